@@ -1,0 +1,62 @@
+#pragma once
+// What every page stands on: the shop as it is known, who sits here, and the way in.
+#include <QObject>
+#include <memory>
+#include <optional>
+#include <unordered_map>
+
+#include "core/decide/decider.h"
+#include "db/store.h"
+
+namespace wm::app {
+
+/// One store, one station. Pages read answers from here and send commands here; they listen to `changed`.
+class Session : public QObject {
+  Q_OBJECT
+ public:
+  explicit Session(db::Store store, QObject* parent = nullptr);
+
+  const db::Store& store() const { return store_; }
+  const Zone& zone() const { return zone_; }
+  /// The shop's clock.
+  Instant now() const { return store_.now(); }
+
+  /// Who sits here, and as what; nobody at first.
+  const std::optional<db::Person>& seated() const { return seated_; }
+  std::optional<db::Role> role() const { return role_; }
+  Expected<db::Role> sit_down(const PersonId& person, const std::string& pin);
+  void hand_over();
+
+  /// The day asked about, and what was known when: set once, followed by every page that shows a date.
+  /// Nothing: now.
+  std::optional<Instant> asked_at() const { return asked_at_; }
+  std::optional<Instant> known() const { return known_; }
+  void set_asked_at(std::optional<Instant> at);
+  void set_known(std::optional<Instant> known);
+  /// The instant that answers are about: asked_at, or now.
+  Instant at() const { return asked_at_.value_or(now()); }
+
+  /// The engine for `known()`, or for another; kept until the next commit.
+  Decider& decider() { return decider(known_); }
+  Decider& decider(std::optional<Instant> known);
+
+  /// Fills in id and `by`, commits, and says `changed` where something came of it.
+  Expected<db::Committed> commit(db::Action action, std::optional<Instant> at = std::nullopt, std::string note = {},
+                                 bool from_paper = false);
+
+ signals:
+  /// A record was added, or a date set: ask again.
+  void changed();
+  /// Somebody sat down or left.
+  void seated_changed();
+
+ private:
+  db::Store store_;
+  Zone zone_ = Zone::utc();
+  std::optional<db::Person> seated_;
+  std::optional<db::Role> role_;
+  std::optional<Instant> asked_at_, known_;
+  std::unordered_map<std::int64_t, std::unique_ptr<Decider>> deciders_;
+};
+
+}  // namespace wm::app

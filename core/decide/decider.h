@@ -1,0 +1,56 @@
+#pragma once
+// The rules engine: who may use which machine, why, since when and until when.
+#include <memory>
+#include <optional>
+#include <span>
+#include <string_view>
+#include <vector>
+
+#include "core/decide/answers.h"
+#include "core/records/shop.h"
+#include "core/time/steps.h"
+
+namespace wm {
+
+/// Answers questions about one shop as known at one instant (`known`: only what had been recorded by then, and
+/// not struck out by then; nothing: all that is known, less what has been struck out).
+///
+/// Answers are kept, so asking again is cheap; not safe for use from two threads at once. Names that the shop
+/// does not have are nobody and nothing: barred, not an error. The meaning of every decision stands in
+/// core/decide/README.md.
+class Decider {
+ public:
+  explicit Decider(const Shop& shop, std::optional<Instant> known = std::nullopt);
+  ~Decider();
+  Decider(Decider&&) noexcept;
+  Decider& operator=(Decider&&) noexcept;
+
+  /// The whole answer at `at`: the rung, its bounds in time, every gate with its state and its reasons.
+  StandingAnswer standing(std::string_view person, std::string_view target, Instant at);
+  /// The rung alone, much faster.
+  Rung rung(std::string_view person, std::string_view target, Instant at);
+  /// The standing over all time.
+  const Steps<Rung>& standing_steps(std::string_view person, std::string_view target);
+  /// The first step at `from`, then each change with `from < at <= to`.
+  std::vector<TimelineStep> timeline(std::string_view person, std::string_view target, Instant from, Instant to);
+
+  /// Whether `person` may start `machine` (in `mode`, or "" for the class as a whole) with these people present.
+  MayStart may_start(std::string_view person, std::string_view machine, std::string_view mode, Instant at,
+                     bool staffed, std::span<const PersonId> present, std::span<const PersonId> busy);
+
+  /// Everyone whose standing is at least `at_least`, sorted.
+  std::vector<PersonId> who(std::string_view target, Instant at, Rung at_least);
+  /// Everyone able to assess the target, sorted.
+  std::vector<PersonId> assessors(std::string_view target, Instant at);
+  bool able_to_assess(std::string_view person, std::string_view target, Instant at);
+  bool able_to_supervise(std::string_view person, std::string_view target, Instant at);
+
+  /// The rulebook in force at t, or nothing.
+  const Rulebook* in_force(Instant t) const;
+
+ private:
+  struct Engine;
+  std::unique_ptr<Engine> engine_;
+};
+
+}  // namespace wm

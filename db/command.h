@@ -1,0 +1,53 @@
+#pragma once
+// Every change of the store: a plain struct that says who does what, on what, and when.
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/rulebook/rulebook.h"
+#include "db/facts.h"
+
+namespace wm::db {
+
+/// Somebody new. `born` becomes a birth record; an empty `id` lets the store choose.
+struct EnterPerson { Person person; std::optional<Day> born; };
+struct CorrectPerson { Person person; };
+/// Blanks a person's details; the records stay.
+struct BlankPerson { PersonId person; };
+struct ChoosePin { PersonId person; std::string pin; };
+/// A fact that decisions rest on. Check-outs go by SignCheckout, strike-outs by StrikeOutRecord, and birth
+/// dates by EnterPerson; all others are entered with this.
+struct EnterFact { Fact fact; };
+/// A fact of the shop's own (a booking, presence, a waiting-list place, a role …); not a strike-out.
+struct EnterShopFact { ShopFact fact; };
+/// The assessor's signature under a check-out: their own PIN.
+struct SignCheckout {
+  Checkout checkout;
+  std::string pin;
+  MachineId machine;
+  std::string sheet;
+  int sheet_revision = 0;
+  std::vector<Mark> marks, again;
+  std::vector<std::string> restrictions;
+  std::optional<RecordId> booking;
+};
+/// Out of service, with its tag.
+struct PutOutOfService { MachineId machine; std::string tag, padlock, reason; PersonId key_holder; };
+struct PublishRulebook { Rulebook rulebook; };
+struct StrikeOutRecord { RecordId record; std::string reason; };
+
+using Action = std::variant<EnterPerson, CorrectPerson, BlankPerson, ChoosePin, EnterFact, EnterShopFact, SignCheckout,
+                            PutOutOfService, PublishRulebook, StrikeOutRecord>;
+
+struct Command {
+  std::string id;                 // unique; the same id twice is entered once
+  PersonId by;                    // who sits at the station
+  bool quiz_station = false;      // the station may take an attempt, nothing else, whoever sits at it
+  std::optional<Instant> at;      // when it happened; nothing: now
+  bool from_paper = false;        // a manager enters a paper from the past
+  std::string note;
+  Action action;
+};
+
+}  // namespace wm::db

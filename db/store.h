@@ -1,0 +1,82 @@
+#pragma once
+// The store: one SQLite file, one way in (commit), and plain reads out.
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/problem.h"
+#include "core/records/shop.h"
+#include "db/command.h"
+
+namespace wm::db {
+
+/// What a new shop is. `demo_clock` is for the demo shop: how many seconds its clock is ahead of the real one.
+struct ShopDetails {
+  std::string name;
+  std::string zone;
+  std::int64_t demo_clock = 0;
+  friend bool operator==(const ShopDetails&, const ShopDetails&) = default;
+};
+
+/// What a commit appended.
+struct Committed {
+  std::int64_t number = 0;          // the commit's place in the one order
+  std::vector<Entry> entries;
+  PersonId person;                  // of EnterPerson: the id chosen
+  bool again = false;               // the same command had been committed before; nothing was added
+};
+
+/// Owned by the thread that opened it; another thread's call is a mistake of the program (asserted).
+class Store {
+ public:
+  /// Gives the real time; a test sets its own.
+  using Clock = std::function<Instant()>;
+
+  /// Makes a new file; refuses one that exists.
+  static Expected<Store> create(const std::string& path, const ShopDetails& details, Clock clock);
+  /// Opens a store, migrating an older one. Refuses what is not ours, from a newer version, on a network
+  /// folder, locked by another program or damaged, in a sentence each.
+  static Expected<Store> open(const std::string& path, Clock clock);
+  Store(Store&&) noexcept;
+  Store& operator=(Store&&) noexcept;
+  ~Store();
+
+  const ShopDetails& details() const;
+  /// The shop's clock: the real one, or the demo shop's.
+  Instant now() const;
+
+  /// The only way in. All of it or nothing; a Problem says what stood in the way and what would lift it.
+  Expected<Committed> commit(const Command& command);
+  /// Several commands in one transaction, as import needs: all or nothing; the Problem names the first refused
+  /// (`where`: "command N").
+  Expected<Committed> commit_all(const std::vector<Command>& commands);
+  /// Commands that make a shop out of files of the past: as commit_all, dated by their own `at`, `recorded`
+  /// then too, by nobody. Only on a store without any record.
+  Expected<Committed> found(const std::vector<Command>& commands);
+
+  /// The role of whoever knows this PIN; wrong ones slow the station down.
+  Expected<Role> sit_down(const PersonId& person, const std::string& pin);
+  std::optional<Role> role_of(const PersonId& person) const;
+
+  /// What decisions rest on, with joined entries of one person made one, as known at `known` (or all).
+  Shop shop(std::optional<Instant> known = std::nullopt) const;
+  /// The journal, in order.
+  const std::vector<Entry>& entries() const;
+  const std::vector<Person>& people() const;
+  const std::vector<Rulebook>& rulebooks() const;
+  std::optional<Person> person(const PersonId& id) const;
+  /// The id that a person's records count for: itself, or what it was joined to.
+  PersonId joined(const PersonId& id, std::optional<Instant> known = std::nullopt) const;
+
+  /// A number that grows with every commit, by whatever program.
+  std::int64_t last_commit() const;
+
+ private:
+  struct Impl;
+  explicit Store(std::unique_ptr<Impl> impl);
+  std::unique_ptr<Impl> impl_;
+};
+
+}  // namespace wm::db
