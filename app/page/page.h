@@ -1,0 +1,44 @@
+#pragma once
+// A page of the program: one folder of app/ each, shown by the frame.
+#include <QWidget>
+
+#include "app/session.h"
+
+namespace wm::app {
+
+/// Where to go, and what to look at there. Empty fields: as the page finds best.
+struct Place {
+  QString page;  // "desk", "diary", "checkouts", "people", "machines", "rosters", "journal"
+  PersonId person;
+  TargetName target;
+  MachineId machine;
+  RecordId record;
+};
+
+class Page : public QWidget {
+  Q_OBJECT
+ public:
+  explicit Page(Session& session, QWidget* parent = nullptr) : QWidget(parent), session_(session) {}
+
+  virtual QString id() const = 0;
+  /// The name in the list of pages.
+  virtual QString title() const = 0;
+  /// Draws again from the session; called when the page is shown and, while it is, on every change.
+  virtual void refresh() = 0;
+  /// Goes to what `place` names; the first field has the cursor afterwards.
+  virtual void open(const Place& place) = 0;
+
+ signals:
+  void go(const wm::app::Place& place);
+  /// A sentence for the bar at the foot: what was done, or why not.
+  void tell(const QString& sentence);
+  void tell_problem(const wm::Problem& problem);
+
+ protected:
+  Session& session() const { return session_; }
+
+ private:
+  Session& session_;
+};
+
+}  // namespace wm::app
