@@ -16,10 +16,10 @@ struct CorrectPerson { Person person; };
 /// Blanks a person's details; the records stay.
 struct BlankPerson { PersonId person; };
 struct ChoosePin { PersonId person; std::string pin; };
-/// A fact that decisions rest on. Check-outs go by SignCheckout, strike-outs by StrikeOutRecord, and birth
-/// dates by EnterPerson; all others are entered with this.
+/// A fact that decisions rest on. A check-out goes by SignCheckout unless a manager enters one from paper.
 struct EnterFact { Fact fact; };
-/// A fact of the shop's own (a booking, presence, a waiting-list place, a role …); not a strike-out.
+/// A fact of the shop's own (a booking, presence, a waiting-list place, a role …); not a strike-out or a
+/// rulebook. Marks and restrictions go with SignCheckout, unless from paper.
 struct EnterShopFact { ShopFact fact; };
 /// The assessor's signature under a check-out: their own PIN.
 struct SignCheckout {
@@ -41,7 +41,9 @@ using Action = std::variant<EnterPerson, CorrectPerson, BlankPerson, ChoosePin, 
                             PutOutOfService, PublishRulebook, StrikeOutRecord>;
 
 struct Command {
-  std::string id;                 // unique; the same id twice is entered once
+  /// Unique; the same id twice is entered once. The first record that comes of it has this id too, the
+  /// others `id.2`, `id.3` …, so that a list of commands can name each other's records.
+  std::string id;
   PersonId by;                    // who sits at the station
   bool quiz_station = false;      // the station may take an attempt, nothing else, whoever sits at it
   std::optional<Instant> at;      // when it happened; nothing: now

@@ -45,10 +45,12 @@ struct MachineAdded { MachineId machine; std::string machine_class, label; WM_EQ
 struct Hours { PersonId person; int weekday = 0, from_minute = 0, to_minute = 0; WM_EQUAL(Hours); };
 /// Another record struck out, with a reason. Its `at` is the other's `voided`.
 struct StrikeOut { RecordId record; std::string reason; WM_EQUAL(StrikeOut); };
+/// A rulebook published, in its place in the journal; Store::rulebooks has what it says. By PublishRulebook only.
+struct RulebookIssued { int version = 1; WM_EQUAL(RulebookIssued); };
 #undef WM_EQUAL
 
 using ShopFact = std::variant<RoleGiven, Join, Booking, Cancel, Attendance, Presence, Waiting, WaitingEnd, Restriction,
-                              SheetMarks, Tag, Reached, MachineAdded, Hours, StrikeOut>;
+                              SheetMarks, Tag, Reached, MachineAdded, Hours, StrikeOut, RulebookIssued>;
 
 /// One line of the journal. `order` is the place in the one order of commits; `recorded` a label that never
 /// runs backwards.

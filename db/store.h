@@ -28,6 +28,17 @@ struct Committed {
   bool again = false;               // the same command had been committed before; nothing was added
 };
 
+/// What a test sets otherwise; the program takes it as it is.
+struct StoreOptions {
+  /// Whether a folder lies on another computer. Nothing: the system is asked.
+  std::function<bool(const std::string& folder)> on_network;
+  /// Work and memory of one PIN's hash. 0: what libsodium advises for somebody who waits.
+  unsigned long long pin_operations = 0;
+  std::size_t pin_memory = 0;
+  /// How long another program's write is waited for.
+  int busy_ms = 1500;
+};
+
 /// Owned by the thread that opened it; another thread's call is a mistake of the program (asserted).
 class Store {
  public:
@@ -35,10 +46,11 @@ class Store {
   using Clock = std::function<Instant()>;
 
   /// Makes a new file; refuses one that exists.
-  static Expected<Store> create(const std::string& path, const ShopDetails& details, Clock clock);
+  static Expected<Store> create(const std::string& path, const ShopDetails& details, Clock clock,
+                                StoreOptions options = {});
   /// Opens a store, migrating an older one. Refuses what is not ours, from a newer version, on a network
   /// folder, locked by another program or damaged, in a sentence each.
-  static Expected<Store> open(const std::string& path, Clock clock);
+  static Expected<Store> open(const std::string& path, Clock clock, StoreOptions options = {});
   Store(Store&&) noexcept;
   Store& operator=(Store&&) noexcept;
   ~Store();
@@ -52,8 +64,8 @@ class Store {
   /// Several commands in one transaction, as import needs: all or nothing; the Problem names the first refused
   /// (`where`: "command N").
   Expected<Committed> commit_all(const std::vector<Command>& commands);
-  /// Commands that make a shop out of files of the past: as commit_all, dated by their own `at`, `recorded`
-  /// then too, by nobody. Only on a store without any record.
+  /// Commands that make a shop out of files of the past: as commit_all, dated by their own `at` and taken in its
+  /// order (those without come first), `recorded` then too, by nobody. Only on a store that is empty.
   Expected<Committed> found(const std::vector<Command>& commands);
 
   /// The role of whoever knows this PIN; wrong ones slow the station down.
@@ -70,8 +82,10 @@ class Store {
   /// The id that a person's records count for: itself, or what it was joined to.
   PersonId joined(const PersonId& id, std::optional<Instant> known = std::nullopt) const;
 
-  /// A number that grows with every commit, by whatever program.
+  /// A number that grows with every commit, by whatever program, as of the last read.
   std::int64_t last_commit() const;
+  /// Reads what other programs have committed since; true where there was something.
+  Expected<bool> refresh();
 
  private:
   struct Impl;
