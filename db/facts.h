@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/records/record.h"
+#include "core/sheet/mark.h"
 
 namespace wm::db {
 
@@ -33,7 +34,7 @@ struct WaitingEnd { RecordId waiting; WM_EQUAL(WaitingEnd); };
 /// What a check-out left open: "no dado", "with the adapted jig". Stands beside the ladder until a new check-out.
 struct Restriction { RecordId checkout; std::string text; WM_EQUAL(Restriction); };
 /// The marks of a check-out's run sheet, in the sheet's order.
-enum class Mark { none, shown, shown_when_asked, not_shown };
+using wm::Mark;
 struct SheetMarks { RecordId checkout; std::string sheet; int sheet_revision = 0; std::vector<Mark> marks; std::vector<Mark> again; MachineId machine; WM_EQUAL(SheetMarks); };
 /// Details of a lockout: what the tag says, the padlock, who holds the key, why.
 struct Tag { RecordId lockout; std::string tag, padlock, reason; PersonId key_holder; WM_EQUAL(Tag); };
