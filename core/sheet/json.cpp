@@ -1,5 +1,6 @@
 #include "core/sheet/json.h"
 
+#include <algorithm>
 #include <limits>
 #include <nlohmann/json.hpp>
 #include <optional>
@@ -11,23 +12,50 @@ namespace {
 using Json = nlohmann::ordered_json;
 using Problems = std::vector<Problem>;
 
+std::string escaped(const std::string& key) {
+  std::string out;
+  for (char c : key) out += c == '~' ? "~0" : c == '/' ? "~1" : std::string(1, c);
+  return out;
+}
+
 /// Which keys of an object have been seen: the parser itself would keep the last of two without a word.
 class Repeats {
  public:
   explicit Repeats(Problems& problems) : problems_(problems) {}
 
   bool operator()(int, Json::parse_event_t event, Json& parsed) {
-    if (event == Json::parse_event_t::object_start) open_.emplace_back();
-    if (event == Json::parse_event_t::object_end) open_.pop_back();
-    if (event == Json::parse_event_t::key && !open_.back().insert(parsed.get<std::string>()).second)
-      problems_.push_back({"", "\"" + parsed.get<std::string>() + "\" is given twice in one object",
-                           "Keep one of the two"});
+    using enum Json::parse_event_t;
+    if (event == object_end || event == array_end) {
+      open_.pop_back();
+      return true;
+    }
+    if (event == key) {
+      enter(parsed.get<std::string>());
+      return true;
+    }
+    if (!open_.empty() && open_.back().list) open_.back().step = std::to_string(open_.back().count++);
+    if (event != value) open_.push_back({event == array_start, 0, {}, {}});
     return true;
   }
 
  private:
+  struct Level {
+    bool list;
+    std::size_t count;
+    std::string step;  // the key or the number of what is being read
+    std::set<std::string> keys;
+  };
+
+  void enter(const std::string& name) {
+    open_.back().step = name;
+    if (open_.back().keys.insert(name).second) return;
+    std::string place;
+    for (const Level& level : open_) place += "/" + escaped(level.step);
+    problems_.push_back({place, "This field is given twice", "Keep one of the two"});
+  }
+
   Problems& problems_;
-  std::vector<std::set<std::string>> open_;
+  std::vector<Level> open_;
 };
 
 /// Reads the fields of one object and reports what is missing, wrong or unknown.
@@ -47,7 +75,8 @@ class Fields {
     }
     std::string words = value->get<std::string>();
     if (words.empty()) wrong(name, "This is empty", needed ? "Write what it is" : "Leave the field out");
-    if (words.find_first_of("\r\n") != std::string::npos) wrong(name, "This has a line break", "Write it as one line");
+    if (words.find_first_of("\r\n") != std::string::npos)
+      wrong(name, "This has a line break", "Write it as one line");
     return words;
   }
 
@@ -80,14 +109,16 @@ class Fields {
       wrong(name, "This is not a list of one or more", "Write [{…}, …]");
       return;
     }
-    for (std::size_t i = 0; i < value->size(); ++i) read((*value)[i], at_ + "/" + name + "/" + std::to_string(i));
+    for (std::size_t i = 0; i < value->size(); ++i)
+      read((*value)[i], at_ + "/" + name + "/" + std::to_string(i));
   }
 
   /// Everything that was never asked for.
   void refuse_the_rest() {
     if (!object_.is_object()) return;
     for (const auto& [key, value] : object_.items())
-      if (!known_.contains(key)) wrong(key, "A run sheet knows no field of this name", "Take it out, or mend its spelling");
+      if (!known_.contains(key))
+        wrong(key, "A run sheet knows no field of this name", "Take it out, or mend its spelling");
   }
 
  private:
@@ -98,12 +129,6 @@ class Fields {
     if (found != object_.end()) return &*found;
     if (needed) wrong("", "\"" + std::string(name) + "\" is missing", "Add the field");
     return nullptr;
-  }
-
-  static std::string escaped(const std::string& key) {
-    std::string out;
-    for (char c : key) out += c == '~' ? "~0" : c == '/' ? "~1" : std::string(1, c);
-    return out;
   }
 
   void wrong(const std::string& name, const std::string& what, const std::string& remedy) {
@@ -152,6 +177,13 @@ Sheet read_fields(const Json& json, Problems& problems) {
   return sheet;
 }
 
+std::string line_and_column(std::string_view text, std::size_t byte) {
+  const std::string_view before = text.substr(0, std::min(text.size(), byte == 0 ? 0 : byte - 1));
+  const auto line = std::count(before.begin(), before.end(), '\n') + 1;
+  const std::size_t start = before.rfind('\n') + 1;  // npos + 1 is the beginning
+  return "line " + std::to_string(line) + ", column " + std::to_string(before.size() - start + 1);
+}
+
 }  // namespace
 
 tl::expected<Sheet, std::vector<Problem>> read_sheet(std::string_view json) {
@@ -160,7 +192,8 @@ tl::expected<Sheet, std::vector<Problem>> read_sheet(std::string_view json) {
   try {
     parsed = Json::parse(json, Repeats(problems));
   } catch (const Json::parse_error& error) {
-    return tl::unexpected(Problems{{"byte " + std::to_string(error.byte), "This is not JSON", "Mend it at this place"}});
+    return tl::unexpected(
+        Problems{{line_and_column(json, error.byte), "This is not JSON", "Mend it at this place"}});
   }
   Sheet sheet = read_fields(parsed, problems);
   if (!problems.empty()) return tl::unexpected(std::move(problems));

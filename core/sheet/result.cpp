@@ -3,7 +3,9 @@
 namespace wm {
 namespace {
 
-Mark mark_at(std::span<const Mark> marks, std::size_t line) { return line < marks.size() ? marks[line] : Mark::none; }
+Mark mark_at(std::span<const Mark> marks, std::size_t line) {
+  return line < marks.size() ? marks[line] : Mark::none;
+}
 
 /// Sorts one line into the lists of the result.
 void judge(SheetResult& result, std::size_t line, bool critical, Mark first, Mark second) {
@@ -42,9 +44,12 @@ SheetResult result_of(const Sheet& sheet, std::span<const Mark> marks, std::span
 
 bool may_sign(const SheetResult& result, Outcome outcome) {
   switch (outcome) {
-    case Outcome::passed: return result.suggested == Suggested::passed;
-    case Outcome::failed: return true;
-    case Outcome::stopped: return result.suggested != Suggested::failed;
+    case Outcome::passed:
+      return result.suggested == Suggested::passed;
+    case Outcome::failed:
+      return true;
+    case Outcome::stopped:
+      return result.suggested != Suggested::failed;
   }
   return false;
 }

@@ -22,12 +22,12 @@ struct SheetResult {
   friend bool operator==(const SheetResult&, const SheetResult&) = default;
 };
 
-/// `marks` and `again` go by line; what is missing at their ends counts as no mark, what is over as nothing. A
-/// second mark counts only where the first is `shown_when_asked`. The rule stands in core/sheet/README.md.
+/// `marks` and `again` go by line; what is missing at their ends counts as no mark, what is over as nothing.
+/// A second mark counts only where the first is `shown_when_asked`. The rule stands in core/sheet/README.md.
 SheetResult result_of(const Sheet& sheet, std::span<const Mark> marks, std::span<const Mark> again);
 
-/// Whether an assessor may sign this outcome for such a sheet: after a critical miss only `failed`; `passed` only
-/// where it is suggested.
+/// Whether an assessor may sign this outcome for such a sheet: after a critical miss only `failed`; `passed`
+/// only where it is suggested.
 bool may_sign(const SheetResult& result, Outcome outcome);
 
 }  // namespace wm
