@@ -1,0 +1,121 @@
+// The suggested result against the rule said anew, one line at a time, for every sheet of up to three lines.
+#include "core/sheet/result.h"
+
+#include <algorithm>
+#include <catch2/catch.hpp>
+#include <functional>
+#include <string>
+
+namespace {
+
+using namespace wm;
+
+constexpr Mark all_marks[] = {Mark::none, Mark::shown, Mark::shown_when_asked, Mark::not_shown};
+
+struct Seen {
+  bool critical;
+  Mark first, second;
+};
+
+enum class Line { open, fine, bad };
+
+/// The rule of core/sheet/README.md as a table of one line.
+Line judge(Seen seen) {
+  if (seen.first == Mark::none) return Line::open;
+  if (!seen.critical) return Line::fine;
+  if (seen.first == Mark::shown) return Line::fine;
+  if (seen.first == Mark::not_shown) return Line::bad;
+  if (seen.second == Mark::shown) return Line::fine;
+  return seen.second == Mark::not_shown ? Line::bad : Line::open;
+}
+
+Suggested judge(const std::vector<Seen>& lines) {
+  bool open = lines.empty();
+  for (Seen seen : lines) {
+    if (judge(seen) == Line::bad) return Suggested::failed;
+    open = open || judge(seen) == Line::open;
+  }
+  return open ? Suggested::not_finished : Suggested::passed;
+}
+
+SheetResult ask(const std::vector<Seen>& lines) {
+  Sheet sheet;
+  std::vector<Mark> marks, again;
+  for (Seen seen : lines) {
+    sheet.sections.push_back({std::to_string(marks.size()), {{"a line", "", seen.critical}}});
+    marks.push_back(seen.first);
+    again.push_back(seen.second);
+  }
+  return result_of(sheet, marks, again);
+}
+
+void each_sheet(std::size_t lines, std::vector<Seen>& made, const std::function<void()>& check) {
+  if (made.size() == lines) {
+    check();
+    return;
+  }
+  for (bool critical : {false, true})
+    for (Mark first : all_marks)
+      for (Mark second : all_marks) {
+        made.push_back({critical, first, second});
+        each_sheet(lines, made, check);
+        made.pop_back();
+      }
+}
+
+}  // namespace
+
+TEST_CASE("The suggested result is that of the rule for every sheet of up to three lines") {
+  for (std::size_t lines = 0; lines <= 3; ++lines) {
+    std::vector<Seen> made;
+    std::size_t wrong = 0;
+    each_sheet(lines, made, [&] { wrong += ask(made).suggested != judge(made); });
+    CHECK(wrong == 0);
+  }
+}
+
+TEST_CASE("Every line stands in the one list that says what is open about it") {
+  std::vector<Seen> made;
+  each_sheet(2, made, [&] {
+    const SheetResult result = ask(made);
+    for (std::size_t i = 0; i < made.size(); ++i) {
+      const auto in = [&](const std::vector<std::size_t>& list) {
+        return std::count(list.begin(), list.end(), i);
+      };
+      const bool missed = made[i].first == Mark::not_shown ||
+                          (made[i].first == Mark::shown_when_asked && made[i].second == Mark::not_shown);
+      const bool ok =
+          in(result.unmarked) == (made[i].first == Mark::none) &&
+          in(result.critical_missed) == (missed && made[i].critical) &&
+          in(result.missed) == (missed && !made[i].critical) &&
+          in(result.show_again) == (judge(made[i]) == Line::open && made[i].first == Mark::shown_when_asked);
+      if (!ok) FAIL("line " << i);
+    }
+  });
+}
+
+TEST_CASE("Marks that are missing at the end are no marks, and marks beyond the last line are nothing") {
+  const Sheet sheet{"s", 1, "c", "c", "", {{"before", {{"a", "", true}, {"b", "", false}}}}};
+  const std::vector<Mark> one{Mark::shown};
+  CHECK(result_of(sheet, one, {}).unmarked == std::vector<std::size_t>{1});
+  const std::vector<Mark> three{Mark::shown, Mark::shown, Mark::not_shown};
+  CHECK(result_of(sheet, three, {}).suggested == Suggested::passed);
+}
+
+TEST_CASE(
+    "A pass can be signed only where nothing critical is open, and nothing but a fail after a critical "
+    "miss") {
+  SheetResult result;
+  result.suggested = Suggested::passed;
+  CHECK(may_sign(result, Outcome::passed));
+  CHECK(may_sign(result, Outcome::failed));
+  CHECK(may_sign(result, Outcome::stopped));
+  result.suggested = Suggested::not_finished;
+  CHECK_FALSE(may_sign(result, Outcome::passed));
+  CHECK(may_sign(result, Outcome::failed));
+  CHECK(may_sign(result, Outcome::stopped));
+  result.suggested = Suggested::failed;
+  CHECK_FALSE(may_sign(result, Outcome::passed));
+  CHECK(may_sign(result, Outcome::failed));
+  CHECK_FALSE(may_sign(result, Outcome::stopped));
+}
