@@ -57,6 +57,7 @@ class Session : public QObject {
   std::optional<db::Role> role_;
   std::optional<Instant> asked_at_, known_;
   std::unordered_map<std::int64_t, std::unique_ptr<Decider>> deciders_;
+  std::int64_t decided_on_ = -1;  // the commit that the kept deciders know of
 };
 
 }  // namespace wm::app

@@ -30,11 +30,14 @@ QString short_day(Instant t, const Zone& zone);
 /// "17:30" or "5:30 PM", as the locale has it.
 QString clock_time(Instant t, const Zone& zone);
 
-/// "Kim may use the planer without a supervisor, through 28 August, while staff are in and one other person is
-/// present." `suspended` reads as paused.
+/// "Kim may use the planer without a supervisor, through 28 August, while staff are in and one other person
+/// is present." `suspended` reads as paused.
 QString standing_sentence(const QString& called, const TargetName& target, const StandingAnswer& answer,
-                          const std::vector<Condition>& conditions, const QStringList& restrictions, const Zone& zone,
-                          Instant now);
+                          const std::vector<Condition>& conditions, const QStringList& restrictions,
+                          const Zone& zone, Instant now);
+
+/// Whether the day on which the standing next changes is the person's birthday: then it is said to nobody.
+bool until_shows_birthday(const StandingAnswer& answer);
 
 /// One line for a requirement: what it is, and the quiet line under it.
 struct NeedLine {
@@ -45,8 +48,10 @@ struct NeedLine {
 };
 /// A gate as lines, the parts of any_of and the like indented below it.
 /// `name_of` turns a person's id into a name; `record_of` finds an entry by its id (or gives nothing).
-std::vector<NeedLine> need_lines(const GateAnswer& gate, const std::function<const db::Entry*(const RecordId&)>& record_of,
-                                 const std::function<QString(const PersonId&)>& name_of, const Zone& zone, Instant now);
+std::vector<NeedLine> need_lines(const GateAnswer& gate,
+                                 const std::function<const db::Entry*(const RecordId&)>& record_of,
+                                 const std::function<QString(const PersonId&)>& name_of, const Zone& zone,
+                                 Instant now);
 
 /// One sentence of a Problem: what is wrong, and what to do.
 QString problem_sentence(const Problem& problem);

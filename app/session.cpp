@@ -1,0 +1,74 @@
+#include "app/session.h"
+
+#include <QUuid>
+#include <limits>
+
+namespace wm::app {
+
+namespace {
+// What is kept under "all that is known".
+constexpr std::int64_t everything = std::numeric_limits<std::int64_t>::max();
+}  // namespace
+
+Session::Session(db::Store store, QObject* parent) : QObject(parent), store_(std::move(store)) {
+  // The store has checked the zone's name when it was made; a system that lost the zone since is told by UTC.
+  zone_ = Zone::named(store_.details().zone).value_or(Zone::utc());
+}
+
+Expected<db::Role> Session::sit_down(const PersonId& person, const std::string& pin) {
+  auto role = store_.sit_down(person, pin);
+  if (!role) return role;
+  seated_ = store_.person(person);
+  role_ = *role;
+  emit seated_changed();
+  return role;
+}
+
+void Session::hand_over() {
+  seated_.reset();
+  role_.reset();
+  emit seated_changed();
+}
+
+void Session::set_asked_at(std::optional<Instant> at) {
+  if (at == asked_at_) return;
+  asked_at_ = at;
+  emit changed();
+}
+
+void Session::set_known(std::optional<Instant> known) {
+  if (known == known_) return;
+  known_ = known;
+  emit changed();
+}
+
+Decider& Session::decider(std::optional<Instant> known) {
+  // Another program at the same file may have committed since.
+  if (const auto last = store_.last_commit(); last != decided_on_) {
+    deciders_.clear();
+    decided_on_ = last;
+  }
+  auto& kept = deciders_[known ? known->seconds : everything];
+  if (!kept) kept = std::make_unique<Decider>(store_.shop(known), known);
+  return *kept;
+}
+
+Expected<db::Committed> Session::commit(db::Action action, std::optional<Instant> at, std::string note,
+                                        bool from_paper) {
+  db::Command command;
+  command.id = QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
+  if (seated_) command.by = seated_->id;
+  command.quiz_station = role_ == db::Role::quiz_station;
+  command.at = at;
+  command.from_paper = from_paper;
+  command.note = std::move(note);
+  command.action = std::move(action);
+  auto done = store_.commit(command);
+  if (done) {
+    deciders_.clear();
+    emit changed();
+  }
+  return done;
+}
+
+}  // namespace wm::app
