@@ -1,0 +1,188 @@
+#include "core/diary/slots.h"
+
+#include <algorithm>
+#include <map>
+#include <optional>
+
+namespace wm {
+namespace {
+
+constexpr Fit all_fits[] = {Fit::member_ready, Fit::assessor_able, Fit::assessor_in, Fit::unit_in_service,
+                            Fit::member_free,  Fit::assessor_free, Fit::unit_free};
+
+/// The first instant at or after t at which the wall clock shows a whole step.
+Instant next_start(const Zone& zone, Instant t, int step) {
+  while (true) {
+    const LocalTime local = zone.local(t);
+    const int past = local.minute % step;
+    if (local.second != 0)
+      t = t + (60 - local.second);
+    else if (past != 0)
+      t = t + (step - past) * 60;
+    else
+      return t;
+  }
+}
+
+/// Stretches that do not overlap one another, in order; found by halving.
+using Stretches = std::vector<Interval>;
+
+const Interval* containing(const Stretches& stretches, const Interval& when) {
+  const auto after = std::upper_bound(stretches.begin(), stretches.end(), when.from,
+                                      [](Instant t, const Interval& each) { return t < each.from; });
+  if (after == stretches.begin()) return nullptr;
+  const Interval& last = *std::prev(after);
+  return when.to <= last.to ? &last : nullptr;
+}
+
+/// Who and what is taken when. Bookings of the past may overlap, so each is looked at.
+class Taken {
+ public:
+  explicit Taken(const SlotQuestion& question) {
+    for (const Booked& each : question.booked) {
+      if (!overlap(each.when, {question.from, question.to})) continue;
+      people_[each.person].push_back(each.when);
+      people_[each.assessor].push_back(each.when);
+      units_[each.machine].push_back(each.when);
+    }
+  }
+  bool person(const PersonId& id, const Interval& when) const { return any(people_, id, when); }
+  bool unit(const MachineId& id, const Interval& when) const { return any(units_, id, when); }
+
+ private:
+  using ById = std::map<std::string, std::vector<Interval>>;
+  static bool any(const ById& by_id, const std::string& id, const Interval& when) {
+    const auto found = by_id.find(id);
+    return found != by_id.end() && std::any_of(found->second.begin(), found->second.end(),
+                                               [&](const Interval& each) { return overlap(each, when); });
+  }
+  ById people_, units_;
+};
+
+/// Goes through the times of one question, with some of what must be so taken for granted.
+class Search {
+ public:
+  explicit Search(const SlotQuestion& question) : q_(question), taken_(question) {
+    for (const PersonId& each : q_.assessors) {
+      if (each == q_.person) continue;
+      assessors_.push_back(each);
+      in_.push_back(times_in(q_.zone, q_.hours, each, q_.from, q_.to));
+    }
+  }
+
+  /// Calls `found` with each slot, in order, until it says to stop.
+  void run(std::optional<Fit> granted, const std::function<bool(const Slot&)>& found) const {
+    each_time([&](const Interval& when) {
+      if (granted != Fit::member_free && taken_.person(q_.person, when)) return true;
+      std::optional<bool> ready;  // the dearest question: asked once, and only where all else fits
+      for (std::size_t i = 0; i < assessors_.size(); ++i) {
+        const auto slot = slot_with(i, when, granted);
+        if (!slot) continue;
+        if (!ready) ready = granted == Fit::member_ready || q_.ready(when);
+        if (!*ready) return true;
+        if (!found(*slot)) return false;
+      }
+      return true;
+    });
+  }
+
+  /// Whether one thing alone is so at some time, for some assessor or unit.
+  bool ever(Fit fit) const {
+    bool so = false;
+    each_time([&](const Interval& when) { return !(so = holds_somewhere(fit, when)); });
+    return so;
+  }
+
+ private:
+  void each_time(const std::function<bool(const Interval&)>& visit) const {
+    const std::int64_t seconds = std::int64_t{60} * q_.minutes;
+    for (Instant t = next_start(q_.zone, q_.from, q_.step); t + seconds <= q_.to;
+         t = next_start(q_.zone, t + 60, q_.step))
+      if (!visit({t, t + seconds})) return;
+  }
+
+  std::optional<Slot> slot_with(std::size_t assessor, const Interval& when,
+                                std::optional<Fit> granted) const {
+    const PersonId& who = assessors_[assessor];
+    const Interval* in = containing(in_[assessor], when);
+    if (!in && granted != Fit::assessor_in) return std::nullopt;
+    if (granted != Fit::assessor_free && taken_.person(who, when)) return std::nullopt;
+    std::vector<MachineId> units;
+    for (const MachineId& unit : q_.units) {
+      if (granted != Fit::unit_free && taken_.unit(unit, when)) continue;
+      if (granted == Fit::unit_in_service || q_.in_service(unit, when)) units.push_back(unit);
+    }
+    if (units.empty()) return std::nullopt;
+    if (granted != Fit::assessor_able && !q_.able(who, when)) return std::nullopt;
+    return Slot{when, who, units.front(), in ? *in : when, units.size()};
+  }
+
+  bool holds_somewhere(Fit fit, const Interval& when) const {
+    const auto some_assessor = [&](const auto& so) {
+      for (std::size_t i = 0; i < assessors_.size(); ++i)
+        if (so(i)) return true;
+      return false;
+    };
+    const auto some_unit = [&](const auto& so) { return std::any_of(q_.units.begin(), q_.units.end(), so); };
+    switch (fit) {
+      case Fit::member_ready:
+        return q_.ready(when);
+      case Fit::assessor_able:
+        return some_assessor([&](std::size_t i) { return q_.able(assessors_[i], when); });
+      case Fit::assessor_in:
+        return some_assessor([&](std::size_t i) { return containing(in_[i], when) != nullptr; });
+      case Fit::unit_in_service:
+        return some_unit([&](const MachineId& unit) { return q_.in_service(unit, when); });
+      case Fit::member_free:
+        return !taken_.person(q_.person, when);
+      case Fit::assessor_free:
+        return some_assessor([&](std::size_t i) { return !taken_.person(assessors_[i], when); });
+      case Fit::unit_free:
+        return some_unit([&](const MachineId& unit) { return !taken_.unit(unit, when); });
+    }
+    return false;
+  }
+
+  const SlotQuestion& q_;
+  Taken taken_;
+  std::vector<PersonId> assessors_;
+  std::vector<Stretches> in_;
+};
+
+}  // namespace
+
+std::vector<Slot> fitting(const SlotQuestion& question) {
+  std::vector<Slot> slots;
+  Search(question).run(std::nullopt, [&](const Slot& slot) {
+    slots.push_back(slot);
+    return true;
+  });
+  return slots;
+}
+
+std::vector<Slot> side_by_side(const std::vector<Slot>& slots) {
+  std::vector<Slot> out;
+  std::map<PersonId, Instant> over;
+  for (const Slot& slot : slots) {
+    const auto last = over.find(slot.assessor);
+    if (last != over.end() && slot.when.from < last->second) continue;
+    over[slot.assessor] = slot.when.to;
+    out.push_back(slot);
+  }
+  return out;
+}
+
+WhyNone why_none(const SlotQuestion& question) {
+  const Search search(question);
+  WhyNone why;
+  for (Fit fit : all_fits) {
+    if (!search.ever(fit)) why.never.insert(fit);
+    search.run(fit, [&](const Slot&) {
+      why.would_help.insert(fit);
+      return false;
+    });
+  }
+  return why;
+}
+
+}  // namespace wm

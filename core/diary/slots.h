@@ -1,0 +1,93 @@
+#pragma once
+// Free times for a one-on-one: when member, assessor and unit can all be there, and why never, if never.
+#include <cstddef>
+#include <functional>
+#include <set>
+#include <vector>
+
+#include "core/records/record.h"
+#include "core/time/zone.h"
+
+namespace wm {
+
+/// From `from` up to, and without, `to`: one may end at the second at which the next begins.
+struct Interval {
+  Instant from, to;
+  friend bool operator==(const Interval&, const Interval&) = default;
+};
+inline bool overlap(const Interval& a, const Interval& b) { return a.from < b.to && b.from < a.to; }
+
+/// What has been booked: nobody of the three can be anywhere else meanwhile.
+struct Booked {
+  PersonId person, assessor;
+  MachineId machine;
+  Interval when;
+  friend bool operator==(const Booked&, const Booked&) = default;
+};
+
+/// When somebody is usually in, on the shop's wall clock: weekday 0 is Monday; minutes of the day, 0 to 1440.
+struct WeeklyHours {
+  PersonId person;
+  int weekday = 0, from_minute = 0, to_minute = 0;
+  friend bool operator==(const WeeklyHours&, const WeeklyHours&) = default;
+};
+
+/// What must be so for a slot to fit. In the order in which people ask.
+enum class Fit {
+  member_ready,
+  assessor_able,
+  assessor_in,
+  unit_in_service,
+  member_free,
+  assessor_free,
+  unit_free
+};
+
+/// One question. The predicates are asked about a slot's whole time, and may answer from its two ends.
+struct SlotQuestion {
+  PersonId person;
+  std::vector<PersonId> assessors;  // whoever might; the person among them is left out
+  std::vector<MachineId> units;     // the first that fits is taken
+  Instant from, to;                 // slots lie within; at most 400 days
+  int minutes = 60;                 // a slot's length, 1 to 1440
+  int step = 15;                    // slots begin at wall-clock minutes that are multiples of it; divides 60
+  Zone zone = Zone::utc();
+  std::vector<Booked> booked;
+  std::vector<WeeklyHours> hours;
+  std::function<bool(const Interval&)> ready;                  // the person
+  std::function<bool(const PersonId&, const Interval&)> able;  // an assessor
+  std::function<bool(const MachineId&, const Interval&)> in_service;
+};
+
+struct Slot {
+  Interval when;
+  PersonId assessor;
+  MachineId unit;
+  Interval assessor_in;   // the stretch of the assessor's hours that it lies in
+  std::size_t units = 1;  // how many units would do
+  friend bool operator==(const Slot&, const Slot&) = default;
+};
+
+/// Why there is no slot: what is so at no time at all, and what, were it so throughout, would by itself make
+/// one.
+struct WhyNone {
+  std::set<Fit> never;
+  std::set<Fit> would_help;
+  friend bool operator==(const WhyNone&, const WhyNone&) = default;
+};
+
+/// Every slot that fits, in order of (from, place of the assessor in the list); one for each assessor and
+/// time.
+std::vector<Slot> fitting(const SlotQuestion& question);
+/// Of those, few enough to read: of each assessor's, the earliest, then the earliest that begins when that
+/// one is over, and so on, so that hours are filled without gaps.
+std::vector<Slot> side_by_side(const std::vector<Slot>& slots);
+WhyNone why_none(const SlotQuestion& question);
+
+/// The stretches in which somebody is in that overlap [from, to), in order, those that touch made one. They
+/// come and go by the clock on the wall, so on the days on which it is put forward or back their hours are of
+/// another length; of a time that comes twice the first counts.
+std::vector<Interval> times_in(const Zone& zone, const std::vector<WeeklyHours>& hours,
+                               const PersonId& person, Instant from, Instant to);
+
+}  // namespace wm
