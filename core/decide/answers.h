@@ -22,8 +22,8 @@ struct Reason {
   /// The records that carry it (a paper, an attempt, a check-out, the sessions counted); where it does not
   /// hold, those that came nearest or that took it away (a failed check-out, an incident).
   std::vector<RecordId> rests_on;
-  /// For `practice` and `recent_use`: what has been reached. For lessons, quizzes and check-outs: the revision
-  /// needed. 0 elsewhere.
+  /// For `practice` and `recent_use`: what has been reached. For lessons, quizzes and check-outs: the
+  /// revision needed. 0 elsewhere.
   int minutes = 0, sessions = 0, revision_needed = 0;
   std::vector<Reason> of;
   friend bool operator==(const Reason&, const Reason&) = default;
@@ -73,10 +73,10 @@ std::string_view word(Hindrance h);
 
 struct MayStart {
   bool may = false;
-  std::vector<Hindrance> because;          // sorted
-  std::vector<RecordId> lockouts;          // those still on
-  std::vector<PersonId> can_supervise;     // of those present and not busy, sorted
-  std::vector<Condition> conditions;       // of the class and its tier
+  std::vector<Hindrance> because;       // sorted
+  std::vector<RecordId> lockouts;       // those still on
+  std::vector<PersonId> can_supervise;  // of those present and not busy, sorted
+  std::vector<Condition> conditions;    // of the class and its tier
   friend bool operator==(const MayStart&, const MayStart&) = default;
 };
 

@@ -12,8 +12,8 @@
 
 namespace wm {
 
-/// Answers questions about one shop as known at one instant (`known`: only what had been recorded by then, and
-/// not struck out by then; nothing: all that is known, less what has been struck out).
+/// Answers questions about one shop as known at one instant (`known`: only what had been recorded by then,
+/// and not struck out by then; nothing: all that is known, less what has been struck out).
 ///
 /// Answers are kept, so asking again is cheap; not safe for use from two threads at once. Names that the shop
 /// does not have are nobody and nothing: barred, not an error. The meaning of every decision stands in
@@ -32,9 +32,11 @@ class Decider {
   /// The standing over all time.
   const Steps<Rung>& standing_steps(std::string_view person, std::string_view target);
   /// The first step at `from`, then each change with `from < at <= to`.
-  std::vector<TimelineStep> timeline(std::string_view person, std::string_view target, Instant from, Instant to);
+  std::vector<TimelineStep> timeline(std::string_view person, std::string_view target, Instant from,
+                                     Instant to);
 
-  /// Whether `person` may start `machine` (in `mode`, or "" for the class as a whole) with these people present.
+  /// Whether `person` may start `machine` (in `mode`, or "" for the class as a whole) with these people
+  /// present.
   MayStart may_start(std::string_view person, std::string_view machine, std::string_view mode, Instant at,
                      bool staffed, std::span<const PersonId> present, std::span<const PersonId> busy);
 

@@ -37,26 +37,98 @@ enum class Outcome { passed, failed, stopped };
 enum class Part { operating, supervising, hurt, saw };
 
 #define WM_EQUAL(Type) friend bool operator==(const Type&, const Type&) = default
-struct Birth { PersonId person; Day born; WM_EQUAL(Birth); };
-struct Document { PersonId person; std::string document; std::optional<Day> until; WM_EQUAL(Document); };
-struct Lesson { PersonId person; std::string lesson; int revision = 0; WM_EQUAL(Lesson); };
-struct Quiz { PersonId person; std::string quiz; int revision = 0, correct = 0, total = 1, critical_missed = 0; WM_EQUAL(Quiz); };
-struct Checkout { PersonId person; std::string checkout; int revision = 0; Outcome outcome = Outcome::passed; PersonId assessor; WM_EQUAL(Checkout); };
-struct Supervised { PersonId person; TargetName target; int minutes = 1; PersonId supervisor; WM_EQUAL(Supervised); };
-struct Use { PersonId person; TargetName target; WM_EQUAL(Use); };
-struct Incident { PersonId person; TargetName target; int severity = 1; Part part = Part::operating; WM_EQUAL(Incident); };
-struct Suspend { PersonId person; Scope scope; std::optional<Day> until; WM_EQUAL(Suspend); };
-struct Reinstate { RecordId suspension; WM_EQUAL(Reinstate); };
-struct Appoint { PersonId person; Scope scope; bool founding = false; std::optional<Day> until; WM_EQUAL(Appoint); };
-struct Dismiss { RecordId appointment; WM_EQUAL(Dismiss); };
-struct Publish { std::string item; int revision = 0; WM_EQUAL(Publish); };
-struct Lockout { MachineId machine; WM_EQUAL(Lockout); };
-struct Release { RecordId lockout; WM_EQUAL(Release); };
-struct Change { TargetName target; WM_EQUAL(Change); };
+struct Birth {
+  PersonId person;
+  Day born;
+  WM_EQUAL(Birth);
+};
+struct Document {
+  PersonId person;
+  std::string document;
+  std::optional<Day> until;
+  WM_EQUAL(Document);
+};
+struct Lesson {
+  PersonId person;
+  std::string lesson;
+  int revision = 0;
+  WM_EQUAL(Lesson);
+};
+struct Quiz {
+  PersonId person;
+  std::string quiz;
+  int revision = 0, correct = 0, total = 1, critical_missed = 0;
+  WM_EQUAL(Quiz);
+};
+struct Checkout {
+  PersonId person;
+  std::string checkout;
+  int revision = 0;
+  Outcome outcome = Outcome::passed;
+  PersonId assessor;
+  WM_EQUAL(Checkout);
+};
+struct Supervised {
+  PersonId person;
+  TargetName target;
+  int minutes = 1;
+  PersonId supervisor;
+  WM_EQUAL(Supervised);
+};
+struct Use {
+  PersonId person;
+  TargetName target;
+  WM_EQUAL(Use);
+};
+struct Incident {
+  PersonId person;
+  TargetName target;
+  int severity = 1;
+  Part part = Part::operating;
+  WM_EQUAL(Incident);
+};
+struct Suspend {
+  PersonId person;
+  Scope scope;
+  std::optional<Day> until;
+  WM_EQUAL(Suspend);
+};
+struct Reinstate {
+  RecordId suspension;
+  WM_EQUAL(Reinstate);
+};
+struct Appoint {
+  PersonId person;
+  Scope scope;
+  bool founding = false;
+  std::optional<Day> until;
+  WM_EQUAL(Appoint);
+};
+struct Dismiss {
+  RecordId appointment;
+  WM_EQUAL(Dismiss);
+};
+struct Publish {
+  std::string item;
+  int revision = 0;
+  WM_EQUAL(Publish);
+};
+struct Lockout {
+  MachineId machine;
+  WM_EQUAL(Lockout);
+};
+struct Release {
+  RecordId lockout;
+  WM_EQUAL(Release);
+};
+struct Change {
+  TargetName target;
+  WM_EQUAL(Change);
+};
 #undef WM_EQUAL
 
-using Fact = std::variant<Birth, Document, Lesson, Quiz, Checkout, Supervised, Use, Incident, Suspend, Reinstate,
-                          Appoint, Dismiss, Publish, Lockout, Release, Change>;
+using Fact = std::variant<Birth, Document, Lesson, Quiz, Checkout, Supervised, Use, Incident, Suspend,
+                          Reinstate, Appoint, Dismiss, Publish, Lockout, Release, Change>;
 
 /// `at` is when it happened, `recorded` when it was entered, `voided` when it was struck out (not before
 /// `recorded`).

@@ -93,8 +93,8 @@ struct NeedSomeOf {
 };
 
 struct Requirement {
-  std::variant<NeedDocument, NeedAge, NeedLesson, NeedQuiz, NeedCheckout, NeedPractice, NeedRecentUse, NeedStanding,
-               NeedTierStanding, NeedAllOf, NeedAnyOf, NeedSomeOf>
+  std::variant<NeedDocument, NeedAge, NeedLesson, NeedQuiz, NeedCheckout, NeedPractice, NeedRecentUse,
+               NeedStanding, NeedTierStanding, NeedAllOf, NeedAnyOf, NeedSomeOf>
       need;
   friend bool operator==(const Requirement&, const Requirement&) = default;
 };
@@ -153,7 +153,8 @@ struct Rulebook {
 std::vector<TargetName> targets_of(const Rulebook& rulebook);
 const MachineClass* find_class(const Rulebook& rulebook, std::string_view name);
 const Tier* find_tier(const Rulebook& rulebook, int tier);
-/// The gates of a target: its tier's, its class's and its mode's, in order of id. Empty where it is no target.
+/// The gates of a target: its tier's, its class's and its mode's, in order of id. Empty where it is no
+/// target.
 std::vector<const Gate*> gates_of(const Rulebook& rulebook, std::string_view target);
 
 }  // namespace wm

@@ -11,23 +11,56 @@
 
 namespace wm {
 
-struct AskStanding { PersonId person; TargetName target; Instant at; };
-struct AskTimeline { PersonId person; TargetName target; Instant from, to; };
+struct AskStanding {
+  PersonId person;
+  TargetName target;
+  Instant at;
+};
+struct AskTimeline {
+  PersonId person;
+  TargetName target;
+  Instant from, to;
+};
 struct AskMayStart {
-  PersonId person; MachineId machine; std::string mode; Instant at; bool staffed = false;
+  PersonId person;
+  MachineId machine;
+  std::string mode;
+  Instant at;
+  bool staffed = false;
   std::vector<PersonId> present, busy;
 };
-struct AskWho { TargetName target; Instant at; Rung at_least = Rung::supervised; };
-struct AskAssessors { TargetName target; Instant at; };
-struct AskDrops { Instant from, to; };
-struct AskRestsOn { RecordId record; Instant at; };
+struct AskWho {
+  TargetName target;
+  Instant at;
+  Rung at_least = Rung::supervised;
+};
+struct AskAssessors {
+  TargetName target;
+  Instant at;
+};
+struct AskDrops {
+  Instant from, to;
+};
+struct AskRestsOn {
+  RecordId record;
+  Instant at;
+};
 /// `rulebook` has the ask's `at` as its effective_from and recorded, and version 0.
-struct AskWhatIf { Rulebook rulebook; Instant at; };
-struct AskRoute { PersonId person; TargetName target; Rung to = Rung::supervised; Instant at; };
+struct AskWhatIf {
+  Rulebook rulebook;
+  Instant at;
+};
+struct AskRoute {
+  PersonId person;
+  TargetName target;
+  Rung to = Rung::supervised;
+  Instant at;
+};
 
 struct Ask {
   std::optional<Instant> known;
-  std::variant<AskStanding, AskTimeline, AskMayStart, AskWho, AskAssessors, AskDrops, AskRestsOn, AskWhatIf, AskRoute>
+  std::variant<AskStanding, AskTimeline, AskMayStart, AskWho, AskAssessors, AskDrops, AskRestsOn, AskWhatIf,
+               AskRoute>
       what;
 };
 
@@ -36,9 +69,9 @@ struct Scenario {
   std::vector<Ask> asks;
 };
 
-/// Reads a scenario strictly. Every mistake found is in the list, each with the JSON pointer of the value that
-/// is wrong (of the object where a field is missing; "line L, column C" where the text isn't JSON), in the
-/// order of the file; a scenario comes back only where there is none.
+/// Reads a scenario strictly. Every mistake found is in the list, each with the JSON pointer of the value
+/// that is wrong (of the object where a field is missing; "line L, column C" where the text isn't JSON), in
+/// the order of the file; a scenario comes back only where there is none.
 tl::expected<Scenario, std::vector<Problem>> read_scenario(std::string_view json);
 
 /// The answers to a scenario's asks, one line of JSON each, without line ends. A Problem where an ask is of a

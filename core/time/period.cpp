@@ -24,9 +24,12 @@ Day end(Day from, Period period) {
   const auto date = ymd(from);
   const auto month = date.year() / date.month() + std::chrono::months(period.count);
   switch (period.unit) {
-    case PeriodUnit::days: return from + period.count;
-    case PeriodUnit::months: return same_day_or_last(month, date.day());
-    case PeriodUnit::calendar_months: return day_number(month / std::chrono::last);
+    case PeriodUnit::days:
+      return from + period.count;
+    case PeriodUnit::months:
+      return same_day_or_last(month, date.day());
+    case PeriodUnit::calendar_months:
+      return day_number(month / std::chrono::last);
   }
   return from;
 }

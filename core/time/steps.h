@@ -56,10 +56,9 @@ class Steps {
  private:
   /// How many changes lie at or before t.
   std::size_t index_after(Instant t) const {
-    return static_cast<std::size_t>(
-        std::upper_bound(changes_.begin(), changes_.end(), t,
-                         [](Instant u, const Change& c) { return u < c.at; }) -
-        changes_.begin());
+    return static_cast<std::size_t>(std::upper_bound(changes_.begin(), changes_.end(), t,
+                                                     [](Instant u, const Change& c) { return u < c.at; }) -
+                                    changes_.begin());
   }
 
   T first_{};

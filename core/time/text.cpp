@@ -26,7 +26,8 @@ std::optional<int> below(std::string_view digits, int limit) {
 
 void append(std::string& text, int value, int width) {
   std::array<char, 4> digits{};
-  for (int i = width; i-- > 0; value /= 10) digits[static_cast<std::size_t>(i)] = static_cast<char>('0' + value % 10);
+  for (int i = width; i-- > 0; value /= 10)
+    digits[static_cast<std::size_t>(i)] = static_cast<char>('0' + value % 10);
   text.append(digits.data(), static_cast<std::size_t>(width));
 }
 
@@ -34,7 +35,8 @@ void append(std::string& text, int value, int width) {
 
 std::optional<Day> parse_day(std::string_view text) {
   if (text.size() != 10 || text[4] != '-' || text[7] != '-') return std::nullopt;
-  const auto year = number(text.substr(0, 4)), month = number(text.substr(5, 2)), day = number(text.substr(8, 2));
+  const auto year = number(text.substr(0, 4)), month = number(text.substr(5, 2)),
+             day = number(text.substr(8, 2));
   if (!year || !month || !day || *year < 1900 || *year > 2999) return std::nullopt;
   const auto date = std::chrono::year(*year) / *month / *day;
   if (!date.ok()) return std::nullopt;

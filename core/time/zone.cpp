@@ -24,12 +24,12 @@ Instant to_instant(absl::Time t) { return {absl::ToUnixSeconds(t)}; }
 /// Names that the zone folder holds and that are no IANA zones: the machine's own, and copies of the list.
 bool is_iana_name(std::string_view name) {
   const auto fits = [](char c) {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '_' || c == '-' ||
-           c == '+' || c == '/';
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '_' ||
+           c == '-' || c == '+' || c == '/';
   };
   return !name.empty() && name.front() != '/' && std::all_of(name.begin(), name.end(), fits) &&
-         name != "localtime" && name != "posixrules" && !name.starts_with("right/") && !name.starts_with("posix/") &&
-         !name.starts_with("Fixed/");
+         name != "localtime" && name != "posixrules" && !name.starts_with("right/") &&
+         !name.starts_with("posix/") && !name.starts_with("Fixed/");
 }
 
 }  // namespace
@@ -39,8 +39,9 @@ Zone::Zone(std::shared_ptr<const Data> data) : data_(std::move(data)) {}
 Expected<Zone> Zone::named(std::string_view iana_name) {
   Data data{std::string(iana_name), {}};
   if (!is_iana_name(iana_name) || !absl::LoadTimeZone(data.name, &data.zone)) {
-    return tl::unexpected(Problem{"zone", "“" + data.name + "” is not a time zone of this system's list",
-                                  "use an IANA name such as America/Chicago, and see that the package tzdata is there"});
+    return tl::unexpected(
+        Problem{"zone", "“" + data.name + "” is not a time zone of this system's list",
+                "use an IANA name such as America/Chicago, and see that the package tzdata is there"});
   }
   return Zone(std::make_shared<const Data>(std::move(data)));
 }
@@ -76,6 +77,8 @@ Instant Zone::instant(LocalTime local) const {
   return to_instant(skipped ? found.trans : found.pre);
 }
 
-Instant cover_end(const Zone& zone, Instant at, Period period) { return zone.start(end(zone.day(at), period) + 1); }
+Instant cover_end(const Zone& zone, Instant at, Period period) {
+  return zone.start(end(zone.day(at), period) + 1);
+}
 
 }  // namespace wm

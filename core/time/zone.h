@@ -41,7 +41,8 @@ class Zone {
   std::shared_ptr<const Data> data_;
 };
 
-/// The last instant plus one that something good for `period` from `at` covers: start(end(day(at), period) + 1 day).
+/// The last instant plus one that something good for `period` from `at` covers: start(end(day(at), period) +
+/// 1 day).
 Instant cover_end(const Zone& zone, Instant at, Period period);
 
 }  // namespace wm

@@ -1,0 +1,78 @@
+#pragma once
+// Rulebooks made ready for deciding: names as numbers, gates by target, and which book is in force when.
+#include <map>
+#include <optional>
+#include <vector>
+
+#include "core/decide/known.h"
+#include "core/rulebook/rulebook.h"
+
+namespace wm {
+
+enum class NeedKind {
+  document,
+  age,
+  lesson,
+  quiz,
+  checkout,
+  practice,
+  recent_use,
+  standing,
+  tier_standing,
+  group
+};
+
+/// A requirement ready for deciding. all_of, any_of and some_of are one kind: at least `count` of `of`.
+struct Need {
+  NeedKind kind = NeedKind::group;
+  NameId item = no_name;    // document, lesson, quiz or check-out
+  NameId target = no_name;  // practice, recent_use (no_name: the target asked about), standing
+  Rung at_least = Rung::supervised;
+  bool current_revision = false;
+  bool all = false;  // tier_standing: every target
+  std::optional<Period> valid, grace, changeover;
+  int years = 0, tier = 0, pass_percent = 0, count = 1, minutes = 0;
+  std::optional<Retry> retry;
+  int renew_after_severity = 0;  // 0: by none
+  bool renew_after_change = false;
+  std::vector<Need> of;
+  std::vector<Need> given;
+  const Requirement* source = nullptr;
+};
+
+struct BookGate {
+  const Gate* gate = nullptr;
+  Need need;
+  Instant spared_until = beginning;  // existing_until: before this …
+  Instant spared_by = beginning;     // … the standing at this instant lets it hold
+};
+
+struct BookTarget {
+  NameId target = no_name;
+  int tier = 0;
+  bool assessor_supervises = false;
+  std::vector<const BookGate*> gates;  // in order of id
+};
+
+/// One rulebook while it is in force.
+struct Book {
+  const Rulebook* rulebook = nullptr;
+  Span span;
+  std::deque<BookGate> gates;
+  std::map<NameId, BookTarget> targets;
+  std::map<NameId, std::vector<NameId>> modes;  // by class: its modes' targets
+  std::map<NameId, const MachineClass*> classes;
+  std::map<int, std::vector<NameId>> tiers;  // their targets
+
+  const BookTarget* find(NameId target) const;
+  /// The targets that X stands for here: itself; its class; its modes' targets; none.
+  std::vector<NameId> stands_for(NameId x, const Known& known) const;
+  /// The tier of X's class, where the class is in this book.
+  std::optional<int> tier_of(NameId x, const Known& known) const;
+};
+
+/// The books in order of time, each from its effective_from to the next one's. Where two start together the
+/// later recorded, then the higher version, is the one in force.
+std::deque<Book> books_in_order(Known& known);
+
+}  // namespace wm

@@ -1,0 +1,236 @@
+#include "core/decide/covers.h"
+
+#include <span>
+
+namespace wm {
+
+namespace {
+
+/// The facts of one name, of a list in order of (name, at).
+template <class Fact>
+std::span<const Fact> named(const std::vector<Fact>& facts, NameId Fact::*name, NameId wanted) {
+  const auto first =
+      std::partition_point(facts.begin(), facts.end(), [&](const Fact& fact) { return fact.*name < wanted; });
+  const auto last =
+      std::partition_point(first, facts.end(), [&](const Fact& fact) { return fact.*name == wanted; });
+  return {first, last};
+}
+
+/// When a publication of the item comes into force.
+Instant in_force_from(const Known& known, const Need& need, const Publication& publication) {
+  return need.changeover ? cover_end(known.zone(), publication.at, *need.changeover) : publication.at;
+}
+
+/// From when a revision is no longer enough: the first publication in force of a greater one.
+Instant outdated_from(const Known& known, const Need& need, int revision) {
+  Instant first = forever;
+  if (!need.current_revision) return first;
+  for (const Publication& publication : known.publications(need.item)) {
+    if (publication.revision > revision) first = std::min(first, in_force_from(known, need, publication));
+  }
+  return first;
+}
+
+/// A cover from `at` for the need's period and grace, cut off at `ends`, which has no grace.
+Cover cover(const Known& known, const Need& need, Instant at, RecordNo no, Instant ends) {
+  Cover made{at, ends, ends, no};
+  if (!need.valid) return made;
+  const Zone& zone = known.zone();
+  const Day due_day = end(zone.day(at), *need.valid);
+  const Instant due = zone.start(due_day + 1);
+  const Instant lapses = need.grace ? zone.start(end(due_day, *need.grace) + 1) : due;
+  made.due = std::min(due, ends);
+  made.to = std::min(lapses, ends);
+  return made;
+}
+
+/// The first instant after `at` at which something takes the check-out away.
+Instant taken_away(const Known& known, const Need& need, const PersonFacts& facts,
+                   std::span<const KnownCheckout> same_name, NameId x, Instant at) {
+  Instant first = forever;
+  const auto earlier = [&](Instant t) {
+    if (t > at && t < first) first = t;
+  };
+  for (const KnownCheckout& other : same_name) {
+    if (other.outcome == Outcome::failed) earlier(other.at);
+  }
+  for (const KnownIncident& incident : facts.incidents) {
+    if (incident.severity <= need.renew_after_severity && incident.machine_class == known.class_of(x)) {
+      earlier(incident.at);
+    }
+  }
+  if (need.renew_after_change) {
+    for (const Instant change : known.changes(x)) earlier(change);
+    for (const Instant change : known.changes(known.class_of(x))) earlier(change);
+  }
+  return first;
+}
+
+class CoverFinder {
+ public:
+  CoverFinder(const Known& known, const Need& need, NameId person, NameId x, Instant horizon)
+      : known_(known), need_(need), facts_(known.facts(person)), person_(person), x_(x), horizon_(horizon) {}
+
+  std::vector<Cover> find() {
+    switch (need_.kind) {
+      case NeedKind::document:
+        documents();
+        break;
+      case NeedKind::age:
+        ages();
+        break;
+      case NeedKind::lesson:
+        lessons();
+        break;
+      case NeedKind::quiz:
+        quizzes();
+        break;
+      case NeedKind::checkout:
+        checkouts();
+        break;
+      case NeedKind::practice:
+        sessions();
+        break;
+      case NeedKind::recent_use:
+        recent_use();
+        break;
+      case NeedKind::standing:
+      case NeedKind::tier_standing:
+      case NeedKind::group:
+        break;
+    }
+    return std::move(found_);
+  }
+
+ private:
+  void documents() {
+    for (const auto& paper : named(facts_.documents, &KnownDocument::document, need_.item)) {
+      if (paper.at <= horizon_) found_.push_back(cover(known_, need_, paper.at, paper.no, paper.until));
+    }
+  }
+
+  /// Each birth record is believed until the next one.
+  void ages() {
+    std::vector<KnownBirth> births;
+    for (const KnownBirth& birth : facts_.births) {
+      if (birth.at <= horizon_) births.push_back(birth);
+    }
+    for (std::size_t i = 0; i < births.size(); ++i) {
+      const Instant of_age = known_.zone().start(birthday(births[i].born, need_.years));
+      const Instant believed = i + 1 < births.size() ? births[i + 1].at : forever;
+      found_.push_back({std::max(births[i].at, of_age), believed, believed, births[i].no});
+    }
+  }
+
+  void lessons() {
+    for (const auto& lesson : named(facts_.lessons, &KnownLesson::lesson, need_.item)) {
+      if (lesson.at > horizon_) break;
+      found_.push_back(
+          cover(known_, need_, lesson.at, lesson.no, outdated_from(known_, need_, lesson.revision)));
+    }
+  }
+
+  void quizzes() {
+    for (const KnownQuiz* attempt : counted_attempts(known_, need_, person_, horizon_)) {
+      if (!passed(*attempt, need_.pass_percent)) continue;
+      found_.push_back(
+          cover(known_, need_, attempt->at, attempt->no, outdated_from(known_, need_, attempt->revision)));
+    }
+  }
+
+  void checkouts() {
+    const auto same_name = named(facts_.checkouts, &KnownCheckout::checkout, need_.item);
+    for (const KnownCheckout& checkout : same_name) {
+      if (checkout.at > horizon_) break;
+      if (checkout.outcome != Outcome::passed) continue;
+      const Instant ends = std::min(outdated_from(known_, need_, checkout.revision),
+                                    taken_away(known_, need_, facts_, same_name, x_, checkout.at));
+      Cover made = cover(known_, need_, checkout.at, checkout.no, ends);
+      made.witness = checkout.assessor;
+      made.counts = Cover::Counts::checkout;
+      found_.push_back(made);
+    }
+  }
+
+  void sessions() {
+    const NameId target = need_.target == no_name ? x_ : need_.target;
+    for (const KnownSupervised& session : facts_.supervised) {
+      if (session.at > horizon_) break;
+      if (!known_.is_on(session.target, target)) continue;
+      Cover made = cover(known_, need_, session.at, session.no, forever);
+      made.minutes = session.minutes;
+      made.witness = session.supervisor;
+      made.target = session.target;
+      made.counts = Cover::Counts::supervised;
+      found_.push_back(made);
+    }
+  }
+
+  void recent_use() {
+    sessions();
+    const NameId target = need_.target == no_name ? x_ : need_.target;
+    for (const KnownUse& use : facts_.uses) {
+      if (use.at > horizon_) break;
+      if (!known_.is_on(use.target, target)) continue;
+      Cover made = cover(known_, need_, use.at, use.no, forever);
+      made.target = use.target;
+      made.counts = Cover::Counts::use;
+      found_.push_back(made);
+    }
+    std::sort(found_.begin(), found_.end(), [](const Cover& a, const Cover& b) { return a.no < b.no; });
+  }
+
+  const Known& known_;
+  const Need& need_;
+  const PersonFacts& facts_;
+  NameId person_;
+  NameId x_;
+  Instant horizon_;
+  std::vector<Cover> found_;
+};
+
+constexpr std::int64_t hour = 3600;
+
+}  // namespace
+
+bool passed(const KnownQuiz& attempt, int pass_percent) {
+  return 100 * attempt.correct >= pass_percent * attempt.total && attempt.critical_missed == 0;
+}
+
+std::vector<const KnownQuiz*> counted_attempts(const Known& known, const Need& need, NameId person,
+                                               Instant horizon) {
+  std::vector<const KnownQuiz*> counted;
+  std::vector<Instant> missed;  // counted ones that were not passed
+  std::size_t in_window = 0;    // the first of `missed` that still weighs
+  for (const auto& attempt : named(known.facts(person).quizzes, &KnownQuiz::quiz, need.item)) {
+    if (attempt.at > horizon) break;
+    if (need.retry) {
+      const Retry& retry = *need.retry;
+      if (retry.wait_hours && !missed.empty() && attempt.at < missed.back() + *retry.wait_hours * hour)
+        continue;
+      if (retry.most) {
+        while (in_window < missed.size() && missed[in_window] <= attempt.at - *retry.in_hours * hour)
+          ++in_window;
+        if (missed.size() - in_window >= static_cast<std::size_t>(*retry.most)) continue;
+      }
+    }
+    counted.push_back(&attempt);
+    if (!passed(attempt, need.pass_percent)) missed.push_back(attempt.at);
+  }
+  return counted;
+}
+
+int revision_needed(const Known& known, const Need& need, Instant t) {
+  int revision = 0;
+  if (!need.current_revision) return revision;
+  for (const Publication& publication : known.publications(need.item)) {
+    if (in_force_from(known, need, publication) <= t) revision = std::max(revision, publication.revision);
+  }
+  return revision;
+}
+
+std::vector<Cover> covers(const Known& known, const Need& need, NameId person, NameId x, Instant horizon) {
+  return CoverFinder(known, need, person, x, horizon).find();
+}
+
+}  // namespace wm

@@ -1,0 +1,46 @@
+#pragma once
+// Which of a person's records could carry a requirement, and how long each would.
+#include <algorithm>
+#include <optional>
+#include <vector>
+
+#include "core/decide/book.h"
+#include "core/decide/known.h"
+
+namespace wm {
+
+/// One record and the time it covers for a requirement, were it to count.
+struct Cover {
+  Instant from;
+  Instant to;   // it lapses here, grace included
+  Instant due;  // it would lapse here without grace
+  RecordNo no;
+  int minutes = 0;
+  /// Whose ability to assess or to supervise it depends on; no_name where it counts by itself.
+  NameId witness = no_name;
+  /// The target that the witness (or, for a use, the person) had to have a standing on; no_name: the one
+  /// asked about.
+  NameId target = no_name;
+  enum class Counts { always, checkout, supervised, use } counts = Counts::always;
+
+  Span span(bool strict) const { return {from, strict ? due : to}; }
+};
+
+/// The covers for need (of a leaf kind: not standing, tier_standing or group) of person on target x, of
+/// records that happened at or before `horizon`, in order of time. Quizzes are those counted and passed,
+/// check-outs the passed ones; whether a check-out, a supervised record or a use counts is for the caller to
+/// find out.
+std::vector<Cover> covers(const Known& known, const Need& need, NameId person, NameId x, Instant horizon);
+
+/// The revision needed at t for an item whose rule asks for the current one; 0 where nothing is in force.
+int revision_needed(const Known& known, const Need& need, Instant t);
+
+/// Whether that attempt's marks are enough: 100 * correct >= pass_percent * total, and no critical one
+/// missed.
+bool passed(const KnownQuiz& attempt, int pass_percent);
+
+/// The attempts at need's quiz that count by its retry rule, up to `horizon`, in order.
+std::vector<const KnownQuiz*> counted_attempts(const Known& known, const Need& need, NameId person,
+                                               Instant horizon);
+
+}  // namespace wm

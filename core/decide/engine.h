@@ -1,0 +1,124 @@
+#pragma once
+// Standings, at one instant and over all time, by the same few definitions.
+//
+// Decisions ask for one another: a check-out counts if its assessor was able to assess one second before,
+// which rests on their own check-outs, and so on into the past. Each such question is a Node that is answered
+// once. A chain of any length must not use up the stack: past a depth, the node in the way is put on a list,
+// answered first, and the asker begins again with the answer at hand.
+#include <map>
+#include <unordered_map>
+#include <vector>
+
+#include "core/decide/answers.h"
+#include "core/decide/book.h"
+#include "core/decide/covers.h"
+#include "core/decide/known.h"
+
+namespace wm {
+
+/// Over a book's own time, or over all time.
+inline constexpr int all_books = -1;
+
+class Standings {
+ public:
+  explicit Standings(const Shop& shop, std::optional<Instant> known);
+
+  Known& known() { return known_; }
+  const Book* book_at(Instant t) const;
+  const std::deque<Book>& books() const { return books_; }
+
+  /// P's standing on whatever X stands for at t.
+  Rung rung(NameId person, NameId x, Instant t);
+  bool able_to_assess(NameId person, NameId x, Instant t);
+  bool able_to_supervise(NameId person, NameId x, Instant t);
+  /// The standing over all time.
+  const Steps<Rung>& steps(NameId person, NameId x);
+  /// Whether a gate holds over all time, followed as written; `strict`: without existing_until and grace.
+  Steps<bool> gate_steps(const BookGate& gate, NameId person, NameId x, bool strict);
+  /// The same for a requirement inside one.
+  Steps<bool> need_steps(const Need& need, NameId person, NameId x, bool strict);
+  bool holds(const Need& need, NameId person, NameId x, Instant t);
+  /// Whether a cover counts: its witness was able to witness it, what had to be given was.
+  bool counts(const Cover& cover, const Need& need, NameId person, NameId x);
+  bool takes_in(const KnownScope& scope, NameId x, const Book* book) const;
+
+ private:
+  /// A question that others wait for.
+  struct Node {
+    enum class Kind { at_least, counts, steps } kind;
+    NameId person;
+    NameId x;
+    Rung rung = Rung::barred;    // at_least, steps
+    int book = 0;                // steps
+    Instant at{};                // at_least
+    const Need* need = nullptr;  // counts
+    Cover cover{};               // counts
+  };
+  struct TooDeep {
+    Node node;
+  };
+  struct PointKey {
+    NameId person, x;
+    std::int64_t at;
+    Rung rung;
+    bool operator==(const PointKey&) const = default;
+  };
+  struct CountsKey {
+    RecordNo no;
+    NameId x;
+    const Need* need;  // of a check-out with something given; null otherwise
+    bool operator==(const CountsKey&) const = default;
+  };
+  struct StepsKey {
+    NameId person, x;
+    int book;
+    Rung rung;
+    bool operator==(const StepsKey&) const = default;
+  };
+  struct Hash {
+    std::size_t operator()(const PointKey& k) const;
+    std::size_t operator()(const CountsKey& k) const;
+    std::size_t operator()(const StepsKey& k) const;
+  };
+  class Depth;
+
+  /// Runs `ask` until it goes through, answering first what was too deep.
+  template <class Ask>
+  auto resolve(Ask ask) -> decltype(ask());
+  void answer(const Node& node);
+
+  int book_number(Instant t) const;
+  bool at_least_on(NameId person, NameId x, Rung rung, Instant t);
+  bool at_least(const BookTarget& target, NameId person, Rung rung, Instant t, const Book& book);
+  bool gate_holds(const BookGate& gate, NameId person, NameId x, Instant t);
+  bool tier_holds(const Need& need, NameId person, Instant t, const Book& book);
+  bool need_holds(const Need& need, NameId person, NameId x, Instant t);
+  bool suspended(NameId person, NameId x, Instant t, const Book* book) const;
+  bool assesses(NameId person, NameId x, Instant t, const Book& book);
+  bool can_assess(NameId person, NameId x, Instant t);
+  bool can_supervise(NameId person, NameId x, Instant t);
+  bool appointed(NameId person, NameId x, Instant t, const Book* book, bool founding) const;
+  bool cover_counts(const Cover& cover, const Need& need, NameId person, NameId x);
+  bool witness_counts(const Cover& cover, const Need& need, NameId person, NameId x);
+
+  const Steps<bool>& target_steps(NameId person, NameId x, Rung rung, int book);
+  Steps<bool> target_steps_anew(NameId person, NameId x, Rung rung, int book);
+  Steps<bool> standing_over(NameId person, NameId x, Rung rung, int book);
+  Steps<bool> need_over(const Need& need, NameId person, NameId x, bool strict, int book);
+  Steps<bool> leaf_over(const Need& need, NameId person, NameId x, bool strict, int book);
+  Steps<bool> tier_over(const Need& need, NameId person, int book);
+  Steps<bool> gate_over(const BookGate& gate, NameId person, NameId x, bool strict, int book);
+  Steps<bool> not_suspended(NameId person, NameId x, const Book& book) const;
+  template <class OverBook>
+  Steps<bool> over_all_books(OverBook over_book);
+
+  Known known_;
+  std::deque<Book> books_;
+  int depth_ = 0;
+  std::unordered_map<PointKey, bool, Hash> points_;
+  std::unordered_map<CountsKey, bool, Hash> counts_;
+  std::unordered_map<StepsKey, Steps<bool>, Hash> target_steps_;
+  std::unordered_map<std::uint64_t, Steps<Rung>> steps_;
+};
+
+}  // namespace wm
