@@ -82,6 +82,8 @@ Reason reason_for(Standings& standings, const Need& need, NameId person, NameId 
   reason.until = within_years(steps.until(t));
   if (is_leaf(need)) explain_leaf(reason, standings, need, person, x, t);
   for (const Need& part : need.of) reason.of.push_back(reason_for(standings, part, person, x, t));
+  if (!reason.holds)
+    for (const Need& part : need.given) reason.of.push_back(reason_for(standings, part, person, x, t));
   return reason;
 }
 
