@@ -1,0 +1,135 @@
+#include "app/diary/bookings.h"
+
+#include <algorithm>
+#include <map>
+#include <unordered_map>
+#include <unordered_set>
+
+#include "app/words/words.h"
+
+namespace wm::app {
+namespace {
+
+/// The fact of a standing entry, where it is one of the shop's own of this kind.
+template <class T>
+const T* shop_fact(const db::Entry& entry) {
+  const auto* fact = std::get_if<db::ShopFact>(&entry.fact);
+  return fact && !entry.voided ? std::get_if<T>(fact) : nullptr;
+}
+
+template <class T>
+const T* record_fact(const db::Entry& entry) {
+  const auto* fact = std::get_if<Fact>(&entry.fact);
+  return fact && !entry.voided ? std::get_if<T>(fact) : nullptr;
+}
+
+/// What other entries say of bookings and check-outs.
+struct Said {
+  std::unordered_set<RecordId> cancelled;
+  std::unordered_map<RecordId, db::Turnout> turnout;
+  std::unordered_map<RecordId, MachineId> machine_of_checkout;
+};
+
+Said said(const std::vector<db::Entry>& entries) {
+  Said out;
+  for (const db::Entry& entry : entries) {
+    if (const auto* cancel = shop_fact<db::Cancel>(entry)) out.cancelled.insert(cancel->booking);
+    if (const auto* attendance = shop_fact<db::Attendance>(entry))
+      out.turnout[attendance->booking] = attendance->turnout;
+    if (const auto* marks = shop_fact<db::SheetMarks>(entry)) out.machine_of_checkout[marks->checkout] = marks->machine;
+  }
+  return out;
+}
+
+/// Whether a check-out signed on `machine` at `at` is what the booking was for.
+bool signed_for(const BookingLine& line, const Checkout& checkout, const std::string& machine_class, Instant at,
+                const Zone& zone) {
+  return checkout.person == line.booking.person && class_of(line.booking.target) == machine_class &&
+         at >= line.booking.from - 3600 && zone.day(at) <= zone.day(line.booking.from);
+}
+
+void add_signatures(std::vector<BookingLine>& lines, const Session& session, const Said& said) {
+  std::unordered_map<MachineId, std::string> classes;
+  for (const Unit& unit : units(session)) classes[unit.id] = unit.machine_class;
+  for (const db::Entry& entry : session.store().entries()) {
+    const auto* checkout = record_fact<Checkout>(entry);
+    const auto machine = said.machine_of_checkout.find(entry.id);
+    if (!checkout || machine == said.machine_of_checkout.end()) continue;
+    for (BookingLine& line : lines)
+      if (signed_for(line, *checkout, classes[machine->second], entry.at, session.zone())) line.signed_as = *checkout;
+  }
+}
+
+}  // namespace
+
+std::vector<BookingLine> bookings(const Session& session, const Interval& within) {
+  const std::vector<db::Entry>& entries = session.store().entries();
+  const Said by_id = said(entries);
+  std::vector<BookingLine> lines;
+  for (const db::Entry& entry : entries) {
+    const auto* booking = shop_fact<db::Booking>(entry);
+    if (!booking || by_id.cancelled.contains(entry.id) || !overlap({booking->from, booking->to}, within)) continue;
+    BookingLine line{entry.id, *booking, std::nullopt, std::nullopt};
+    if (const auto turnout = by_id.turnout.find(entry.id); turnout != by_id.turnout.end())
+      line.turnout = turnout->second;
+    lines.push_back(std::move(line));
+  }
+  std::stable_sort(lines.begin(), lines.end(), [](const BookingLine& a, const BookingLine& b) {
+    return std::tie(a.booking.from, a.booking.machine) < std::tie(b.booking.from, b.booking.machine);
+  });
+  if (!lines.empty()) add_signatures(lines, session, by_id);
+  return lines;
+}
+
+std::vector<WaitingLine> waiting(const Session& session) {
+  std::unordered_set<RecordId> over;
+  for (const db::Entry& entry : session.store().entries())
+    if (const auto* end = shop_fact<db::WaitingEnd>(entry)) over.insert(end->waiting);
+  std::vector<WaitingLine> lines;
+  for (const db::Entry& entry : session.store().entries())
+    if (const auto* place = shop_fact<db::Waiting>(entry); place && !over.contains(entry.id))
+      lines.push_back({entry.id, *place, entry.at});
+  std::stable_sort(lines.begin(), lines.end(),
+                   [](const WaitingLine& a, const WaitingLine& b) { return a.since < b.since; });
+  return lines;
+}
+
+std::vector<Unit> units(const Session& session) {
+  std::map<MachineId, Unit> by_id;  // the latest that was said of each
+  for (const db::Entry& entry : session.store().entries())
+    if (const auto* added = shop_fact<db::MachineAdded>(entry))
+      by_id[added->machine] = {added->machine, added->machine_class, added->label};
+  std::vector<Unit> out;
+  for (auto& [id, unit] : by_id) out.push_back(std::move(unit));
+  std::stable_sort(out.begin(), out.end(), [](const Unit& a, const Unit& b) {
+    return std::tie(a.machine_class, a.label) < std::tie(b.machine_class, b.label);
+  });
+  return out;
+}
+
+QString unit_label(const std::vector<Unit>& units, const MachineId& id) {
+  for (const Unit& unit : units) {
+    if (unit.id != id) continue;
+    const QString machine = class_label(unit.machine_class);
+    const QString label = QString::fromStdString(unit.label);
+    // A label that names the machine already stands by itself.
+    if (label.isEmpty() || label.startsWith(machine, Qt::CaseInsensitive)) return label.isEmpty() ? machine : label;
+    return QObject::tr("%1, %2", "a machine and its unit").arg(machine, label);
+  }
+  return QString::fromStdString(id);
+}
+
+QString name_of(const Session& session, const PersonId& id) { return person_name(session.store().person(id)); }
+
+QString called(const Session& session, const PersonId& id) {
+  const auto person = session.store().person(id);
+  if (person && !person->nickname.empty()) return QString::fromStdString(person->nickname);
+  if (person && !person->given.empty()) return QString::fromStdString(person->given);
+  return person_name(person);
+}
+
+QString time_span(const Interval& when, const Zone& zone) {
+  return QObject::tr("%1–%2", "from a time to a time").arg(clock_time(when.from, zone), clock_time(when.to, zone));
+}
+
+}  // namespace wm::app

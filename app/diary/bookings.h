@@ -1,0 +1,50 @@
+#pragma once
+// The diary as the journal has it: one-on-ones, how they turned out, who waits, and the shop's units.
+#include <QString>
+#include <optional>
+#include <vector>
+
+#include "app/session.h"
+#include "core/diary/slots.h"
+
+namespace wm::app {
+
+/// A booking that stands: neither cancelled nor struck out.
+struct BookingLine {
+  RecordId id;
+  db::Booking booking;
+  std::optional<db::Turnout> turnout;  // the latest
+  /// The check-out signed for it: of the same person on the same class, from an hour before it begins to the end
+  /// of its day.
+  std::optional<Checkout> signed_as;
+};
+
+/// Those that overlap [from, to), in order of time.
+std::vector<BookingLine> bookings(const Session& session, const Interval& within);
+
+struct WaitingLine {
+  RecordId id;
+  db::Waiting waiting;
+  Instant since;
+};
+/// The longest wait first.
+std::vector<WaitingLine> waiting(const Session& session);
+
+struct Unit {
+  MachineId id;
+  std::string machine_class;
+  std::string label;  // "unit 2"; may be empty
+};
+/// In order of class, then label.
+std::vector<Unit> units(const Session& session);
+/// "Jointer/planer, unit 2"
+QString unit_label(const std::vector<Unit>& units, const MachineId& id);
+
+/// "Jonas Lindqvist", by id.
+QString name_of(const Session& session, const PersonId& id);
+/// What somebody is called: a nickname, or the given name.
+QString called(const Session& session, const PersonId& id);
+/// "17:30–18:30"
+QString time_span(const Interval& when, const Zone& zone);
+
+}  // namespace wm::app
