@@ -1,0 +1,27 @@
+#pragma once
+// Things that come in kinds: a variant whose alternatives each have a word.
+#include <utility>
+#include <variant>
+#include <vector>
+
+#include "core/json/reading.h"
+
+namespace wm::json {
+
+/// The alternative, with its default values, whose `word_of` the value is.
+template <class Variant, class WordOf>
+std::optional<Variant> kind_of(Reading& reading, Value value, const WordOf& word_of) {
+  static const auto all = []<std::size_t... i>(std::index_sequence<i...>) {
+    return std::vector<Variant>{Variant(std::in_place_index<i>)...};
+  }
+  (std::make_index_sequence<std::variant_size_v<Variant>>());
+  std::vector<std::string_view> words;
+  for (const Variant& kind : all) {
+    words.push_back(word_of(kind));
+    if (value.kind() == Kind::text && value.text() == words.back()) return kind;
+  }
+  not_one_of(reading, value, words);
+  return std::nullopt;
+}
+
+}  // namespace wm::json
