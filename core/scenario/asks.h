@@ -1,6 +1,6 @@
 #pragma once
 // Reading the questions of a scenario.
-#include <optional>
+#include <string_view>
 #include <vector>
 
 #include "core/json/reading.h"
@@ -11,12 +11,10 @@ namespace wm {
 /// The word that files use for what is asked ("may_start").
 std::string_view ask_word(const decltype(Ask::what)& what);
 
-/// What asks stand upon that the file says elsewhere.
+/// What questions add to what the file says elsewhere: rulebooks that are asked about define names too.
 struct AskContext {
-  const Shop& shop;
-  /// Rulebooks that are asked about; filled in, since they define names too.
   std::vector<Rulebook>& proposed;
-  bool& names_known;
+  bool& names_known;  // becomes false where not all names of a proposed rulebook could be read
 };
 Ask read_ask(json::Reading& reading, json::Value value, AskContext context);
 
