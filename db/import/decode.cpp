@@ -42,7 +42,7 @@ template <class Bad>
 std::vector<RowProblem> bad_lines(std::string_view bytes, Bad bad, const char* what, const char* remedy) {
   std::vector<RowProblem> problems;
   int line = 0;
-  for (const std::string_view text : lines_of(bytes)) {
+  for (const std::string_view text : split_lines(bytes)) {
     ++line;
     if (bad(text)) problems.push_back({line, {"line " + std::to_string(line), what, remedy}});
   }
@@ -64,7 +64,7 @@ std::vector<RowProblem> bad_1252(std::string_view bytes) {
 
 }  // namespace
 
-std::vector<std::string_view> lines_of(std::string_view text) {
+std::vector<std::string_view> split_lines(std::string_view text) {
   std::vector<std::string_view> lines;
   while (!text.empty()) {
     std::size_t end = text.find_first_of("\r\n");

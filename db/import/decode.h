@@ -20,6 +20,6 @@ struct Decoded {
 Decoded decode(std::string_view bytes, std::optional<Encoding> chosen);
 
 /// The lines of a text, each with its line end (LF, CR LF or CR).
-std::vector<std::string_view> lines_of(std::string_view text);
+std::vector<std::string_view> split_lines(std::string_view text);
 
 }  // namespace wm::db::import

@@ -2,7 +2,7 @@
 #include "core/records/json.h"
 #include "core/time/text.h"
 #include "db/import/kinds.h"
-#include "db/import/sheet.h"
+#include "db/import/rows.h"
 
 namespace wm::db::import {
 namespace {
@@ -83,7 +83,7 @@ std::vector<Command> plan_event(RowReader& row) {
 
 ImportPlan plan_history(const Table& table, const Mapping& mapping, const PlanOptions& options,
                         const Ground& ground) {
-  return plan_rows(Sheet(FileKind::history, table, mapping, options), mapping, ground, "date", plan_event);
+  return plan_rows(Source(FileKind::history, table, mapping, options), mapping, ground, "date", plan_event);
 }
 
 }  // namespace wm::db::import

@@ -5,7 +5,7 @@
 #include <variant>
 
 #include "db/facts.h"
-#include "db/import/sheet.h"
+#include "db/import/rows.h"
 
 namespace wm::db::import {
 

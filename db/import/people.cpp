@@ -1,7 +1,7 @@
 #include <algorithm>
 
 #include "core/time/text.h"
-#include "db/import/sheet.h"
+#include "db/import/rows.h"
 
 namespace wm::db::import {
 namespace {
@@ -95,8 +95,8 @@ std::vector<Command> plan_person(RowReader& row, const Ground& before) {
 
 ImportPlan plan_people(const Table& table, const Mapping& mapping, const PlanOptions& options,
                        const Ground& ground) {
-  const Sheet sheet(FileKind::people, table, mapping, options);
-  return plan_rows(sheet, mapping, ground, {}, [&](RowReader& row) { return plan_person(row, ground); });
+  const Source source(FileKind::people, table, mapping, options);
+  return plan_rows(source, mapping, ground, {}, [&](RowReader& row) { return plan_person(row, ground); });
 }
 
 }  // namespace wm::db::import

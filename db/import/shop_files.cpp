@@ -2,7 +2,7 @@
 #include <array>
 
 #include "core/time/text.h"
-#include "db/import/sheet.h"
+#include "db/import/rows.h"
 
 namespace wm::db::import {
 namespace {
@@ -92,17 +92,17 @@ std::vector<Command> plan_booking(RowReader& row) {
 
 ImportPlan plan_machines(const Table& table, const Mapping& mapping, const PlanOptions& options,
                          const Ground& ground) {
-  return plan_rows(Sheet(FileKind::machines, table, mapping, options), mapping, ground, {}, plan_machine);
+  return plan_rows(Source(FileKind::machines, table, mapping, options), mapping, ground, {}, plan_machine);
 }
 
 ImportPlan plan_hours(const Table& table, const Mapping& mapping, const PlanOptions& options,
                       const Ground& ground) {
-  return plan_rows(Sheet(FileKind::hours, table, mapping, options), mapping, ground, {}, plan_hour);
+  return plan_rows(Source(FileKind::hours, table, mapping, options), mapping, ground, {}, plan_hour);
 }
 
 ImportPlan plan_bookings(const Table& table, const Mapping& mapping, const PlanOptions& options,
                          const Ground& ground) {
-  return plan_rows(Sheet(FileKind::bookings, table, mapping, options), mapping, ground, {}, plan_booking);
+  return plan_rows(Source(FileKind::bookings, table, mapping, options), mapping, ground, {}, plan_booking);
 }
 
 }  // namespace wm::db::import

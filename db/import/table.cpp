@@ -165,7 +165,7 @@ Expected<void> check_is_text(std::string_view bytes) {
 Expected<Table> read_table(std::string_view bytes, const ReadOptions& options) {
   if (const auto text = check_is_text(bytes); !text) return tl::unexpected(text.error());
   Decoded decoded = decode(bytes, options.encoding);
-  const std::vector<std::string_view> lines = lines_of(decoded.text);
+  const std::vector<std::string_view> lines = split_lines(decoded.text);
   Table table{decoded.encoding,
               decoded.guessed,
               options.separator.value_or(guess_separator(lines)),

@@ -12,9 +12,9 @@
 namespace wm::db::import {
 
 /// A table with its mapping, its choices and the order in which each of its columns writes slashed dates.
-class Sheet {
+class Source {
  public:
-  Sheet(FileKind kind, const Table& table, const Mapping& mapping, const PlanOptions& options);
+  Source(FileKind kind, const Table& table, const Mapping& mapping, const PlanOptions& options);
 
   FileKind kind() const { return kind_; }
   const Table& table() const { return table_; }
@@ -38,14 +38,14 @@ class Sheet {
 /// Reads the cells of a row; what is wrong with one is kept, and a harmless value given back.
 class RowReader {
  public:
-  RowReader(const Sheet& sheet, const Row& row, const Ground& ground)
-      : sheet_(sheet), row_(row), ground_(ground) {}
+  RowReader(const Source& source, const Row& row, const Ground& ground)
+      : source_(source), row_(row), ground_(ground) {}
 
   const Ground& ground() const { return ground_; }
   const Row& row() const { return row_; }
-  const PlanOptions& options() const { return sheet_.options(); }
+  const PlanOptions& options() const { return source_.options(); }
 
-  std::string text(std::string_view key) const { return sheet_.text(row_, key); }
+  std::string text(std::string_view key) const { return source_.text(row_, key); }
   bool has(std::string_view key) const { return !text(key).empty(); }
   /// As `text`, and a mistake where it is empty.
   std::string needed(std::string_view key);
@@ -70,7 +70,7 @@ class RowReader {
   std::optional<WrittenDate> written(std::string_view key);
   std::optional<Day> meant(std::string_view key, const WrittenDate& date);
 
-  const Sheet& sheet_;
+  const Source& source_;
   const Row& row_;
   const Ground& ground_;
   std::vector<RowProblem> problems_;
@@ -82,7 +82,7 @@ using RowPlanner = std::function<std::vector<Command>(RowReader&)>;
 
 /// Plans every row in order of the dates in `by_date` (of the file where it is empty), each on the ground
 /// that the ones before it leave.
-ImportPlan plan_rows(const Sheet& sheet, const Mapping& mapping, const Ground& ground,
+ImportPlan plan_rows(const Source& source, const Mapping& mapping, const Ground& ground,
                      std::string_view by_date, const RowPlanner& planner);
 
 /// A name for a record made of its content alone, so that the same row gives the same one every time.

@@ -1,4 +1,4 @@
-#include "db/import/sheet.h"
+#include "db/import/rows.h"
 
 #include <QCryptographicHash>
 #include <algorithm>
@@ -27,10 +27,10 @@ void count_problems(ImportPlan& plan, const std::vector<RowProblem>& problems) {
 }
 
 /// The rows' places in the order in which they are to be planned.
-std::vector<const Row*> in_order(const Sheet& sheet, const Ground& ground, std::string_view by_date) {
+std::vector<const Row*> in_order(const Source& source, const Ground& ground, std::string_view by_date) {
   std::vector<std::pair<Instant, const Row*>> dated;
-  for (const Row& row : sheet.table().rows) {
-    RowReader reader(sheet, row, ground);
+  for (const Row& row : source.table().rows) {
+    RowReader reader(source, row, ground);
     dated.emplace_back(by_date.empty() ? Instant{} : reader.instant(by_date).value_or(first_instant), &row);
   }
   std::stable_sort(dated.begin(), dated.end(),
@@ -41,16 +41,16 @@ std::vector<const Row*> in_order(const Sheet& sheet, const Ground& ground, std::
 }
 
 /// The row as understood, field by field.
-std::vector<std::string> understood(const Sheet& sheet, const Mapping& mapping, const Row& row,
+std::vector<std::string> understood(const Source& source, const Mapping& mapping, const Row& row,
                                     const Ground& ground) {
   std::vector<std::string> cells;
-  for (const Field& field : fields_of(sheet.kind())) {
+  for (const Field& field : fields_of(source.kind())) {
     if (!mapping.contains(field.key)) continue;
     const bool dated =
         std::find(std::begin(date_fields), std::end(date_fields), field.key) != std::end(date_fields);
-    std::string cell = sheet.text(row, field.key);
+    std::string cell = source.text(row, field.key);
     if (const auto date = dated ? read_date(cell) : std::nullopt) {
-      RowReader reader(sheet, row, ground);
+      RowReader reader(source, row, ground);
       const std::size_t time = cell.find(':');
       if (const auto day = reader.day(field.key))
         cell = to_text(*day) + (date->time ? " " + trimmed(std::string_view(cell).substr(time - 2)) : "");
@@ -62,25 +62,25 @@ std::vector<std::string> understood(const Sheet& sheet, const Mapping& mapping, 
 
 }  // namespace
 
-Sheet::Sheet(FileKind kind, const Table& table, const Mapping& mapping, const PlanOptions& options)
+Source::Source(FileKind kind, const Table& table, const Mapping& mapping, const PlanOptions& options)
     : kind_(kind), table_(table), mapping_(mapping), options_(options) {
   for (const std::string_view key : date_fields) find_order(std::string(key));
 }
 
-std::string Sheet::text(const Row& row, std::string_view key) const {
+std::string Source::text(const Row& row, std::string_view key) const {
   const auto found = mapping_.find(std::string(key));
   return found == mapping_.end() ? std::string()
                                  : trimmed(row.cells.at(static_cast<std::size_t>(found->second)));
 }
 
-DateOrder Sheet::order(std::string_view key) const {
+DateOrder Source::order(std::string_view key) const {
   const auto found = orders_.find(key);
   return found == orders_.end() ? DateOrder::month_first : found->second;
 }
 
 /// What the user chose; else what the first date shows that shows something; else a question, if one of the
 /// dates needs it.
-void Sheet::find_order(const std::string& key) {
+void Source::find_order(const std::string& key) {
   std::optional<DateOrder> order = options_.date_order;
   std::optional<DateQuestion> question;
   for (const Row& row : table_.rows) {
@@ -112,11 +112,11 @@ std::optional<WrittenDate> RowReader::written(std::string_view key) {
 }
 
 std::optional<Day> RowReader::meant(std::string_view key, const WrittenDate& date) {
-  const auto day = day_meant(date, sheet_.order(key));
+  const auto day = day_meant(date, source_.order(key));
   if (!day) {
-    const char* order = !date.slashed                                 ? ""
-                        : sheet_.order(key) == DateOrder::month_first ? ", month first"
-                                                                      : ", day first";
+    const char* order = !date.slashed                                  ? ""
+                        : source_.order(key) == DateOrder::month_first ? ", month first"
+                                                                       : ", day first";
     wrong(key, "there is no day \"" + text(key) + "\"" + order, "Write a date that exists, like 2026-03-14");
   }
   return day;
@@ -190,24 +190,24 @@ void RowReader::remark(std::string text) {
   remarks_ += text;
 }
 
-ImportPlan plan_rows(const Sheet& sheet, const Mapping& mapping, const Ground& ground,
+ImportPlan plan_rows(const Source& source, const Mapping& mapping, const Ground& ground,
                      std::string_view by_date, const RowPlanner& planner) {
   ImportPlan plan;
-  plan.problems = sheet.table().problems;
-  for (Problem& mistake : mistakes_in(mapping, sheet.table(), sheet.kind()))
+  plan.problems = source.table().problems;
+  for (Problem& mistake : mistakes_in(mapping, source.table(), source.kind()))
     plan.problems.push_back({0, std::move(mistake)});
-  plan.question = sheet.question();
-  for (const Field& field : fields_of(sheet.kind()))
+  plan.question = source.question();
+  for (const Field& field : fields_of(source.kind()))
     if (mapping.contains(field.key)) plan.titles.push_back(field.key);
   Ground grown = ground;
-  for (const Row* row : in_order(sheet, ground, by_date)) {
-    RowReader reader(sheet, *row, grown);
+  for (const Row* row : in_order(source, ground, by_date)) {
+    RowReader reader(source, *row, grown);
     std::vector<Command> commands = planner(reader);
     RowFate fate = commands.empty() ? RowFate::already_here : RowFate::enters;
     if (!reader.problems().empty()) fate = RowFate::bad;
     count_problems(plan, reader.problems());
     if (fate == RowFate::already_here) ++plan.already_here;
-    plan.rows.push_back({row->line, fate, understood(sheet, mapping, *row, ground), reader.remarks()});
+    plan.rows.push_back({row->line, fate, understood(source, mapping, *row, ground), reader.remarks()});
     if (fate != RowFate::enters) continue;
     for (Command& command : commands) {
       grown.add(command);
