@@ -156,7 +156,7 @@ TEST_CASE("the engine agrees with the plain evaluator at a million instants", "[
   Rung seen[3] = {};
   (void)seen;
   while (compared < instants) {
-    std::vector<std::uint32_t> numbers(6000);
+    std::vector<std::uint32_t> numbers(9000);
     for (auto& n : numbers) n = static_cast<std::uint32_t>(random()) >> 4;
     worlds::Tape tape(numbers);
     const Shop shop = worlds::shop_from(tape);

@@ -21,12 +21,13 @@ class Maker {
     static const std::array zones{"UTC",         "America/Chicago",  "Europe/Lisbon",  "Pacific/Apia",
                                   "Asia/Tehran", "America/St_Johns", "America/Havana", "Australia/Lord_Howe"};
     shop_.zone = *Zone::named(zones[static_cast<std::size_t>(tape_.roll(static_cast<int>(zones.size())))]);
-    const int people = 2 + tape_.roll(3);
+    const int people = 2 + tape_.roll(2);
     for (int i = 0; i < people; ++i) shop_.people.push_back("p" + std::to_string(i));
     const int books = 1 + tape_.roll(3);
     for (int i = 0; i < books; ++i) add_rulebook(i + 1);
     shop_.machines = {{"m0", classes_[0]}, {"m1", classes_[1]}};
-    const int records = tape_.roll(56);
+    if (tape_.roll(4) != 3) appoint_a_founder();
+    const int records = tape_.roll(140);
     for (int i = 0; i < records; ++i) add_record();
     return shop_;
   }
@@ -59,7 +60,7 @@ class Maker {
   Period period() {
     switch (tape_.roll(3)) {
       case 0:
-        return {PeriodUnit::days, 1 + tape_.roll(90)};
+        return {PeriodUnit::days, 1 + tape_.roll(200)};
       case 1:
         return {PeriodUnit::months, 1 + tape_.roll(6)};
       default:
@@ -67,7 +68,7 @@ class Maker {
     }
   }
   std::optional<Period> maybe_period() { return tape_.roll(2) == 0 ? std::nullopt : std::optional(period()); }
-  std::string item() { return "item" + std::to_string(tape_.roll(3)); }
+  std::string item() { return "item" + std::to_string(tape_.roll(2)); }
   Rung rung() { return tape_.roll(2) == 0 ? Rung::supervised : Rung::independent; }
 
   std::vector<Requirement> needs(int depth) {
@@ -101,7 +102,7 @@ class Maker {
       case 3: {
         NeedQuiz n;
         n.quiz = item();
-        n.pass_percent = 70 + 10 * tape_.roll(3);
+        n.pass_percent = 60 + 10 * tape_.roll(4);
         item_rule(n);
         if (tape_.one_in(2)) n.retry = retry();
         return {n};
@@ -173,7 +174,7 @@ class Maker {
 
   std::vector<Gate> gates(Rulebook& book, int most) {
     std::vector<Gate> made;
-    const int count = tape_.roll(most + 1);
+    const int count = tape_.roll(2 * most + 1) / 2;
     for (int i = 0; i < count; ++i) {
       Gate gate{"g" + std::to_string(gate_++), rung(), need(0), {}};
       if (tape_.one_in(4))
@@ -186,7 +187,7 @@ class Maker {
   void add_rulebook(int version) {
     Rulebook book;
     book.version = version;
-    book.effective_from = epoch + (version == 1 ? -1 + tape_.roll(60) : tape_.roll(400)) * day_seconds;
+    book.effective_from = epoch + (version == 1 ? tape_.roll(30) - 10 : tape_.roll(400)) * day_seconds;
     book.recorded = book.effective_from - tape_.roll(20) * day_seconds;
     const bool with_modes = tape_.roll(4) != 3;
     const bool with_jp = tape_.roll(6) != 5;
@@ -273,6 +274,13 @@ class Maker {
       if (fits(r)) found.push_back(&r);
     }
     return found.empty() ? nullptr : pick(found);
+  }
+
+  /// Somebody able to assess from the start, without whom hardly any check-out would count.
+  void appoint_a_founder() {
+    const Instant at = epoch - day_seconds;
+    shop_.records.push_back(
+        {"a-founder", at, at, {}, Appoint{"p0", Everything{}, true, shop_.zone.day(at + 500 * day_seconds)}});
   }
 
   Quiz quiz(const std::string& p) {
