@@ -125,9 +125,10 @@ std::optional<Period> period(Reading& reading, Value value) {
                             {"calendar_months", PeriodUnit::calendar_months, 1200}};
   constexpr const char* remedy = R"(Write {"days": n}, {"months": n} or {"calendar_months": n}.)";
   if (value.kind() != Kind::object || value.size() == 0) {
-    reading.mistake(
-        value, value.kind() == Kind::object ? "A period without a length." : "This is " + shown(value) + ".",
-        remedy);
+    reading.mistake(value,
+                    value.kind() == Kind::object ? "A period without a length."
+                                                 : "This is no period: " + shown(value) + ".",
+                    remedy);
     return std::nullopt;
   }
   for (std::size_t i = 1; i < value.size(); ++i)
