@@ -1,0 +1,31 @@
+#pragma once
+// What cannot have happened is refused: one check for each thing that is entered.
+#include "db/check/case.h"
+#include "db/command.h"
+
+namespace wm::db {
+
+/// Everything that must hold before this fact may be entered.
+Expected<void> check_fact(const Case& c, const AnyFact& fact);
+
+// The parts of check_fact, by subject.
+Expected<void> check_names(const Case& c, const AnyFact& fact);
+Expected<void> check_core_fact(const Case& c, const Fact& fact);
+Expected<void> check_shop_fact(const Case& c, const ShopFact& fact);
+Expected<void> check_session(const Case& c, const Supervised& session);
+Expected<void> check_booking(const Case& c, const Booking& booking);
+Expected<void> check_revision(const Case& c, const std::string& item, int revision);
+/// That the assessor may sign this check-out, on this machine where one is named.
+Expected<void> check_assessor(const Case& c, const Checkout& checkout, const MachineId& machine);
+Expected<void> check_strike_out(const Case& c, const StrikeOut& strike_out);
+
+Expected<void> check_new_person(const Case& c, const Person& person);
+Expected<void> check_corrected_person(const Case& c, const Person& person);
+Expected<void> check_blanking(const Case& c, const PersonId& person);
+Expected<void> check_known_person(const Case& c, const PersonId& person, const char* where = "person");
+/// `rulebook` with `recorded` filled in.
+Expected<void> check_rulebook(const Case& c, const Rulebook& rulebook);
+Expected<void> check_signing(const Case& c, const SignCheckout& signing);
+Expected<void> check_out_of_service(const Case& c, const PutOutOfService& action);
+
+}  // namespace wm::db

@@ -1,0 +1,108 @@
+// The shop's own facts.
+#include "db/check/checks.h"
+
+namespace wm::db {
+namespace {
+
+Expected<void> check_said(const std::string& text, const char* where, const std::string& what) {
+  if (text.find_first_not_of(" \t\r\n") != std::string::npos) return {};
+  return refuse(where, what, "Say it in a few words.");
+}
+
+template <class F>
+Expected<void> check_exists(const Case& c, const RecordId& id, const char* where, const std::string& what) {
+  if (c.memory.live<F>(id) != nullptr) return {};
+  return refuse(where, "There is no " + what + " with the id '" + id + "'.", "Choose one from the list.");
+}
+
+Expected<void> check_open_booking(const Case& c, const RecordId& id) {
+  if (auto fine = check_exists<Booking>(c, id, "booking", "booking"); !fine) return fine;
+  if (c.memory.about<Cancel>(id) == nullptr) return {};
+  return refuse("booking", "This booking has been cancelled.", "Choose another booking.");
+}
+
+struct Check {
+  const Case& c;
+
+  Expected<void> operator()(const RoleGiven& f) const {
+    if (f.role == Role::manager) return {};
+    const auto managers = c.memory.managers(c.at);
+    if (managers.size() != 1 || managers.front() != c.memory.joined(f.person)) return {};
+    return refuse("role", "The shop would be without a manager.", "Make somebody else a manager first.");
+  }
+  Expected<void> operator()(const Join& f) const {
+    if (!c.same(f.keep, f.other)) return {};
+    return refuse("other", "These two are one person already.", "Choose two different people.");
+  }
+  Expected<void> operator()(const Booking& f) const { return check_booking(c, f); }
+  Expected<void> operator()(const Cancel& f) const {
+    return check_open_booking(c, f.booking).and_then([&] {
+      return check_said(f.reason, "reason", "A booking is cancelled with a reason.");
+    });
+  }
+  Expected<void> operator()(const Attendance& f) const { return check_open_booking(c, f.booking); }
+  Expected<void> operator()(const Presence&) const { return {}; }
+  Expected<void> operator()(const Waiting&) const { return {}; }
+  Expected<void> operator()(const WaitingEnd& f) const {
+    if (auto fine = check_exists<Waiting>(c, f.waiting, "waiting", "place on the waiting list"); !fine) return fine;
+    if (c.memory.about<WaitingEnd>(f.waiting) == nullptr) return {};
+    return refuse("waiting", "This place on the waiting list has been given up already.", "Nothing is left to do.");
+  }
+  Expected<void> operator()(const Restriction& f) const {
+    return check_exists<Checkout>(c, f.checkout, "checkout", "check-out").and_then([&] {
+      return check_said(f.text, "text", "The restriction is empty.");
+    });
+  }
+  Expected<void> operator()(const SheetMarks& f) const {
+    return check_exists<Checkout>(c, f.checkout, "checkout", "check-out");
+  }
+  Expected<void> operator()(const Tag& f) const {
+    return check_exists<Lockout>(c, f.lockout, "lockout", "lock").and_then([&] {
+      return check_said(f.reason, "reason", "A machine is put out of service with a reason.");
+    });
+  }
+  Expected<void> operator()(const Reached& f) const {
+    if (auto fine = check_exists<Lockout>(c, f.lockout, "lockout", "lock"); !fine) return fine;
+    return check_said(f.how, "how", "It is missing how they were tried to be reached.");
+  }
+  Expected<void> operator()(const MachineAdded&) const { return {}; }
+  Expected<void> operator()(const Hours& f) const {
+    const bool fine = f.weekday >= 0 && f.weekday <= 6 && f.from_minute >= 0 && f.from_minute < f.to_minute &&
+                      f.to_minute <= 24 * 60;
+    if (fine) return {};
+    return refuse("hours", "These are no hours of a day of the week.", "Choose a weekday, a start and a later end.");
+  }
+  Expected<void> operator()(const StrikeOut& f) const {
+    return check_strike_out(c, f).and_then([&] {
+      return check_said(f.reason, "reason", "A record is struck out with a reason.");
+    });
+  }
+  Expected<void> operator()(const RulebookIssued&) const { return {}; }
+};
+
+}  // namespace
+
+Expected<void> check_shop_fact(const Case& c, const ShopFact& fact) { return std::visit(Check{c}, fact); }
+
+Expected<void> check_out_of_service(const Case& c, const PutOutOfService& action) {
+  if (auto fine = check_fact(c, AnyFact(Fact(Lockout{action.machine}))); !fine) return fine;
+  if (auto fine = check_said(action.reason, "reason", "A machine is put out of service with a reason."); !fine)
+    return fine;
+  return action.key_holder.empty() ? Expected<void>{} : check_known_person(c, action.key_holder, "key_holder");
+}
+
+Expected<void> check_strike_out(const Case& c, const StrikeOut& f) {
+  const Entry* entry = c.memory.find(f.record);
+  if (entry == nullptr)
+    return refuse("record", "There is no record with the id '" + f.record + "'.", "Choose one from the journal.");
+  if (as<StrikeOut>(entry->fact) != nullptr)
+    return refuse("record", "A strike-out stays.", "Enter what was struck out once more.");
+  if (entry->voided) return refuse("record", "This record is struck out already.", "Nothing is left to do.");
+  if (c.at != c.now) return refuse("at", "A strike-out counts from now on.", "Leave out when it happened.");
+  if (as<RoleGiven>(entry->fact) == nullptr || c.memory.managers(c.now).empty() ||
+      !c.memory.managers(c.now, f.record).empty())
+    return {};
+  return refuse("record", "The shop would be without a manager.", "Make somebody else a manager first.");
+}
+
+}  // namespace wm::db

@@ -1,0 +1,72 @@
+#include "db/engine.h"
+
+#include "db/journal/known_shop.h"
+#include "db/permission.h"
+#include "db/refuse.h"
+#include "db/sql/dialect.h"
+
+namespace wm::db {
+
+Expected<void> Store::Impl::load() {
+  decider_.reset();
+  Memory fresh;
+  if (auto done = read_new(*connection, fresh); !done) return done;
+  memory = std::move(fresh);
+  auto others = connection->value(dialect::others_commits);
+  if (!others) return tl::make_unexpected(others.error());
+  others_ = *others;
+  return {};
+}
+
+Expected<bool> Store::Impl::load_new() {
+  const auto others = connection->value(dialect::others_commits);
+  if (!others) return tl::make_unexpected(others.error());
+  if (*others == others_) return false;
+  const std::int64_t before = memory.last_commit();
+  auto blanked = connection->run("SELECT count(*) FROM commits WHERE action = 'blank_person' AND commit_no > ?",
+                                 {static_cast<qlonglong>(before)});
+  if (!blanked) return tl::make_unexpected(blanked.error());
+  (*blanked)->next();
+  const bool whole = (*blanked)->value(0).toInt() > 0;
+  (*blanked)->finish();
+  decider_.reset();
+  // What is blanked lies before: only reading all of it again takes it out.
+  if (auto done = whole ? load() : read_new(*connection, memory); !done) return tl::make_unexpected(done.error());
+  others_ = *others;
+  return memory.last_commit() != before;
+}
+
+Decider& Store::Impl::decider() {
+  if (decider_ == nullptr) decider_ = std::make_unique<Decider>(known_shop(memory, zone, std::nullopt));
+  return *decider_;
+}
+
+Expected<Committed> Store::Impl::in_transaction(const std::vector<const Command*>& commands, bool founding) {
+  auto transaction = Transaction::begin(*connection);
+  if (!transaction) return tl::make_unexpected(transaction.error());
+  if (auto fresh = load_new(); !fresh) return tl::make_unexpected(fresh.error());
+  Committed all{.again = true};
+  for (refused_ = 0; refused_ < commands.size(); ++refused_) {
+    auto one = enter(*commands[refused_], founding);
+    if (!one) return one;
+    all.number = one->number;
+    all.again = all.again && one->again;
+    if (!one->person.empty()) all.person = one->person;
+    std::move(one->entries.begin(), one->entries.end(), std::back_inserter(all.entries));
+  }
+  return transaction->commit().map([&] { return std::move(all); });
+}
+
+Expected<Committed> Store::Impl::carry_out(const std::vector<const Command*>& commands, bool founding) {
+  const std::int64_t before = memory.last_commit();
+  auto done = in_transaction(commands, founding);
+  const auto blanks = [](const Command* c) { return std::holds_alternative<BlankPerson>(c->action); };
+  const bool blanked = done && std::any_of(commands.begin(), commands.end(), blanks);
+  if (blanked) (void)connection->run(QString(dialect::empty_log));
+  // Memory must not be ahead of the file, nor know what was blanked.
+  if (blanked || (!done && memory.last_commit() != before))
+    if (auto read = load(); !read) return tl::make_unexpected(read.error());
+  return done;
+}
+
+}  // namespace wm::db

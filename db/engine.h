@@ -1,0 +1,52 @@
+#pragma once
+// What stands behind Store: the file, its content in memory, and the one way in.
+#include <memory>
+#include <thread>
+
+#include "db/journal/rows.h"
+#include "db/pin.h"
+#include "db/plan.h"
+#include "db/store.h"
+
+namespace wm::db {
+
+struct Store::Impl {
+  std::unique_ptr<Connection> connection;
+  ShopDetails details;
+  Zone zone = Zone::utc();
+  Clock clock;
+  StoreOptions options;
+  Memory memory;
+  PinDelay delay;
+  std::thread::id owner = std::this_thread::get_id();
+
+  /// Reads the whole file.
+  Expected<void> load();
+  /// Reads what other programs have added; true where there was something. Inside a transaction.
+  Expected<bool> load_new();
+  Instant now() const { return clock() + details.demo_clock; }
+
+  /// All commands or none, in this order.
+  Expected<Committed> carry_out(const std::vector<const Command*>& commands, bool founding);
+  /// The place in the list of the command that was refused last.
+  std::size_t refused() const { return refused_; }
+  Expected<Role> role_at_station(const PersonId& person, const std::string& pin);
+
+ private:
+  Expected<Committed> in_transaction(const std::vector<const Command*>& commands, bool founding);
+  Expected<Committed> enter(const Command& command, bool founding);
+  Expected<Committed> write(const Command& command, const Case& c, Plan plan, const std::string& station);
+  void remember(const std::string& command, const Committed& done, const Plan& plan, Instant recorded);
+  Expected<void> check_command(const Command& command, Instant at) const;
+  Expected<void> check_permission(const Command& command, Instant at, Instant recorded);
+  /// Whether nobody can sit down as a manager yet: then the first one comes in by nobody.
+  Expected<bool> without_manager(Instant t);
+  Expected<void> verify_pin(const PersonId& person, const std::string& pin);
+  Decider& decider();
+
+  QVariant others_;  // changes when another program commits
+  std::unique_ptr<Decider> decider_;
+  std::size_t refused_ = 0;
+};
+
+}  // namespace wm::db

@@ -1,0 +1,160 @@
+// One command: may it be entered, what does it come to, and its rows.
+#include <QStringDecoder>
+#include <algorithm>
+
+#include "db/engine.h"
+#include "db/permission.h"
+#include "db/refuse.h"
+
+namespace wm::db {
+namespace {
+
+bool is_utf8(const std::string& s) {
+  QStringDecoder decoder(QStringDecoder::Utf8, QStringDecoder::Flag::Stateless);
+  const QString decoded = decoder(QByteArrayView(s.data(), static_cast<qsizetype>(s.size())));
+  return !decoder.hasError();
+}
+
+bool is_utf8(const Person& p) {
+  return is_utf8(p.id) && is_utf8(p.number) && is_utf8(p.given) && is_utf8(p.family) && is_utf8(p.nickname) &&
+         is_utf8(p.card) && is_utf8(p.email) && is_utf8(p.phone) && is_utf8(p.emergency_contact);
+}
+
+const Person* person_in(const Action& action) {
+  if (const auto* a = std::get_if<EnterPerson>(&action)) return &a->person;
+  if (const auto* a = std::get_if<CorrectPerson>(&action)) return &a->person;
+  return nullptr;
+}
+
+/// What somebody may do while the shop has no manager who could let them in.
+bool makes_first_manager(const Action& action) {
+  if (std::holds_alternative<EnterPerson>(action) || std::holds_alternative<ChoosePin>(action)) return true;
+  const auto* own = std::get_if<EnterShopFact>(&action);
+  const auto* role = own == nullptr ? nullptr : std::get_if<RoleGiven>(&own->fact);
+  return role != nullptr && role->role == Role::manager;
+}
+
+RecordId record_id(const std::string& command, std::size_t n) {
+  return n == 0 ? command : command + "." + std::to_string(n + 1);
+}
+
+}  // namespace
+
+Expected<void> Store::Impl::check_command(const Command& command, Instant at) const {
+  if (command.id.empty() || command.id.rfind("step-", 0) == 0)
+    return refuse("id", "A command's id is not empty and does not begin with 'step-'.", "Give it another id.");
+  if (at < first_instant || at > last_instant)
+    return refuse("at", "The time lies outside the years 1900 to 2999.", "Check the year.");
+  const Person* person = person_in(command.action);
+  if (is_utf8(command.id) && is_utf8(command.by) && is_utf8(command.note) && (person == nullptr || is_utf8(*person)))
+    return {};
+  return refuse("text", "Some of the text is not valid UTF-8.", "Type it again.");
+}
+
+Expected<bool> Store::Impl::without_manager(Instant t) {
+  for (const PersonId& manager : memory.managers(t)) {
+    for (const PersonId& alias : memory.aliases(manager)) {
+      const auto pin = read_pin(*connection, alias);
+      if (!pin) return tl::make_unexpected(pin.error());
+      if (!pin->empty()) return false;
+    }
+  }
+  return true;
+}
+
+Expected<void> Store::Impl::check_permission(const Command& command, Instant at, Instant recorded) {
+  if (command.by.empty() && makes_first_manager(command.action)) {
+    const auto open = without_manager(recorded);
+    if (!open) return tl::make_unexpected(open.error());
+    if (*open) return {};
+  }
+  if (memory.person(command.by) == nullptr)
+    return refuse("by", "Nobody sits at this station.", "Sit down with your PIN first.");
+  const auto role = command.quiz_station ? std::optional(Role::quiz_station) : memory.role(command.by, recorded);
+  if (!role)
+    return refuse("by", memory.name(command.by) + " has no role at the desk.", "A manager can give them one.");
+  return allowed(*role, command.action, {memory, zone, command.by, command.from_paper, at, recorded});
+}
+
+Expected<void> Store::Impl::verify_pin(const PersonId& person, const std::string& pin) {
+  const Instant t = clock();
+  if (auto fine = delay.check(t); !fine) return fine;
+  for (const PersonId& alias : memory.aliases(person)) {
+    const auto hash = read_pin(*connection, alias);
+    if (!hash) return tl::make_unexpected(hash.error());
+    if (hash->empty()) continue;
+    if (pin_fits(pin, *hash)) {
+      delay.right();
+      return {};
+    }
+    delay.wrong(t);
+    return refuse("pin", "This is not " + memory.name(person) + "'s PIN.", "Try again, or ask a manager for a new one.");
+  }
+  return refuse("pin", memory.name(person) + " has no PIN yet.", "A manager can give them one.");
+}
+
+Expected<Role> Store::Impl::role_at_station(const PersonId& person, const std::string& pin) {
+  if (memory.person(person) == nullptr)
+    return refuse("person", "There is nobody with the id '" + person + "'.", "Choose yourself from the list.");
+  if (auto fine = verify_pin(person, pin); !fine) return tl::make_unexpected(fine.error());
+  if (const auto role = memory.role(person, now())) return *role;
+  return refuse("person", memory.name(person) + " has no role at the desk.", "A manager can give them one.");
+}
+
+Expected<Committed> Store::Impl::enter(const Command& command, bool founding) {
+  if (const CommitLine* line = memory.commit_of(command.id))
+    return Committed{line->number, memory.entries_of(line->number), line->person, true};
+  const Instant clock_now = now();
+  const Instant recorded =
+      std::max(memory.last_recorded(), founding ? std::min(clock_now, command.at.value_or(clock_now)) : clock_now);
+  const bool now_only = std::holds_alternative<PublishRulebook>(command.action);
+  const Instant at = now_only ? recorded : command.at.value_or(recorded);
+  if (auto fine = check_command(command, at); !fine) return tl::make_unexpected(fine.error());
+  if (!founding)
+    if (auto fine = check_permission(command, at, recorded); !fine) return tl::make_unexpected(fine.error());
+  const Case c{memory, zone, recorded, at, founding, command.from_paper, [this]() -> Decider& { return decider(); }};
+  const PinDesk pins{[this](const std::string& pin) { return hash_pin(pin, options); },
+                     [&](const PersonId& person, const std::string& pin) {
+                       return founding ? Expected<void>{} : verify_pin(person, pin);
+                     }};
+  const std::string station = founding ? "import" : command.quiz_station ? "quiz" : "desk";
+  return plan(c, command.action, command.id, pins).and_then([&](Plan made) {
+    return write(command, c, std::move(made), station);
+  });
+}
+
+Expected<Committed> Store::Impl::write(const Command& command, const Case& c, Plan plan, const std::string& station) {
+  Committed done{.number = memory.last_commit() + 1, .person = plan.person ? plan.person->id : plan.pin_of};
+  const CommitRow row{done.number, command.id, action_word(command.action), done.person,
+                      c.founding ? "" : command.by, station, c.now};
+  if (auto wrote = write_commit(*connection, row); !wrote) return tl::make_unexpected(wrote.error());
+  if (plan.person) {
+    auto wrote = write_person(*connection, *plan.person, plan.new_person ? std::optional(done.number) : std::nullopt);
+    if (!wrote) return tl::make_unexpected(wrote.error());
+  }
+  if (!plan.pin_hash.empty())
+    if (auto wrote = write_pin(*connection, plan.pin_of, plan.pin_hash); !wrote)
+      return tl::make_unexpected(wrote.error());
+  if (!plan.blanked.empty())
+    if (auto wrote = blank_person(*connection, plan.blanked); !wrote) return tl::make_unexpected(wrote.error());
+  for (AnyFact& fact : plan.facts) {
+    const std::size_t n = done.entries.size();
+    done.entries.push_back({memory.last_order() + 1 + static_cast<std::int64_t>(n), done.number,
+                            record_id(command.id, n), c.at, c.now, std::nullopt, std::move(fact), row.entered_by,
+                            command.from_paper, n == 0 ? command.note : ""});
+    auto wrote = write_entry(*connection, done.entries.back(), station, plan.rulebook ? &*plan.rulebook : nullptr);
+    if (!wrote) return tl::make_unexpected(wrote.error());
+  }
+  remember(command.id, done, plan, c.now);
+  return done;
+}
+
+void Store::Impl::remember(const std::string& command, const Committed& done, const Plan& plan, Instant recorded) {
+  decider_.reset();
+  memory.add_commit(command, {done.number, done.person}, recorded);
+  if (plan.person) memory.set_person(*plan.person, recorded);
+  for (const Entry& entry : done.entries) memory.add_entry(entry);
+  if (plan.rulebook) memory.add_rulebook(*plan.rulebook);
+}
+
+}  // namespace wm::db

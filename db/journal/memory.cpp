@@ -1,0 +1,124 @@
+#include "db/journal/memory.h"
+
+#include <algorithm>
+
+namespace wm::db {
+
+void Memory::add_commit(const std::string& command, CommitLine line, Instant recorded) {
+  last_commit_ = line.number;
+  last_recorded_ = std::max(last_recorded_, recorded);
+  commits_.emplace(command, std::move(line));
+}
+
+void Memory::add_entry(Entry entry) {
+  last_order_ = entry.order;
+  entries_.push_back(std::move(entry));
+  index(entries_.size() - 1);
+}
+
+void Memory::index(std::size_t position) {
+  const Entry& entry = entries_[position];
+  entry_at_.emplace(entry.id, position);
+  kinds_[std::string(any_kind_word(entry.fact))].push_back(position);
+  const Subject subject = subject_of(entry.fact);
+  if (!subject.refers_to.empty()) references_[subject.refers_to].push_back(position);
+  if (const auto* f = as<Supervised>(entry.fact)) {
+    sessions_[f->person].push_back(position);
+    if (f->supervisor != f->person) sessions_[f->supervisor].push_back(position);
+  }
+  if (const auto* f = as<Publish>(entry.fact)) publications_[f->item].push_back(position);
+  if (const auto* f = as<Lockout>(entry.fact)) lockouts_[f->machine].push_back(position);
+  if (const auto* f = as<MachineAdded>(entry.fact)) machines_[f->machine].push_back(position);
+  if (const auto* f = as<StrikeOut>(entry.fact)) strike_out(*f, entry.at);
+}
+
+void Memory::strike_out(const StrikeOut& fact, Instant at) {
+  const auto found = entry_at_.find(fact.record);
+  if (found == entry_at_.end()) return;  // what was blanked is not in memory
+  Entry& entry = entries_[found->second];
+  entry.voided = at;
+  if (as<RulebookIssued>(entry.fact) != nullptr) list_rulebooks();
+}
+
+void Memory::add_rulebook(Rulebook rulebook) {
+  issued_.push_back({entries_.back().id, std::move(rulebook)});
+  list_rulebooks();
+}
+
+void Memory::list_rulebooks() {
+  rulebooks_.clear();
+  for (const Issued& issued : issued_)
+    if (!find(issued.record)->voided) rulebooks_.push_back(issued.rulebook);
+}
+
+void Memory::set_person(const Person& person, Instant since) {
+  const auto [found, added] = person_at_.emplace(person.id, people_.size());
+  if (added) {
+    people_.push_back(person);
+    people_since_.push_back(since);
+  } else {
+    people_[found->second] = person;
+  }
+}
+
+void Memory::set_people(std::vector<std::pair<Person, Instant>> people) {
+  people_.clear();
+  people_since_.clear();
+  person_at_.clear();
+  for (const auto& [person, since] : people) set_person(person, since);
+}
+
+const CommitLine* Memory::commit_of(const std::string& command) const {
+  const auto found = commits_.find(command);
+  return found == commits_.end() ? nullptr : &found->second;
+}
+
+std::vector<Entry> Memory::entries_of(std::int64_t commit) const {
+  const auto by_commit = [](const Entry& e, std::int64_t n) { return e.commit < n; };
+  auto i = std::lower_bound(entries_.begin(), entries_.end(), commit, by_commit);
+  std::vector<Entry> found;
+  for (; i != entries_.end() && i->commit == commit; ++i) found.push_back(*i);
+  return found;
+}
+
+const Person* Memory::person(const PersonId& id) const {
+  const auto found = person_at_.find(id);
+  return found == person_at_.end() ? nullptr : &people_[found->second];
+}
+
+Instant Memory::person_since(const PersonId& id) const { return people_since_[person_at_.at(id)]; }
+
+const Entry* Memory::find(const RecordId& id) const {
+  const auto found = entry_at_.find(id);
+  return found == entry_at_.end() ? nullptr : &entries_[found->second];
+}
+
+const Memory::Positions& Memory::of_kind(std::string_view kind) const {
+  static const Positions none;
+  const auto found = kinds_.find(kind);
+  return found == kinds_.end() ? none : found->second;
+}
+
+std::string Memory::class_of_machine(const MachineId& id) const {
+  std::string name;
+  for (const std::size_t i : at(machines_, id))
+    if (!entries_[i].voided) name = as<MachineAdded>(entries_[i].fact)->machine_class;
+  return name;
+}
+
+bool Memory::target_known(const TargetName& target) const {
+  return std::any_of(rulebooks_.begin(), rulebooks_.end(), [&](const Rulebook& rulebook) {
+    const MachineClass* known = find_class(rulebook, class_of(target));
+    if (known == nullptr) return false;
+    const std::size_t slash = target.find('/');
+    return slash == std::string::npos ||
+           std::find(known->modes.begin(), known->modes.end(), target.substr(slash + 1)) != known->modes.end();
+  });
+}
+
+bool Memory::tier_known(int tier) const {
+  return std::any_of(rulebooks_.begin(), rulebooks_.end(),
+                     [&](const Rulebook& rulebook) { return find_tier(rulebook, tier) != nullptr; });
+}
+
+}  // namespace wm::db

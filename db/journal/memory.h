@@ -1,0 +1,115 @@
+#pragma once
+// All that the store holds, in memory, with the ways to find it that checks and answers need.
+#include <map>
+#include <string>
+#include <unordered_map>
+#include <vector>
+
+#include "core/time/zone.h"
+#include "db/journal/subject.h"
+#include "db/store.h"
+
+namespace wm::db {
+
+/// A command carried out.
+struct CommitLine {
+  std::int64_t number = 0;
+  PersonId person;
+};
+
+/// Filled in the order of the file; positions are places in `entries`.
+class Memory {
+ public:
+  using Positions = std::vector<std::size_t>;
+
+  const std::vector<Entry>& entries() const { return entries_; }
+  const std::vector<Person>& people() const { return people_; }
+  /// Those not struck out, in order.
+  const std::vector<Rulebook>& rulebooks() const { return rulebooks_; }
+  std::int64_t last_commit() const { return last_commit_; }
+  std::int64_t last_order() const { return last_order_; }
+  Instant last_recorded() const { return last_recorded_; }
+
+  void add_commit(const std::string& command, CommitLine line, Instant recorded);
+  void add_entry(Entry entry);
+  /// A record whose content has been blanked takes its place in the order and is left out.
+  void skip(std::int64_t order) { last_order_ = order; }
+  /// The rulebook goes with the entry RulebookIssued that was added last.
+  void add_rulebook(Rulebook rulebook);
+  /// A new person, or one whose details have changed.
+  void set_person(const Person& person, Instant since);
+  void set_people(std::vector<std::pair<Person, Instant>> people);
+
+  const CommitLine* commit_of(const std::string& command) const;
+  std::vector<Entry> entries_of(std::int64_t commit) const;
+  const Person* person(const PersonId& id) const;
+  Instant person_since(const PersonId& id) const;
+  const Entry* find(const RecordId& id) const;
+  /// A record of this kind that is not struck out.
+  template <class F>
+  const F* live(const RecordId& id) const {
+    const Entry* entry = find(id);
+    return entry == nullptr || entry->voided ? nullptr : as<F>(entry->fact);
+  }
+  /// The latest record of this kind, not struck out, that refers to another.
+  template <class F>
+  const Entry* about(const RecordId& id) const {
+    const Entry* found = nullptr;
+    for (const std::size_t i : at(references_, id))
+      if (!entries_[i].voided && as<F>(entries_[i].fact) != nullptr) found = &entries_[i];
+    return found;
+  }
+  /// Records of a kind, struck out or not, in order.
+  const Positions& of_kind(std::string_view kind) const;
+  /// Supervised sessions that somebody was in, as either side.
+  const Positions& sessions_of(const PersonId& id) const { return at(sessions_, id); }
+  const Positions& publications_of(const std::string& item) const { return at(publications_, item); }
+  const Positions& lockouts_of(const MachineId& id) const { return at(lockouts_, id); }
+  /// The class of a machine as added last; empty where there is no such machine.
+  std::string class_of_machine(const MachineId& id) const;
+  /// Whether any rulebook has it as a target or a class.
+  bool target_known(const TargetName& target) const;
+  bool tier_known(int tier) const;
+
+  PersonId joined(const PersonId& id, std::optional<Instant> known = std::nullopt) const;
+  /// Everybody that counts as the same person, themselves included.
+  std::vector<PersonId> aliases(const PersonId& id) const;
+  /// The role at t.
+  std::optional<Role> role(const PersonId& id, Instant t) const;
+  /// Everybody who is a manager at t, leaving out what a record says.
+  std::vector<PersonId> managers(Instant t, const RecordId& without = {}) const;
+  /// What to call somebody in a sentence.
+  std::string name(const PersonId& id) const;
+
+  struct Issued {
+    RecordId record;
+    Rulebook rulebook;
+  };
+  const std::vector<Issued>& issued() const { return issued_; }
+
+ private:
+  template <class Map>
+  static const Positions& at(const Map& map, const std::string& key) {
+    static const Positions none;
+    const auto found = map.find(key);
+    return found == map.end() ? none : found->second;
+  }
+  void index(std::size_t position);
+  void strike_out(const StrikeOut& fact, Instant at);
+  void list_rulebooks();
+
+  std::vector<Entry> entries_;
+  std::vector<Person> people_;
+  std::vector<Instant> people_since_;
+  std::vector<Issued> issued_;
+  std::vector<Rulebook> rulebooks_;
+  std::int64_t last_commit_ = 0, last_order_ = 0;
+  Instant last_recorded_ = first_instant;
+  std::unordered_map<std::string, CommitLine> commits_;
+  std::unordered_map<PersonId, std::size_t> person_at_;
+  std::unordered_map<RecordId, std::size_t> entry_at_;
+  std::unordered_map<std::string, Positions> references_, sessions_, publications_, lockouts_, machines_;
+  std::map<std::string, Positions, std::less<>> kinds_;
+};
+
+}  // namespace wm::db

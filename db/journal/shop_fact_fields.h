@@ -1,0 +1,39 @@
+#pragma once
+// The fields of each of the shop's own facts by name: the one list that writing and reading share.
+#include "db/facts.h"
+
+namespace wm::db {
+
+// clang-format off
+template <class A> void fields(A& a, RoleGiven& f) { a("person", f.person); a("role", f.role); }
+template <class A> void fields(A& a, Join& f) { a("keep", f.keep); a("other", f.other); }
+template <class A> void fields(A& a, Booking& f) {
+  a("person", f.person); a("assessor", f.assessor); a("machine", f.machine); a("target", f.target);
+  a("from", f.from); a("to", f.to); a("purpose", f.purpose);
+}
+template <class A> void fields(A& a, Cancel& f) { a("booking", f.booking); a("reason", f.reason); }
+template <class A> void fields(A& a, Attendance& f) { a("booking", f.booking); a("turnout", f.turnout); }
+template <class A> void fields(A& a, Presence& f) { a("person", f.person); a("in", f.in); a("staff", f.staff); }
+template <class A> void fields(A& a, Waiting& f) { a("person", f.person); a("target", f.target); }
+template <class A> void fields(A& a, WaitingEnd& f) { a("waiting", f.waiting); }
+template <class A> void fields(A& a, Restriction& f) { a("checkout", f.checkout); a("text", f.text); }
+template <class A> void fields(A& a, SheetMarks& f) {
+  a("checkout", f.checkout); a("sheet", f.sheet); a("sheet_revision", f.sheet_revision);
+  a("marks", f.marks); a("again", f.again); a("machine", f.machine);
+}
+template <class A> void fields(A& a, Tag& f) {
+  a("lockout", f.lockout); a("tag", f.tag); a("padlock", f.padlock); a("reason", f.reason);
+  a("key_holder", f.key_holder);
+}
+template <class A> void fields(A& a, Reached& f) { a("lockout", f.lockout); a("how", f.how); }
+template <class A> void fields(A& a, MachineAdded& f) {
+  a("machine", f.machine); a("class", f.machine_class); a("label", f.label);
+}
+template <class A> void fields(A& a, Hours& f) {
+  a("person", f.person); a("weekday", f.weekday); a("from_minute", f.from_minute); a("to_minute", f.to_minute);
+}
+template <class A> void fields(A& a, StrikeOut& f) { a("record", f.record); a("reason", f.reason); }
+template <class A> void fields(A& a, RulebookIssued& f) { a("version", f.version); }
+// clang-format on
+
+}  // namespace wm::db

@@ -1,0 +1,133 @@
+#include "db/journal/shop_fact_json.h"
+
+#include <array>
+#include <nlohmann/json.hpp>
+#include <stdexcept>
+
+#include "core/time/text.h"
+#include "db/journal/shop_fact_fields.h"
+#include "db/refuse.h"
+
+namespace wm::db {
+namespace {
+
+using Json = nlohmann::json;
+
+// The words of each enumeration, in its order.
+constexpr std::array<std::string_view, 4> words_for(Role) { return {"quiz_station", "desk", "instructor", "manager"}; }
+constexpr std::array<std::string_view, 3> words_for(Purpose) { return {"teach", "practise", "check_out"}; }
+constexpr std::array<std::string_view, 3> words_for(Turnout) { return {"arrived", "late", "not_come"}; }
+constexpr std::array<std::string_view, 4> words_for(Mark) {
+  return {"none", "shown", "shown_when_asked", "not_shown"};
+}
+
+template <class E>
+std::string_view word_of(E value) {
+  return words_for(value)[static_cast<std::size_t>(value)];
+}
+
+void put(Json& json, const std::string& value) { json = value; }
+void put(Json& json, int value) { json = value; }
+void put(Json& json, bool value) { json = value; }
+void put(Json& json, Instant value) { json = to_text(value); }
+template <class E>
+  requires std::is_enum_v<E>
+void put(Json& json, E value) {
+  json = word_of(value);
+}
+template <class T>
+void put(Json& json, const std::vector<T>& values) {
+  json = Json::array();
+  for (const T& value : values) put(json.emplace_back(), value);
+}
+
+void take(const Json& json, std::string& value) { value = json.get<std::string>(); }
+void take(const Json& json, int& value) { value = json.get<int>(); }
+void take(const Json& json, bool& value) { value = json.get<bool>(); }
+void take(const Json& json, Instant& value) {
+  const auto instant = parse_instant(json.get<std::string>());
+  if (!instant) throw std::invalid_argument("not an instant");
+  value = *instant;
+}
+template <class E>
+  requires std::is_enum_v<E>
+void take(const Json& json, E& value) {
+  constexpr auto words = words_for(E{});
+  const auto found = std::find(words.begin(), words.end(), json.get<std::string>());
+  if (found == words.end()) throw std::invalid_argument("not a word known here");
+  value = static_cast<E>(found - words.begin());
+}
+template <class T>
+void take(const Json& json, std::vector<T>& values) {
+  for (const Json& one : json) take(one, values.emplace_back());
+}
+
+struct Writer {
+  Json& json;
+  template <class T>
+  void operator()(const char* key, const T& value) {
+    put(json[key], value);
+  }
+  template <class T>
+  void operator()(const char* key, const std::optional<T>& value) {
+    if (value) put(json[key], *value);
+  }
+};
+
+struct Reader {
+  const Json& json;
+  template <class T>
+  void operator()(const char* key, T& value) {
+    take(json.at(key), value);
+  }
+  template <class T>
+  void operator()(const char* key, std::optional<T>& value) {
+    if (json.contains(key)) take(json.at(key), value.emplace());
+  }
+};
+
+template <std::size_t I = 0>
+std::optional<ShopFact> empty_fact(std::string_view kind) {
+  if constexpr (I == std::variant_size_v<ShopFact>) {
+    return std::nullopt;
+  } else {
+    ShopFact fact{std::in_place_index<I>};
+    return kind_word(fact) == kind ? std::optional(fact) : empty_fact<I + 1>(kind);
+  }
+}
+
+}  // namespace
+
+std::string_view word(Role role) { return word_of(role); }
+std::string_view word(Purpose purpose) { return word_of(purpose); }
+std::string_view word(Turnout turnout) { return word_of(turnout); }
+std::string_view word(Mark mark) { return word_of(mark); }
+
+std::string_view kind_word(const ShopFact& fact) {
+  constexpr std::array<std::string_view, std::variant_size_v<ShopFact>> words = {
+      "role",  "join",    "booking",       "cancel", "attendance", "presence", "waiting", "waiting_end", "restriction",
+      "marks", "tag", "reached", "machine_added", "hours",  "strike_out", "rulebook"};
+  return words[fact.index()];
+}
+
+bool is_shop_kind(std::string_view kind) { return empty_fact(kind).has_value(); }
+
+std::string to_json(const RecordId& id, Instant at, Instant recorded, const ShopFact& fact) {
+  Json json = {{"id", id}, {"kind", kind_word(fact)}, {"at", to_text(at)}, {"recorded", to_text(recorded)}};
+  std::visit([&](auto copy) { Writer writer{json}; fields(writer, copy); }, fact);
+  return json.dump();
+}
+
+Expected<ShopFact> read_shop_fact(std::string_view kind, std::string_view text) {
+  auto fact = empty_fact(kind);
+  if (!fact) return refuse("kind", "The kind '" + std::string(kind) + "' is unknown.", "Update the program.");
+  try {
+    const Json json = Json::parse(text);
+    std::visit([&](auto& f) { Reader reader{json}; fields(reader, f); }, *fact);
+    return *fact;
+  } catch (const std::exception& e) {
+    return refuse("body", std::string("The entry cannot be read: ") + e.what() + ".", "Bring back the last backup.");
+  }
+}
+
+}  // namespace wm::db

@@ -1,0 +1,32 @@
+#pragma once
+// What an entry is about: the columns it is found by.
+#include <variant>
+
+#include "db/facts.h"
+
+namespace wm::db {
+
+using AnyFact = std::variant<Fact, ShopFact>;
+
+struct Subject {
+  PersonId person;
+  MachineId machine;
+  RecordId refers_to;  // the record that it ends, adds to or strikes out
+};
+
+Subject subject_of(const AnyFact& fact);
+std::string_view any_kind_word(const AnyFact& fact);
+
+/// The fact of a kind inside any fact, or nothing.
+template <class F>
+const F* as(const AnyFact& fact) {
+  if constexpr (requires(const Fact& core) { std::get_if<F>(&core); }) {
+    const auto* core = std::get_if<Fact>(&fact);
+    return core == nullptr ? nullptr : std::get_if<F>(core);
+  } else {
+    const auto* own = std::get_if<ShopFact>(&fact);
+    return own == nullptr ? nullptr : std::get_if<F>(own);
+  }
+}
+
+}  // namespace wm::db

@@ -1,0 +1,190 @@
+#include "db/permission.h"
+
+#include <array>
+
+#include "db/journal/shop_fact_json.h"
+#include "db/refuse.h"
+
+namespace wm::db {
+namespace {
+
+using Condition = Expected<void> (*)(const Action&, const Occasion&);
+
+Expected<void> yes(const Action&, const Occasion&) { return {}; }
+constexpr Condition no = nullptr;
+
+bool same(const Occasion& o, const PersonId& a, const PersonId& b) {
+  return !a.empty() && !b.empty() && o.memory.joined(a) == o.memory.joined(b);
+}
+
+template <class F>
+const F& fact_of(const Action& action) {
+  if (const auto* enter = std::get_if<EnterFact>(&action))
+    if constexpr (requires { std::get<F>(enter->fact); }) return std::get<F>(enter->fact);
+  if constexpr (requires(const ShopFact& f) { std::get<F>(f); }) return std::get<F>(std::get<EnterShopFact>(action).fact);
+  throw std::bad_variant_access();
+}
+
+Expected<void> own_pin(const Action& action, const Occasion& o) {
+  if (same(o, std::get<ChoosePin>(action).person, o.by)) return {};
+  return refuse("pin", "Only a manager may give somebody else a PIN.", "Ask a manager.");
+}
+
+Expected<void> own_signature(const Action& action, const Occasion& o) {
+  if (same(o, std::get<SignCheckout>(action).checkout.assessor, o.by)) return {};
+  return refuse("assessor", "A check-out is signed by the one who assessed it.",
+                "Let the assessor sit down here and sign with their own PIN.");
+}
+
+Expected<void> tonight(const Action& action, const Occasion& o) {
+  const auto& suspend = fact_of<Suspend>(action);
+  const bool everything = std::holds_alternative<Everything>(suspend.scope);
+  if (everything && o.at <= o.now && suspend.until && *suspend.until <= o.zone.day(o.now)) return {};
+  return refuse("until", "Without a manager somebody can be stopped on everything, and for today only.",
+                "Stop them for today, and ask a manager about more.");
+}
+
+Expected<void> own_lock(const Action& action, const Occasion& o) {
+  const Entry* lockout = o.memory.find(fact_of<Release>(action).lockout);
+  if (lockout == nullptr || same(o, lockout->entered_by, o.by)) return {};
+  return refuse("lockout", "This lock was put on by somebody else.",
+                "Ask the one who put it on; if they cannot be reached, a manager may take it off.");
+}
+
+Expected<void> own_lock_or_reached(const Action& action, const Occasion& o) {
+  if (own_lock(action, o) || o.memory.about<Reached>(fact_of<Release>(action).lockout) != nullptr) return {};
+  return refuse("lockout", "This lock was put on by somebody else, and nobody has tried to reach them.",
+                "Try to reach the one who put it on, and enter how; then take it off.");
+}
+
+Expected<void> from_paper(const Action&, const Occasion& o) {
+  if (o.from_paper) return {};
+  return refuse("action", "This is entered by hand only from a paper of the past.",
+                "Let it be taken or signed here, or mark it as entered from paper.");
+}
+
+Expected<void> own_today(const Action& action, const Occasion& o) {
+  const Entry* entry = o.memory.find(std::get<StrikeOutRecord>(action).record);
+  if (entry == nullptr) return {};  // refused later as unknown
+  if (same(o, entry->entered_by, o.by) && o.zone.day(entry->recorded) == o.zone.day(o.now)) return {};
+  return refuse("record", "Only your own entries of today can be struck out here.", "Ask a manager.");
+}
+
+/// Striking out a lock that is on takes it off: that needs what taking it off needs.
+Expected<void> not_anothers_lock(const Action& action, const Occasion& o) {
+  const RecordId& id = std::get<StrikeOutRecord>(action).record;
+  if (o.memory.live<Lockout>(id) == nullptr || o.memory.about<Release>(id) != nullptr) return {};
+  return own_lock_or_reached(EnterFact{Release{id}}, o);
+}
+
+/// What commands of their own make is not entered by hand.
+Expected<void> by_hand(const Action& action) {
+  const auto* own = std::get_if<EnterShopFact>(&action);
+  if (own == nullptr) return {};
+  if (std::holds_alternative<StrikeOut>(own->fact) || std::holds_alternative<RulebookIssued>(own->fact))
+    return refuse("action", "This is not entered by hand.", "Strike the record out, or publish the rulebook.");
+  return {};
+}
+
+struct Row {
+  std::string_view action;
+  Condition quiz_station, desk, instructor, manager;
+};
+
+// clang-format off
+// What is entered        quiz station  desk       instructor     manager
+constexpr std::array table = {
+    Row{"enter_person",   no,           yes,       yes,           yes},
+    Row{"correct_person", no,           yes,       yes,           yes},
+    Row{"blank_person",   no,           no,        no,            yes},
+    Row{"choose_pin",     no,           own_pin,   own_pin,       yes},
+    Row{"birth",          no,           yes,       yes,           yes},
+    Row{"document",       no,           yes,       yes,           yes},
+    Row{"lesson",         no,           yes,       yes,           yes},
+    Row{"quiz",           yes,          no,        no,            from_paper},
+    Row{"checkout",       no,           no,        no,            from_paper},
+    Row{"sign_checkout",  no,           no,        own_signature, own_signature},
+    Row{"supervised",     no,           no,        yes,           yes},
+    Row{"use",            no,           no,        yes,           yes},
+    Row{"incident",       no,           no,        yes,           yes},
+    Row{"suspend",        no,           tonight,   tonight,       yes},
+    Row{"reinstate",      no,           no,        no,            yes},
+    Row{"appoint",        no,           no,        no,            yes},
+    Row{"dismiss",        no,           no,        no,            yes},
+    Row{"publish",        no,           no,        no,            yes},
+    Row{"lockout",        no,           yes,       yes,           yes},
+    Row{"out_of_service", no,           yes,       yes,           yes},
+    Row{"tag",            no,           yes,       yes,           yes},
+    Row{"release",        no,           no,        own_lock,      own_lock_or_reached},
+    Row{"reached",        no,           no,        no,            yes},
+    Row{"change",         no,           no,        yes,           yes},
+    Row{"role",           no,           no,        no,            yes},
+    Row{"join",           no,           no,        no,            yes},
+    Row{"booking",        no,           yes,       yes,           yes},
+    Row{"cancel",         no,           yes,       yes,           yes},
+    Row{"attendance",     no,           yes,       yes,           yes},
+    Row{"presence",       no,           yes,       yes,           yes},
+    Row{"waiting",        no,           yes,       yes,           yes},
+    Row{"waiting_end",    no,           yes,       yes,           yes},
+    Row{"restriction",    no,           no,        no,            from_paper},
+    Row{"marks",          no,           no,        no,            from_paper},
+    Row{"machine_added",  no,           no,        no,            yes},
+    Row{"hours",          no,           no,        no,            yes},
+    Row{"rulebook",       no,           no,        no,            yes},
+    Row{"strike_out",     no,           own_today, own_today,     not_anothers_lock},
+};
+// clang-format on
+
+Condition of(const Row& row, Role role) {
+  switch (role) {
+    case Role::quiz_station: return row.quiz_station;
+    case Role::desk: return row.desk;
+    case Role::instructor: return row.instructor;
+    case Role::manager: return row.manager;
+  }
+  return no;
+}
+
+tl::unexpected<Problem> refuse_role(const Row& row, Role role) {
+  if (role == Role::quiz_station)
+    return refuse("role", "The quiz station takes a quiz and nothing else.", "Enter it at the desk.");
+  const std::string who = role == Role::desk ? "The desk" : role == Role::instructor ? "An instructor" : "A manager";
+  const std::string ask = row.instructor != no && role == Role::desk ? "Ask an instructor or a manager."
+                          : row.manager == yes                       ? "Ask a manager."
+                          : row.quiz_station != no                   ? "Let it be taken at the quiz station."
+                                                                     : "Let the assessor sign it, or ask a manager.";
+  return refuse("role", who + " may not enter this.", ask);
+}
+
+}  // namespace
+
+std::string action_word(const Action& action) {
+  struct Words {
+    std::string operator()(const EnterPerson&) const { return "enter_person"; }
+    std::string operator()(const CorrectPerson&) const { return "correct_person"; }
+    std::string operator()(const BlankPerson&) const { return "blank_person"; }
+    std::string operator()(const ChoosePin&) const { return "choose_pin"; }
+    std::string operator()(const EnterFact& a) const { return std::string(kind_word(a.fact)); }
+    std::string operator()(const EnterShopFact& a) const { return std::string(kind_word(a.fact)); }
+    std::string operator()(const SignCheckout&) const { return "sign_checkout"; }
+    std::string operator()(const PutOutOfService&) const { return "out_of_service"; }
+    std::string operator()(const PublishRulebook&) const { return "rulebook"; }
+    std::string operator()(const StrikeOutRecord&) const { return "strike_out"; }
+  };
+  return std::visit(Words{}, action);
+}
+
+Expected<void> allowed(Role role, const Action& action, const Occasion& occasion) {
+  if (occasion.from_paper && role != Role::manager)
+    return refuse("role", "Only a manager may enter a paper from the past.", "Ask a manager.");
+  if (auto fine = by_hand(action); !fine) return fine;
+  const std::string word = action_word(action);
+  for (const Row& row : table) {
+    if (row.action != word) continue;
+    const Condition condition = of(row, role);
+    return condition == no ? refuse_role(row, role) : condition(action, occasion);
+  }
+  return refuse("action", "Nobody may enter this.", "Choose another action.");
+}
+
+}  // namespace wm::db

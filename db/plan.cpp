@@ -1,0 +1,88 @@
+#include "db/plan.h"
+
+#include "db/check/checks.h"
+#include "db/refuse.h"
+
+namespace wm::db {
+namespace {
+
+AnyFact core(Fact fact) { return fact; }
+AnyFact own(ShopFact fact) { return fact; }
+
+/// The first of p1, p2 … that nobody has.
+PersonId next_person(const Memory& memory) {
+  std::size_t n = memory.people().size() + 1;
+  while (memory.person("p" + std::to_string(n)) != nullptr) ++n;
+  return "p" + std::to_string(n);
+}
+
+struct Planner {
+  const Case& c;
+  const RecordId& record;
+  const PinDesk& pins;
+
+  Expected<Plan> operator()(const EnterPerson& a) const {
+    Plan plan;
+    plan.person = a.person;
+    plan.new_person = true;
+    if (plan.person->id.empty()) plan.person->id = next_person(c.memory);
+    if (auto fine = check_new_person(c, *plan.person); !fine) return tl::make_unexpected(fine.error());
+    if (!a.born) return plan;
+    const Fact birth = Birth{plan.person->id, *a.born};
+    // The names are not asked about: this person is only just being entered.
+    if (auto fine = check_core_fact(c, birth); !fine) return tl::make_unexpected(fine.error());
+    plan.facts.push_back(birth);
+    return plan;
+  }
+  Expected<Plan> operator()(const CorrectPerson& a) const {
+    return check_corrected_person(c, a.person).map([&] { return Plan{.person = a.person}; });
+  }
+  Expected<Plan> operator()(const BlankPerson& a) const {
+    return check_blanking(c, a.person).map([&] { return Plan{.blanked = a.person}; });
+  }
+  Expected<Plan> operator()(const ChoosePin& a) const {
+    return check_known_person(c, a.person).and_then([&] { return pins.hash(a.pin); }).map([&](std::string hash) {
+      return Plan{.pin_of = a.person, .pin_hash = std::move(hash)};
+    });
+  }
+  Expected<Plan> operator()(const EnterFact& a) const { return one(core(a.fact)); }
+  Expected<Plan> operator()(const EnterShopFact& a) const { return one(own(a.fact)); }
+  Expected<Plan> operator()(const SignCheckout& a) const {
+    if (auto fine = check_signing(c, a); !fine) return tl::make_unexpected(fine.error());
+    if (auto fine = pins.verify(a.checkout.assessor, a.pin); !fine) return tl::make_unexpected(fine.error());
+    Plan plan;
+    plan.facts.push_back(core(a.checkout));
+    if (!a.sheet.empty() || !a.machine.empty() || !a.marks.empty())
+      plan.facts.push_back(own(SheetMarks{record, a.sheet, a.sheet_revision, a.marks, a.again, a.machine}));
+    for (const std::string& text : a.restrictions) plan.facts.push_back(own(Restriction{record, text}));
+    if (a.booking && c.memory.about<Attendance>(*a.booking) == nullptr)
+      plan.facts.push_back(own(Attendance{*a.booking, Turnout::arrived}));
+    return plan;
+  }
+  Expected<Plan> operator()(const PutOutOfService& a) const {
+    return check_out_of_service(c, a).map([&] {
+      return Plan{.facts = {core(Lockout{a.machine}), own(Tag{record, a.tag, a.padlock, a.reason, a.key_holder})}};
+    });
+  }
+  Expected<Plan> operator()(const PublishRulebook& a) const {
+    Plan plan{.facts = {own(RulebookIssued{a.rulebook.version})}, .rulebook = a.rulebook};
+    plan.rulebook->recorded = c.now;
+    return check_rulebook(c, *plan.rulebook).map([&] { return plan; });
+  }
+  Expected<Plan> operator()(const StrikeOutRecord& a) const { return one(own(StrikeOut{a.record, a.reason})); }
+
+  Expected<Plan> one(AnyFact fact) const {
+    const auto* checkout = as<Checkout>(fact);
+    auto fine = check_fact(c, fact);
+    if (fine && checkout != nullptr) fine = check_assessor(c, *checkout, {});
+    return fine.map([&] { return Plan{.facts = {fact}}; });
+  }
+};
+
+}  // namespace
+
+Expected<Plan> plan(const Case& c, const Action& action, const RecordId& record, const PinDesk& pins) {
+  return std::visit(Planner{c, record, pins}, action);
+}
+
+}  // namespace wm::db

@@ -1,0 +1,32 @@
+#pragma once
+// What a command comes to, before anything is written.
+#include <functional>
+#include <optional>
+#include <vector>
+
+#include "db/check/case.h"
+#include "db/command.h"
+
+namespace wm::db {
+
+struct Plan {
+  std::vector<AnyFact> facts;  // in the order they are entered
+  std::optional<Rulebook> rulebook;
+  std::optional<Person> person;
+  bool new_person = false;
+  PersonId pin_of;  // with pin_hash
+  std::string pin_hash;
+  PersonId blanked;
+};
+
+/// How PINs are made and tested: the store's business.
+struct PinDesk {
+  std::function<Expected<std::string>(const std::string& pin)> hash;
+  std::function<Expected<void>(const PersonId& person, const std::string& pin)> verify;
+};
+
+/// Checks the command against what is known and says what it would write. Permission has been asked for before.
+/// `record` is the id that its first record will have.
+Expected<Plan> plan(const Case& c, const Action& action, const RecordId& record, const PinDesk& pins);
+
+}  // namespace wm::db

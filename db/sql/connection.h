@@ -1,0 +1,61 @@
+#pragma once
+// One connection to the store's file: statements, transactions and what went wrong, as values.
+#include <QSqlDatabase>
+#include <QSqlQuery>
+#include <QString>
+#include <QVariantList>
+#include <map>
+#include <string>
+
+#include "core/problem.h"
+
+namespace wm::db {
+
+inline QString text(const std::string& s) { return QString::fromUtf8(s.data(), static_cast<qsizetype>(s.size())); }
+inline std::string text(const QVariant& v) { return v.toString().toStdString(); }
+
+/// Closed at the end of its life. A statement is prepared once and kept.
+class Connection {
+ public:
+  /// Opens, without touching the file yet. `path` stands in the sentences.
+  Connection(const std::string& path, int busy_ms);
+  ~Connection();
+  Connection(const Connection&) = delete;
+  Connection& operator=(const Connection&) = delete;
+
+  const std::string& path() const { return path_; }
+
+  /// Runs a statement that is not run again.
+  Expected<void> run(const QString& sql);
+  /// Runs a kept statement with values for its "?"s; what it gives is read from the query returned, which is valid
+  /// until the same statement runs again.
+  Expected<QSqlQuery*> run(const char* sql, const QVariantList& values);
+  /// The first column of the first row; invalid where there is none.
+  Expected<QVariant> value(const QString& sql);
+
+ private:
+  Problem problem(const QSqlError& error) const;
+
+  std::string path_;
+  QString name_;
+  QSqlDatabase database_;
+  std::map<const char*, QSqlQuery> kept_;
+};
+
+/// A transaction that is a scope: rolled back unless `commit` was called and went well.
+class Transaction {
+ public:
+  static Expected<Transaction> begin(Connection& connection);
+  /// For several reads that must see one state; hinders nobody.
+  static Expected<Transaction> begin_reading(Connection& connection);
+  Transaction(Transaction&& other) noexcept : connection_(std::exchange(other.connection_, nullptr)) {}
+  Transaction& operator=(Transaction&&) = delete;
+  ~Transaction();
+  Expected<void> commit();
+
+ private:
+  explicit Transaction(Connection& connection) : connection_(&connection) {}
+  Connection* connection_;
+};
+
+}  // namespace wm::db

@@ -1,0 +1,31 @@
+#pragma once
+// All that is SQLite's own and not shared with other engines, beside the migrations called *.sqlite.sql.
+#include <array>
+
+namespace wm::db::dialect {
+
+/// "Wmk1": at byte 68 of the file, so that another program's database is not taken for ours.
+inline constexpr int application_id = 0x576D6B31;
+
+inline constexpr const char* driver = "QSQLITE";
+inline constexpr const char* begin = "BEGIN IMMEDIATE";
+inline constexpr const char* read_application_id = "PRAGMA application_id";
+inline constexpr const char* read_version = "PRAGMA user_version";
+inline constexpr const char* set_application_id = "PRAGMA application_id = ";
+inline constexpr const char* set_version = "PRAGMA user_version = ";
+inline constexpr const char* quick_check = "PRAGMA quick_check(1)";
+inline constexpr const char* others_commits = "PRAGMA data_version";
+/// Moves the log into the file and empties it, so that a blanked value is in neither.
+inline constexpr const char* empty_log = "PRAGMA wal_checkpoint(TRUNCATE)";
+
+/// What every connection asks for: a commit is on the disk when it returns, names are checked, functions inside
+/// somebody else's schema are not trusted, and what is blanked is overwritten.
+inline constexpr std::array settings = {
+    "PRAGMA journal_mode = WAL", "PRAGMA synchronous = FULL",    "PRAGMA foreign_keys = ON",
+    "PRAGMA trusted_schema = OFF", "PRAGMA secure_delete = ON",
+};
+
+/// SQLite's result codes, as QSqlError::nativeErrorCode has them (low byte; sqlite.org/rescode.html).
+enum Code { busy = 5, locked = 6, readonly = 8, io_error = 10, corrupt = 11, full = 13, cannot_open = 14, not_a_database = 26 };
+
+}  // namespace wm::db::dialect

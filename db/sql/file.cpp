@@ -1,0 +1,125 @@
+#include "db/sql/file.h"
+
+#include <QFile>
+#include <QFileInfo>
+
+#include "db/refuse.h"
+#include "db/sql/dialect.h"
+#include "db/sql/migrate.h"
+#include "db/sql/place.h"
+
+namespace wm::db {
+namespace {
+
+Expected<void> check_folder(const std::string& path, const StoreOptions& options) {
+  const QFileInfo folder(QFileInfo(text(path)).absolutePath());
+  if (!folder.isDir()) return refuse(path, "The folder does not exist.", "Make the folder first, or choose another.");
+  const std::string name = folder.filePath().toStdString();
+  if (options.on_network ? options.on_network(name) : on_network(name))
+    return refuse(path, "The folder lies on another computer, where the file cannot be kept safe.",
+                  "Keep the shop's file on this computer's own disk.");
+  if (!folder.isWritable())
+    return refuse(path, "The folder cannot be written to.", "Ask for the right to write to it, or choose another.");
+  return {};
+}
+
+Expected<void> check_file(const std::string& path) {
+  const QFileInfo file(text(path));
+  if (!file.exists())
+    return refuse(path, "The file does not exist.", "Choose the shop's file, or make a new shop.");
+  if (!file.isFile()) return refuse(path, "This is not a file.", "Choose the shop's file.");
+  if (!file.isReadable() || !file.isWritable())
+    return refuse(path, "The file cannot be written to.", "Ask for the right to read and write it.");
+  return {};
+}
+
+/// Before anything is written: is it ours, and do we know its version?
+Expected<int> version_of(Connection& connection) {
+  auto id = connection.value(dialect::read_application_id);
+  if (!id) return tl::make_unexpected(id.error());
+  if (id->toInt() != dialect::application_id)
+    return refuse(connection.path(), "The file is not a shop's file of this program.", "Choose the shop's own file.");
+  auto version = connection.value(dialect::read_version);
+  if (!version) return tl::make_unexpected(version.error());
+  if (version->toInt() > newest_version())
+    return refuse(connection.path(), "The file was written by a newer version of this program.",
+                  "Update the program on this computer, then open the file again.");
+  return version->toInt();
+}
+
+Expected<void> check_whole(Connection& connection) {
+  auto found = connection.value(dialect::quick_check);
+  if (!found) return tl::make_unexpected(found.error());
+  if (text(*found) == "ok") return {};
+  return refuse(connection.path(), "The file is damaged: " + text(*found) + ".",
+                "Bring back the last backup, and keep this file.");
+}
+
+Expected<void> settle(Connection& connection) {
+  for (const char* setting : dialect::settings) {
+    if (auto done = connection.run(QString(setting)); !done) return done;
+  }
+  return {};
+}
+
+/// Also finds out, by beginning to write, whether another program holds the file.
+Expected<void> update(Connection& connection, int version) {
+  auto transaction = Transaction::begin(connection);
+  if (!transaction) return tl::make_unexpected(transaction.error());
+  if (version < newest_version()) {
+    if (auto done = migrate(connection, version); !done) return done;
+  }
+  return transaction->commit();
+}
+
+Expected<void> found_shop(Connection& connection, const ShopDetails& details) {
+  if (auto done = settle(connection); !done) return done;
+  auto transaction = Transaction::begin(connection);
+  if (!transaction) return tl::make_unexpected(transaction.error());
+  if (auto done = connection.run(dialect::set_application_id + QString::number(dialect::application_id)); !done)
+    return done;
+  if (auto done = migrate(connection, 0); !done) return done;
+  auto row = connection.run("INSERT INTO shop (one, name, zone, demo_clock) VALUES (1, ?, ?, ?)",
+                            {text(details.name), text(details.zone), static_cast<qlonglong>(details.demo_clock)});
+  if (!row) return tl::make_unexpected(row.error());
+  return transaction->commit();
+}
+
+void remove_all(const std::string& path) {
+  for (const char* end : {"", "-wal", "-shm"}) QFile::remove(text(path + end));
+}
+
+}  // namespace
+
+Expected<std::unique_ptr<Connection>> create_file(const std::string& path, const ShopDetails& details,
+                                                  const StoreOptions& options) {
+  if (auto fine = check_folder(path, options); !fine) return tl::make_unexpected(fine.error());
+  QFile file(text(path));
+  // Made by whoever is first, so that two programs cannot both make it.
+  if (!file.open(QIODevice::WriteOnly | QIODevice::NewOnly))
+    return QFileInfo::exists(text(path))
+               ? refuse(path, "There is a file of this name already.", "Open it, or choose another name.")
+               : refuse(path, "The file cannot be made here.", "Choose a folder that you may write to.");
+  file.close();
+  auto connection = std::make_unique<Connection>(path, options.busy_ms);
+  if (auto done = found_shop(*connection, details); !done) {
+    connection.reset();
+    remove_all(path);
+    return tl::make_unexpected(done.error());
+  }
+  return connection;
+}
+
+Expected<std::unique_ptr<Connection>> open_file(const std::string& path, const StoreOptions& options) {
+  if (auto fine = check_file(path); !fine) return tl::make_unexpected(fine.error());
+  if (auto fine = check_folder(path, options); !fine) return tl::make_unexpected(fine.error());
+  auto connection = std::make_unique<Connection>(path, options.busy_ms);
+  auto version = version_of(*connection);
+  if (!version) return tl::make_unexpected(version.error());
+  if (auto fine = check_whole(*connection); !fine) return tl::make_unexpected(fine.error());
+  if (auto done = settle(*connection); !done) return tl::make_unexpected(done.error());
+  if (auto done = update(*connection, *version); !done) return tl::make_unexpected(done.error());
+  return connection;
+}
+
+}  // namespace wm::db

@@ -1,0 +1,18 @@
+#pragma once
+// Making a store's file and opening one, with every reason not to.
+#include <memory>
+#include <string>
+
+#include "core/problem.h"
+#include "db/sql/connection.h"
+#include "db/store.h"
+
+namespace wm::db {
+
+/// A new file with its tables and its one row about the shop. Left away again where something fails.
+Expected<std::unique_ptr<Connection>> create_file(const std::string& path, const ShopDetails& details,
+                                                  const StoreOptions& options);
+/// An existing file, checked and migrated.
+Expected<std::unique_ptr<Connection>> open_file(const std::string& path, const StoreOptions& options);
+
+}  // namespace wm::db

@@ -1,0 +1,132 @@
+#include "db/store.h"
+
+#include <sodium.h>
+
+#include <algorithm>
+#include <cassert>
+
+#include "db/engine.h"
+#include "db/journal/known_shop.h"
+#include "db/refuse.h"
+#include "db/sql/file.h"
+
+namespace wm::db {
+namespace {
+
+/// The demo shop's clock and everything dated lies on the same scale, so a zone that does not exist is found first.
+Expected<Zone> zone_of(const ShopDetails& details) {
+  auto zone = Zone::named(details.zone);
+  if (zone) return zone;
+  return refuse("zone", "There is no time zone '" + details.zone + "'.", "Choose one such as 'America/Chicago'.");
+}
+
+std::vector<const Command*> pointers(const std::vector<Command>& commands) {
+  std::vector<const Command*> list;
+  for (const Command& command : commands) list.push_back(&command);
+  return list;
+}
+
+Problem numbered(Problem problem, std::ptrdiff_t place) {
+  problem.where = "command " + std::to_string(place + 1);
+  return problem;
+}
+
+}  // namespace
+
+Store::Store(std::unique_ptr<Impl> impl) : impl_(std::move(impl)) {}
+Store::Store(Store&&) noexcept = default;
+Store& Store::operator=(Store&&) noexcept = default;
+Store::~Store() = default;
+
+Expected<Store> Store::create(const std::string& path, const ShopDetails& details, Clock clock, StoreOptions options) {
+  if (details.name.empty()) return refuse("name", "The shop has no name.", "Give it one.");
+  if (const auto zone = zone_of(details); !zone) return tl::make_unexpected(zone.error());
+  return create_file(path, details, options).and_then([&](std::unique_ptr<Connection> connection) {
+    connection.reset();
+    return open(path, std::move(clock), options);
+  });
+}
+
+Expected<Store> Store::open(const std::string& path, Clock clock, StoreOptions options) {
+  if (sodium_init() < 0) return refuse("pin", "This computer gives no random numbers.", "Restart it, then try again.");
+  auto impl = std::make_unique<Impl>();
+  auto connection = open_file(path, options);
+  if (!connection) return tl::make_unexpected(connection.error());
+  impl->connection = std::move(*connection);
+  impl->clock = std::move(clock);
+  impl->options = std::move(options);
+  auto details = read_details(*impl->connection);
+  if (!details) return tl::make_unexpected(details.error());
+  impl->details = *details;
+  auto zone = zone_of(impl->details);
+  if (!zone) return tl::make_unexpected(zone.error());
+  impl->zone = *zone;
+  auto reading = Transaction::begin_reading(*impl->connection);
+  if (!reading) return tl::make_unexpected(reading.error());
+  return impl->load().and_then([&] { return reading->commit(); }).map([&] { return Store(std::move(impl)); });
+}
+
+const ShopDetails& Store::details() const { return impl_->details; }
+Instant Store::now() const { return impl_->now(); }
+
+Expected<Committed> Store::commit(const Command& command) {
+  assert(std::this_thread::get_id() == impl_->owner);
+  return impl_->carry_out({&command}, false);
+}
+
+Expected<Committed> Store::commit_all(const std::vector<Command>& commands) {
+  assert(std::this_thread::get_id() == impl_->owner);
+  return impl_->carry_out(pointers(commands), false).map_error([&](const Problem& problem) {
+    return impl_->refused() < commands.size() ? numbered(problem, static_cast<std::ptrdiff_t>(impl_->refused()))
+                                              : problem;
+  });
+}
+
+Expected<Committed> Store::found(const std::vector<Command>& commands) {
+  assert(std::this_thread::get_id() == impl_->owner);
+  if (impl_->memory.last_commit() != 0)
+    return refuse("store", "The shop has entries already.", "Make a new shop to bring in its history.");
+  auto order = pointers(commands);
+  std::stable_sort(order.begin(), order.end(), [](const Command* a, const Command* b) { return a->at < b->at; });
+  return impl_->carry_out(order, true).map_error([&](const Problem& problem) {
+    return impl_->refused() < order.size() ? numbered(problem, order[impl_->refused()] - commands.data()) : problem;
+  });
+}
+
+Expected<Role> Store::sit_down(const PersonId& person, const std::string& pin) {
+  assert(std::this_thread::get_id() == impl_->owner);
+  return impl_->role_at_station(person, pin);
+}
+
+std::optional<Role> Store::role_of(const PersonId& person) const { return impl_->memory.role(person, now()); }
+
+Shop Store::shop(std::optional<Instant> known) const {
+  assert(std::this_thread::get_id() == impl_->owner);
+  return known_shop(impl_->memory, impl_->zone, known);
+}
+
+const std::vector<Entry>& Store::entries() const { return impl_->memory.entries(); }
+const std::vector<Person>& Store::people() const { return impl_->memory.people(); }
+const std::vector<Rulebook>& Store::rulebooks() const { return impl_->memory.rulebooks(); }
+
+std::optional<Person> Store::person(const PersonId& id) const {
+  const Person* found = impl_->memory.person(id);
+  return found == nullptr ? std::nullopt : std::optional(*found);
+}
+
+PersonId Store::joined(const PersonId& id, std::optional<Instant> known) const {
+  return impl_->memory.joined(id, known);
+}
+
+std::int64_t Store::last_commit() const { return impl_->memory.last_commit(); }
+
+Expected<bool> Store::refresh() {
+  assert(std::this_thread::get_id() == impl_->owner);
+  auto reading = Transaction::begin_reading(*impl_->connection);
+  if (!reading) return tl::make_unexpected(reading.error());
+  auto added = impl_->load_new();
+  if (!added) return added;
+  return reading->commit().map([&] { return *added; });
+}
+
+}  // namespace wm::db
