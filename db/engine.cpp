@@ -45,7 +45,8 @@ Expected<Committed> Store::Impl::in_transaction(const std::vector<const Command*
   auto transaction = Transaction::begin(*connection);
   if (!transaction) return tl::make_unexpected(transaction.error());
   if (auto fresh = load_new(); !fresh) return tl::make_unexpected(fresh.error());
-  Committed all{.again = true};
+  Committed all;
+  all.again = true;
   for (refused_ = 0; refused_ < commands.size(); ++refused_) {
     auto one = enter(*commands[refused_], founding);
     if (!one) return one;

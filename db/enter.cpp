@@ -124,7 +124,9 @@ Expected<Committed> Store::Impl::enter(const Command& command, bool founding) {
 }
 
 Expected<Committed> Store::Impl::write(const Command& command, const Case& c, Plan plan, const std::string& station) {
-  Committed done{.number = memory.last_commit() + 1, .person = plan.person ? plan.person->id : plan.pin_of};
+  Committed done;
+  done.number = memory.last_commit() + 1;
+  done.person = plan.person ? plan.person->id : plan.pin_of;
   const CommitRow row{done.number, command.id, action_word(command.action), done.person,
                       c.founding ? "" : command.by, station, c.now};
   if (auto wrote = write_commit(*connection, row); !wrote) return tl::make_unexpected(wrote.error());

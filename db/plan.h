@@ -10,13 +10,13 @@
 namespace wm::db {
 
 struct Plan {
-  std::vector<AnyFact> facts;  // in the order they are entered
-  std::optional<Rulebook> rulebook;
-  std::optional<Person> person;
+  std::vector<AnyFact> facts = {};  // in the order they are entered
+  std::optional<Rulebook> rulebook = {};
+  std::optional<Person> person = {};
   bool new_person = false;
-  PersonId pin_of;  // with pin_hash
-  std::string pin_hash;
-  PersonId blanked;
+  PersonId pin_of = {};  // with pin_hash
+  std::string pin_hash = {};
+  PersonId blanked = {};
 };
 
 /// How PINs are made and tested: the store's business.

@@ -1,5 +1,6 @@
 #pragma once
 // What an entry is about: the columns it is found by.
+#include <type_traits>
 #include <variant>
 
 #include "db/facts.h"
@@ -17,10 +18,15 @@ struct Subject {
 Subject subject_of(const AnyFact& fact);
 std::string_view any_kind_word(const AnyFact& fact);
 
+template <class F, class Variant>
+inline constexpr bool is_kind_of = false;
+template <class F, class... Kinds>
+inline constexpr bool is_kind_of<F, std::variant<Kinds...>> = (std::is_same_v<F, Kinds> || ...);
+
 /// The fact of a kind inside any fact, or nothing.
 template <class F>
 const F* as(const AnyFact& fact) {
-  if constexpr (requires(const Fact& core) { std::get_if<F>(&core); }) {
+  if constexpr (is_kind_of<F, Fact>) {
     const auto* core = std::get_if<Fact>(&fact);
     return core == nullptr ? nullptr : std::get_if<F>(core);
   } else {

@@ -100,7 +100,9 @@ Expected<void> write_pin(Connection& connection, const PersonId& person, const s
 }
 
 Expected<void> blank_person(Connection& connection, const PersonId& person) {
-  auto done = write_person(connection, Person{.id = person}, std::nullopt);
+  Person nobody;
+  nobody.id = person;
+  auto done = write_person(connection, nobody, std::nullopt);
   if (!done) return done;
   auto row = connection.run("DELETE FROM pins WHERE person = ?", {text(person)});
   if (row)
