@@ -23,15 +23,17 @@ Expected<bool> Store::Impl::load_new() {
   if (!others) return tl::make_unexpected(others.error());
   if (*others == others_) return false;
   const std::int64_t before = memory.last_commit();
-  auto blanked = connection->run("SELECT count(*) FROM commits WHERE action = 'blank_person' AND commit_no > ?",
-                                 {static_cast<qlonglong>(before)});
+  auto blanked =
+      connection->run("SELECT count(*) FROM commits WHERE action = 'blank_person' AND commit_no > ?",
+                      {static_cast<qlonglong>(before)});
   if (!blanked) return tl::make_unexpected(blanked.error());
   (*blanked)->next();
   const bool whole = (*blanked)->value(0).toInt() > 0;
   (*blanked)->finish();
   decider_.reset();
   // What is blanked lies before: only reading all of it again takes it out.
-  if (auto done = whole ? load() : read_new(*connection, memory); !done) return tl::make_unexpected(done.error());
+  if (auto done = whole ? load() : read_new(*connection, memory); !done)
+    return tl::make_unexpected(done.error());
   others_ = *others;
   return memory.last_commit() != before;
 }

@@ -42,11 +42,13 @@ RecordId record_id(const std::string& command, std::size_t n) {
 
 Expected<void> Store::Impl::check_command(const Command& command, Instant at) const {
   if (command.id.empty() || command.id.rfind("step-", 0) == 0)
-    return refuse("id", "A command's id is not empty and does not begin with 'step-'.", "Give it another id.");
+    return refuse("id", "A command's id is not empty and does not begin with 'step-'.",
+                  "Give it another id.");
   if (at < first_instant || at > last_instant)
     return refuse("at", "The time lies outside the years 1900 to 2999.", "Check the year.");
   const Person* person = person_in(command.action);
-  if (is_utf8(command.id) && is_utf8(command.by) && is_utf8(command.note) && (person == nullptr || is_utf8(*person)))
+  if (is_utf8(command.id) && is_utf8(command.by) && is_utf8(command.note) &&
+      (person == nullptr || is_utf8(*person)))
     return {};
   return refuse("text", "Some of the text is not valid UTF-8.", "Type it again.");
 }
@@ -70,9 +72,11 @@ Expected<void> Store::Impl::check_permission(const Command& command, Instant at,
   }
   if (memory.person(command.by) == nullptr)
     return refuse("by", "Nobody sits at this station.", "Sit down with your PIN first.");
-  const auto role = command.quiz_station ? std::optional(Role::quiz_station) : memory.role(command.by, recorded);
+  const auto role =
+      command.quiz_station ? std::optional(Role::quiz_station) : memory.role(command.by, recorded);
   if (!role)
-    return refuse("by", memory.name(command.by) + " has no role at the desk.", "A manager can give them one.");
+    return refuse("by", memory.name(command.by) + " has no role at the desk.",
+                  "A manager can give them one.");
   return allowed(*role, command.action, {memory, zone, command.by, command.from_paper, at, recorded});
 }
 
@@ -88,14 +92,16 @@ Expected<void> Store::Impl::verify_pin(const PersonId& person, const std::string
       return {};
     }
     delay.wrong(t);
-    return refuse("pin", "This is not " + memory.name(person) + "'s PIN.", "Try again, or ask a manager for a new one.");
+    return refuse("pin", "This is not " + memory.name(person) + "'s PIN.",
+                  "Try again, or ask a manager for a new one.");
   }
   return refuse("pin", memory.name(person) + " has no PIN yet.", "A manager can give them one.");
 }
 
 Expected<Role> Store::Impl::role_at_station(const PersonId& person, const std::string& pin) {
   if (memory.person(person) == nullptr)
-    return refuse("person", "There is nobody with the id '" + person + "'.", "Choose yourself from the list.");
+    return refuse("person", "There is nobody with the id '" + person + "'.",
+                  "Choose yourself from the list.");
   if (auto fine = verify_pin(person, pin); !fine) return tl::make_unexpected(fine.error());
   if (const auto role = memory.role(person, now())) return *role;
   return refuse("person", memory.name(person) + " has no role at the desk.", "A manager can give them one.");
@@ -105,14 +111,15 @@ Expected<Committed> Store::Impl::enter(const Command& command, bool founding) {
   if (const CommitLine* line = memory.commit_of(command.id))
     return Committed{line->number, memory.entries_of(line->number), line->person, true};
   const Instant clock_now = now();
-  const Instant recorded =
-      std::max(memory.last_recorded(), founding ? std::min(clock_now, command.at.value_or(clock_now)) : clock_now);
+  const Instant recorded = std::max(
+      memory.last_recorded(), founding ? std::min(clock_now, command.at.value_or(clock_now)) : clock_now);
   const bool now_only = std::holds_alternative<PublishRulebook>(command.action);
   const Instant at = now_only ? recorded : command.at.value_or(recorded);
   if (auto fine = check_command(command, at); !fine) return tl::make_unexpected(fine.error());
   if (!founding)
     if (auto fine = check_permission(command, at, recorded); !fine) return tl::make_unexpected(fine.error());
-  const Case c{memory, zone, recorded, at, founding, command.from_paper, [this]() -> Decider& { return decider(); }};
+  const Case c{
+      memory, zone, recorded, at, founding, command.from_paper, [this]() -> Decider& { return decider(); }};
   const PinDesk pins{[this](const std::string& pin) { return hash_pin(pin, options); },
                      [&](const PersonId& person, const std::string& pin) {
                        return founding ? Expected<void>{} : verify_pin(person, pin);
@@ -123,35 +130,41 @@ Expected<Committed> Store::Impl::enter(const Command& command, bool founding) {
   });
 }
 
-Expected<Committed> Store::Impl::write(const Command& command, const Case& c, Plan plan, const std::string& station) {
+Expected<Committed> Store::Impl::write(const Command& command, const Case& c, Plan plan,
+                                       const std::string& station) {
   Committed done;
   done.number = memory.last_commit() + 1;
   done.person = plan.person ? plan.person->id : plan.pin_of;
-  const CommitRow row{done.number, command.id, action_word(command.action), done.person,
-                      c.founding ? "" : command.by, station, c.now};
+  const CommitRow row{
+      done.number, command.id, action_word(command.action), done.person, c.founding ? "" : command.by,
+      station,     c.now};
   if (auto wrote = write_commit(*connection, row); !wrote) return tl::make_unexpected(wrote.error());
   if (plan.person) {
-    auto wrote = write_person(*connection, *plan.person, plan.new_person ? std::optional(done.number) : std::nullopt);
+    auto wrote =
+        write_person(*connection, *plan.person, plan.new_person ? std::optional(done.number) : std::nullopt);
     if (!wrote) return tl::make_unexpected(wrote.error());
   }
   if (!plan.pin_hash.empty())
     if (auto wrote = write_pin(*connection, plan.pin_of, plan.pin_hash); !wrote)
       return tl::make_unexpected(wrote.error());
   if (!plan.blanked.empty())
-    if (auto wrote = blank_person(*connection, plan.blanked); !wrote) return tl::make_unexpected(wrote.error());
+    if (auto wrote = blank_person(*connection, plan.blanked); !wrote)
+      return tl::make_unexpected(wrote.error());
   for (AnyFact& fact : plan.facts) {
     const std::size_t n = done.entries.size();
     done.entries.push_back({memory.last_order() + 1 + static_cast<std::int64_t>(n), done.number,
-                            record_id(command.id, n), c.at, c.now, std::nullopt, std::move(fact), row.entered_by,
-                            command.from_paper, n == 0 ? command.note : ""});
-    auto wrote = write_entry(*connection, done.entries.back(), station, plan.rulebook ? &*plan.rulebook : nullptr);
+                            record_id(command.id, n), c.at, c.now, std::nullopt, std::move(fact),
+                            row.entered_by, command.from_paper, n == 0 ? command.note : ""});
+    auto wrote =
+        write_entry(*connection, done.entries.back(), station, plan.rulebook ? &*plan.rulebook : nullptr);
     if (!wrote) return tl::make_unexpected(wrote.error());
   }
   remember(command.id, done, plan, c.now);
   return done;
 }
 
-void Store::Impl::remember(const std::string& command, const Committed& done, const Plan& plan, Instant recorded) {
+void Store::Impl::remember(const std::string& command, const Committed& done, const Plan& plan,
+                           Instant recorded) {
   decider_.reset();
   memory.add_commit(command, {done.number, done.person}, recorded);
   if (plan.person) memory.set_person(*plan.person, recorded);

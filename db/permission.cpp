@@ -80,7 +80,8 @@ Expected<void> by_hand(const Action& action) {
   const auto* own = std::get_if<EnterShopFact>(&action);
   if (own == nullptr) return {};
   if (std::holds_alternative<StrikeOut>(own->fact) || std::holds_alternative<RulebookIssued>(own->fact))
-    return refuse("action", "This is not entered by hand.", "Strike the record out, or publish the rulebook.");
+    return refuse("action", "This is not entered by hand.",
+                  "Strike the record out, or publish the rulebook.");
   return {};
 }
 
@@ -135,10 +136,14 @@ constexpr std::array table = {
 
 Condition of(const Row& row, Role role) {
   switch (role) {
-    case Role::quiz_station: return row.quiz_station;
-    case Role::desk: return row.desk;
-    case Role::instructor: return row.instructor;
-    case Role::manager: return row.manager;
+    case Role::quiz_station:
+      return row.quiz_station;
+    case Role::desk:
+      return row.desk;
+    case Role::instructor:
+      return row.instructor;
+    case Role::manager:
+      return row.manager;
   }
   return no;
 }
@@ -146,11 +151,13 @@ Condition of(const Row& row, Role role) {
 tl::unexpected<Problem> refuse_role(const Row& row, Role role) {
   if (role == Role::quiz_station)
     return refuse("role", "The quiz station takes a quiz and nothing else.", "Enter it at the desk.");
-  const std::string who = role == Role::desk ? "The desk" : role == Role::instructor ? "An instructor" : "A manager";
+  const std::string who = role == Role::desk         ? "The desk"
+                          : role == Role::instructor ? "An instructor"
+                                                     : "A manager";
   const std::string ask = row.instructor != no && role == Role::desk ? "Ask an instructor or a manager."
                           : row.manager == yes                       ? "Ask a manager."
                           : row.quiz_station != no                   ? "Let it be taken at the quiz station."
-                                                                     : "Let the assessor sign it, or ask a manager.";
+                                                   : "Let the assessor sign it, or ask a manager.";
   return refuse("role", who + " may not enter this.", ask);
 }
 

@@ -15,8 +15,10 @@ Expected<std::string> hash_pin(const std::string& pin, const StoreOptions& optio
   const auto work = options.pin_operations ? options.pin_operations : crypto_pwhash_OPSLIMIT_INTERACTIVE;
   const auto memory = options.pin_memory ? options.pin_memory : crypto_pwhash_MEMLIMIT_INTERACTIVE;
   std::array<char, crypto_pwhash_STRBYTES> hash;
-  if (crypto_pwhash_str_alg(hash.data(), pin.data(), pin.size(), work, memory, crypto_pwhash_ALG_ARGON2ID13) != 0)
-    return refuse("pin", "There is not enough memory to keep a PIN safely.", "Close other programs and try again.");
+  if (crypto_pwhash_str_alg(hash.data(), pin.data(), pin.size(), work, memory,
+                            crypto_pwhash_ALG_ARGON2ID13) != 0)
+    return refuse("pin", "There is not enough memory to keep a PIN safely.",
+                  "Close other programs and try again.");
   return std::string(hash.data());
 }
 

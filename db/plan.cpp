@@ -41,9 +41,9 @@ struct Planner {
     return check_blanking(c, a.person).map([&] { return Plan{.blanked = a.person}; });
   }
   Expected<Plan> operator()(const ChoosePin& a) const {
-    return check_known_person(c, a.person).and_then([&] { return pins.hash(a.pin); }).map([&](std::string hash) {
-      return Plan{.pin_of = a.person, .pin_hash = std::move(hash)};
-    });
+    return check_known_person(c, a.person)
+        .and_then([&] { return pins.hash(a.pin); })
+        .map([&](std::string hash) { return Plan{.pin_of = a.person, .pin_hash = std::move(hash)}; });
   }
   Expected<Plan> operator()(const EnterFact& a) const { return one(core(a.fact)); }
   Expected<Plan> operator()(const EnterShopFact& a) const { return one(own(a.fact)); }
@@ -61,7 +61,8 @@ struct Planner {
   }
   Expected<Plan> operator()(const PutOutOfService& a) const {
     return check_out_of_service(c, a).map([&] {
-      return Plan{.facts = {core(Lockout{a.machine}), own(Tag{record, a.tag, a.padlock, a.reason, a.key_holder})}};
+      return Plan{
+          .facts = {core(Lockout{a.machine}), own(Tag{record, a.tag, a.padlock, a.reason, a.key_holder})}};
     });
   }
   Expected<Plan> operator()(const PublishRulebook& a) const {
@@ -69,7 +70,9 @@ struct Planner {
     plan.rulebook->recorded = c.now;
     return check_rulebook(c, *plan.rulebook).map([&] { return plan; });
   }
-  Expected<Plan> operator()(const StrikeOutRecord& a) const { return one(own(StrikeOut{a.record, a.reason})); }
+  Expected<Plan> operator()(const StrikeOutRecord& a) const {
+    return one(own(StrikeOut{a.record, a.reason}));
+  }
 
   Expected<Plan> one(AnyFact fact) const {
     const auto* checkout = as<Checkout>(fact);

@@ -25,8 +25,8 @@ struct PinDesk {
   std::function<Expected<void>(const PersonId& person, const std::string& pin)> verify;
 };
 
-/// Checks the command against what is known and says what it would write. Permission has been asked for before.
-/// `record` is the id that its first record will have.
+/// Checks the command against what is known and says what it would write. Permission has been asked for
+/// before. `record` is the id that its first record will have.
 Expected<Plan> plan(const Case& c, const Action& action, const RecordId& record, const PinDesk& pins);
 
 }  // namespace wm::db

@@ -13,11 +13,13 @@
 namespace wm::db {
 namespace {
 
-/// The demo shop's clock and everything dated lies on the same scale, so a zone that does not exist is found first.
+/// The demo shop's clock and everything dated lies on the same scale, so a zone that does not exist is found
+/// first.
 Expected<Zone> zone_of(const ShopDetails& details) {
   auto zone = Zone::named(details.zone);
   if (zone) return zone;
-  return refuse("zone", "There is no time zone '" + details.zone + "'.", "Choose one such as 'America/Chicago'.");
+  return refuse("zone", "There is no time zone '" + details.zone + "'.",
+                "Choose one such as 'America/Chicago'.");
 }
 
 std::vector<const Command*> pointers(const std::vector<Command>& commands) {
@@ -38,7 +40,8 @@ Store::Store(Store&&) noexcept = default;
 Store& Store::operator=(Store&&) noexcept = default;
 Store::~Store() = default;
 
-Expected<Store> Store::create(const std::string& path, const ShopDetails& details, Clock clock, StoreOptions options) {
+Expected<Store> Store::create(const std::string& path, const ShopDetails& details, Clock clock,
+                              StoreOptions options) {
   if (details.name.empty()) return refuse("name", "The shop has no name.", "Give it one.");
   if (const auto zone = zone_of(details); !zone) return tl::make_unexpected(zone.error());
   return create_file(path, details, options).and_then([&](std::unique_ptr<Connection> connection) {
@@ -48,7 +51,8 @@ Expected<Store> Store::create(const std::string& path, const ShopDetails& detail
 }
 
 Expected<Store> Store::open(const std::string& path, Clock clock, StoreOptions options) {
-  if (sodium_init() < 0) return refuse("pin", "This computer gives no random numbers.", "Restart it, then try again.");
+  if (sodium_init() < 0)
+    return refuse("pin", "This computer gives no random numbers.", "Restart it, then try again.");
   auto impl = std::make_unique<Impl>();
   auto connection = open_file(path, options);
   if (!connection) return tl::make_unexpected(connection.error());
@@ -77,8 +81,9 @@ Expected<Committed> Store::commit(const Command& command) {
 Expected<Committed> Store::commit_all(const std::vector<Command>& commands) {
   assert(std::this_thread::get_id() == impl_->owner);
   return impl_->carry_out(pointers(commands), false).map_error([&](const Problem& problem) {
-    return impl_->refused() < commands.size() ? numbered(problem, static_cast<std::ptrdiff_t>(impl_->refused()))
-                                              : problem;
+    return impl_->refused() < commands.size()
+               ? numbered(problem, static_cast<std::ptrdiff_t>(impl_->refused()))
+               : problem;
   });
 }
 
@@ -87,9 +92,11 @@ Expected<Committed> Store::found(const std::vector<Command>& commands) {
   if (impl_->memory.last_commit() != 0)
     return refuse("store", "The shop has entries already.", "Make a new shop to bring in its history.");
   auto order = pointers(commands);
-  std::stable_sort(order.begin(), order.end(), [](const Command* a, const Command* b) { return a->at < b->at; });
+  std::stable_sort(order.begin(), order.end(),
+                   [](const Command* a, const Command* b) { return a->at < b->at; });
   return impl_->carry_out(order, true).map_error([&](const Problem& problem) {
-    return impl_->refused() < order.size() ? numbered(problem, order[impl_->refused()] - commands.data()) : problem;
+    return impl_->refused() < order.size() ? numbered(problem, order[impl_->refused()] - commands.data())
+                                           : problem;
   });
 }
 

@@ -30,7 +30,9 @@ Expected<void> check_free(const Case& c, const Booking& f) {
     const std::string who = same_machine    ? "The machine '" + f.machine + "'"
                             : same_assessor ? c.memory.name(f.assessor)
                                             : c.memory.name(f.person);
-    return refuse(same_machine ? "machine" : same_assessor ? "assessor" : "person",
+    return refuse(same_machine    ? "machine"
+                  : same_assessor ? "assessor"
+                                  : "person",
                   who + " is booked already from " + said(c, other.from) + " to " + said(c, other.to) + ".",
                   "Choose another time, or cancel that booking.");
   }
@@ -53,7 +55,8 @@ Expected<void> check_booking(const Case& c, const Booking& f) {
     return refuse("from", "The booking lies outside the years 1900 to 2999.", "Check the year.");
   if (f.to <= f.from) return refuse("to", "The booking ends before it begins.", "Choose a later end.");
   if (f.to <= c.at) return refuse("from", "The booking lies in the past.", "Choose a time to come.");
-  if (f.to > f.from + 86400) return refuse("to", "The booking is longer than a day.", "Choose an earlier end.");
+  if (f.to > f.from + 86400)
+    return refuse("to", "The booking is longer than a day.", "Choose an earlier end.");
   if (c.same(f.person, f.assessor))
     return refuse("assessor", "Nobody is booked with themself.", "Choose another assessor.");
   if (class_of(f.target) != c.memory.class_of_machine(f.machine))
@@ -63,9 +66,10 @@ Expected<void> check_booking(const Case& c, const Booking& f) {
   if (c.founding) return {};
   if (auto fine = check_in_service(c, f.machine); !fine) return fine;
   if (c.decider().able_to_assess(c.memory.joined(f.assessor), f.target, f.from)) return {};
-  return refuse("assessor",
-                c.memory.name(f.assessor) + " is not able to assess '" + f.target + "' on " + said(c, f.from) + ".",
-                "Choose an assessor who is.");
+  return refuse(
+      "assessor",
+      c.memory.name(f.assessor) + " is not able to assess '" + f.target + "' on " + said(c, f.from) + ".",
+      "Choose an assessor who is.");
 }
 
 }  // namespace wm::db

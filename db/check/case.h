@@ -12,10 +12,10 @@ namespace wm::db {
 struct Case {
   const Memory& memory;
   const Zone& zone;
-  Instant now;              // when it is recorded
-  Instant at;               // when it happened
-  bool founding = false;    // history that makes a new shop: abilities are not asked about
-  bool from_paper = false;  // a paper from the past: nor here
+  Instant now;                        // when it is recorded
+  Instant at;                         // when it happened
+  bool founding = false;              // history that makes a new shop: abilities are not asked about
+  bool from_paper = false;            // a paper from the past: nor here
   std::function<Decider&()> decider;  // all that is known now
 
   bool judges_ability() const { return !founding && !from_paper; }

@@ -8,7 +8,8 @@ Expected<void> check_not_ahead(const Case& c, const AnyFact& fact) {
   // Announced beforehand: these are entered for a day to come.
   if (as<Publish>(fact) || as<Appoint>(fact) || as<Suspend>(fact)) return {};
   if (c.at <= c.now) return {};
-  return refuse("at", "This is dated " + said(c, c.at) + ", which is still ahead.", "Enter it once it has happened.");
+  return refuse("at", "This is dated " + said(c, c.at) + ", which is still ahead.",
+                "Enter it once it has happened.");
 }
 
 Expected<void> check_until(const Case& c, const std::optional<Day>& until) {

@@ -7,7 +7,8 @@ namespace {
 
 Expected<void> check_target(const Case& c, const TargetName& target) {
   if (c.memory.target_known(target)) return {};
-  return refuse("target", "No rulebook has '" + target + "'.", "Choose a machine class or mode of the rulebook.");
+  return refuse("target", "No rulebook has '" + target + "'.",
+                "Choose a machine class or mode of the rulebook.");
 }
 
 Expected<void> check_machine(const Case& c, const MachineId& machine) {
@@ -19,13 +20,17 @@ Expected<void> check_scope(const Case& c, const Scope& scope) {
   if (const auto* target = std::get_if<TargetScope>(&scope)) return check_target(c, target->target);
   const auto* tier = std::get_if<TierScope>(&scope);
   if (tier == nullptr || c.memory.tier_known(tier->tier)) return {};
-  return refuse("scope", "No rulebook has a tier " + std::to_string(tier->tier) + ".", "Choose a tier of the rulebook.");
+  return refuse("scope", "No rulebook has a tier " + std::to_string(tier->tier) + ".",
+                "Choose a tier of the rulebook.");
 }
 
 Expected<void> check_class(const Case& c, const MachineAdded& added) {
-  if (added.machine.empty()) return refuse("machine", "The machine has no id.", "Give it one, such as 'bandsaw-2'.");
-  if (added.machine_class.find('/') == std::string::npos && c.memory.target_known(added.machine_class)) return {};
-  return refuse("class", "No rulebook has a class '" + added.machine_class + "'.", "Choose a class of the rulebook.");
+  if (added.machine.empty())
+    return refuse("machine", "The machine has no id.", "Give it one, such as 'bandsaw-2'.");
+  if (added.machine_class.find('/') == std::string::npos && c.memory.target_known(added.machine_class))
+    return {};
+  return refuse("class", "No rulebook has a class '" + added.machine_class + "'.",
+                "Choose a class of the rulebook.");
 }
 
 /// Fields are told apart by their names, which all kinds share.

@@ -47,9 +47,10 @@ Expected<void> check_rulebook(const Case& c, const Rulebook& rulebook) {
       return refuse("/version", "There is a version " + std::to_string(rulebook.version) + " already.",
                     "Give it the next number.");
   if (rulebook.effective_from < c.now)
-    return refuse("/effective_from", "The rulebook would count from " + said(c, rulebook.effective_from) +
-                                         " on, before it is entered.",
-                  "Let it count from now or later.");
+    return refuse(
+        "/effective_from",
+        "The rulebook would count from " + said(c, rulebook.effective_from) + " on, before it is entered.",
+        "Let it count from now or later.");
   if (auto read = read_rulebook(to_json(rulebook)); !read) return tl::make_unexpected(read.error().front());
   return {};
 }

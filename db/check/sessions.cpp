@@ -16,8 +16,8 @@ Expected<void> check_free(const Case& c, const PersonId& person, const Supervise
       const Instant ends = end_of(other.at, *as<Supervised>(other.fact));
       if (other.voided || other.at >= end_of(c.at, session) || ends <= c.at) continue;
       return refuse("at",
-                    c.memory.name(person) + " was in another supervised session from " + said(c, other.at) + " to " +
-                        said(c, ends) + ".",
+                    c.memory.name(person) + " was in another supervised session from " + said(c, other.at) +
+                        " to " + said(c, ends) + ".",
                     "Check the times, or strike the other session out.");
     }
   }
@@ -31,8 +31,11 @@ void add_checkouts(const Requirement& requirement, std::vector<std::string>& nam
     names.push_back(checkout->checkout);
     add_checkouts(checkout->given, names);
   }
-  std::visit([&](const auto& need) { if constexpr (requires { need.of; }) add_checkouts(need.of, names); },
-             requirement.need);
+  std::visit(
+      [&](const auto& need) {
+        if constexpr (requires { need.of; }) add_checkouts(need.of, names);
+      },
+      requirement.need);
 }
 
 void add_checkouts(const std::vector<Requirement>& list, std::vector<std::string>& names) {
@@ -54,9 +57,10 @@ Expected<void> check_session(const Case& c, const Supervised& f) {
   if (auto fine = check_free(c, f.supervisor, f); !fine) return fine;
   if (!c.judges_ability()) return {};
   if (c.decider().able_to_supervise(c.memory.joined(f.supervisor), f.target, c.at - 1)) return {};
-  return refuse("supervisor",
-                c.memory.name(f.supervisor) + " could not supervise '" + f.target + "' at " + said(c, c.at) + ".",
-                "Choose who can; a manager may enter a paper from the past.");
+  return refuse(
+      "supervisor",
+      c.memory.name(f.supervisor) + " could not supervise '" + f.target + "' at " + said(c, c.at) + ".",
+      "Choose who can; a manager may enter a paper from the past.");
 }
 
 Expected<void> check_assessor(const Case& c, const Checkout& f, const MachineId& machine) {
@@ -73,9 +77,10 @@ Expected<void> check_assessor(const Case& c, const Checkout& f, const MachineId&
   if (!asked)
     return refuse("checkout", "No rule in force asks for the check-out '" + f.checkout + "' here.",
                   "Choose a check-out of the rulebook.");
-  return refuse("assessor",
-                c.memory.name(f.assessor) + " could not assess '" + f.checkout + "' at " + said(c, c.at) + ".",
-                "Let somebody assess it who can; a manager may enter a paper from the past.");
+  return refuse(
+      "assessor",
+      c.memory.name(f.assessor) + " could not assess '" + f.checkout + "' at " + said(c, c.at) + ".",
+      "Let somebody assess it who can; a manager may enter a paper from the past.");
 }
 
 Expected<void> check_signing(const Case& c, const SignCheckout& s) {
@@ -86,9 +91,11 @@ Expected<void> check_signing(const Case& c, const SignCheckout& s) {
   }
   if (auto fine = check_fact(c, AnyFact(Fact(s.checkout))); !fine) return fine;
   if (!s.machine.empty() && c.memory.class_of_machine(s.machine).empty())
-    return refuse("machine", "There is no machine '" + s.machine + "'.", "Choose one of the shop's machines.");
+    return refuse("machine", "There is no machine '" + s.machine + "'.",
+                  "Choose one of the shop's machines.");
   for (const std::string& restriction : s.restrictions)
-    if (restriction.empty()) return refuse("restrictions", "A restriction is empty.", "Say what it is, or take it out.");
+    if (restriction.empty())
+      return refuse("restrictions", "A restriction is empty.", "Say what it is, or take it out.");
   return check_assessor(c, s.checkout, s.machine);
 }
 

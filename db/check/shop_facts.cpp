@@ -44,9 +44,11 @@ struct Check {
   Expected<void> operator()(const Presence&) const { return {}; }
   Expected<void> operator()(const Waiting&) const { return {}; }
   Expected<void> operator()(const WaitingEnd& f) const {
-    if (auto fine = check_exists<Waiting>(c, f.waiting, "waiting", "place on the waiting list"); !fine) return fine;
+    if (auto fine = check_exists<Waiting>(c, f.waiting, "waiting", "place on the waiting list"); !fine)
+      return fine;
     if (c.memory.about<WaitingEnd>(f.waiting) == nullptr) return {};
-    return refuse("waiting", "This place on the waiting list has been given up already.", "Nothing is left to do.");
+    return refuse("waiting", "This place on the waiting list has been given up already.",
+                  "Nothing is left to do.");
   }
   Expected<void> operator()(const Restriction& f) const {
     return check_exists<Checkout>(c, f.checkout, "checkout", "check-out").and_then([&] {
@@ -70,12 +72,12 @@ struct Check {
     const bool fine = f.weekday >= 0 && f.weekday <= 6 && f.from_minute >= 0 && f.from_minute < f.to_minute &&
                       f.to_minute <= 24 * 60;
     if (fine) return {};
-    return refuse("hours", "These are no hours of a day of the week.", "Choose a weekday, a start and a later end.");
+    return refuse("hours", "These are no hours of a day of the week.",
+                  "Choose a weekday, a start and a later end.");
   }
   Expected<void> operator()(const StrikeOut& f) const {
-    return check_strike_out(c, f).and_then([&] {
-      return check_said(f.reason, "reason", "A record is struck out with a reason.");
-    });
+    return check_strike_out(c, f).and_then(
+        [&] { return check_said(f.reason, "reason", "A record is struck out with a reason."); });
   }
   Expected<void> operator()(const RulebookIssued&) const { return {}; }
 };
@@ -86,15 +88,18 @@ Expected<void> check_shop_fact(const Case& c, const ShopFact& fact) { return std
 
 Expected<void> check_out_of_service(const Case& c, const PutOutOfService& action) {
   if (auto fine = check_fact(c, AnyFact(Fact(Lockout{action.machine}))); !fine) return fine;
-  if (auto fine = check_said(action.reason, "reason", "A machine is put out of service with a reason."); !fine)
+  if (auto fine = check_said(action.reason, "reason", "A machine is put out of service with a reason.");
+      !fine)
     return fine;
-  return action.key_holder.empty() ? Expected<void>{} : check_known_person(c, action.key_holder, "key_holder");
+  return action.key_holder.empty() ? Expected<void>{}
+                                   : check_known_person(c, action.key_holder, "key_holder");
 }
 
 Expected<void> check_strike_out(const Case& c, const StrikeOut& f) {
   const Entry* entry = c.memory.find(f.record);
   if (entry == nullptr)
-    return refuse("record", "There is no record with the id '" + f.record + "'.", "Choose one from the journal.");
+    return refuse("record", "There is no record with the id '" + f.record + "'.",
+                  "Choose one from the journal.");
   if (as<StrikeOut>(entry->fact) != nullptr)
     return refuse("record", "A strike-out stays.", "Enter what was struck out once more.");
   if (entry->voided) return refuse("record", "This record is struck out already.", "Nothing is left to do.");

@@ -64,7 +64,8 @@ Shop known_shop(const Memory& memory, const Zone& zone, std::optional<Instant> k
     if (const auto* added = as<MachineAdded>(entry.fact)) add_machine(shop, *added);
     const Fact* fact = std::get_if<Fact>(&entry.fact);
     if (fact == nullptr) continue;
-    Record& record = shop.records.emplace_back(Record{entry.id, entry.at, entry.recorded, entry.voided, *fact});
+    Record& record =
+        shop.records.emplace_back(Record{entry.id, entry.at, entry.recorded, entry.voided, *fact});
     renamer.apply(record.fact);
   }
   return shop;

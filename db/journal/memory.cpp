@@ -111,8 +111,8 @@ bool Memory::target_known(const TargetName& target) const {
     const MachineClass* known = find_class(rulebook, class_of(target));
     if (known == nullptr) return false;
     const std::size_t slash = target.find('/');
-    return slash == std::string::npos ||
-           std::find(known->modes.begin(), known->modes.end(), target.substr(slash + 1)) != known->modes.end();
+    return slash == std::string::npos || std::find(known->modes.begin(), known->modes.end(),
+                                                   target.substr(slash + 1)) != known->modes.end();
   });
 }
 

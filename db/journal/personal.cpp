@@ -26,8 +26,8 @@ Commitment commit_to(const std::string& field, const std::string& value) {
 std::string salted_hash(const std::string& salt, const std::string& field, const std::string& value) {
   std::string message(salt.size() / 2, '\0');
   std::size_t length = 0;
-  sodium_hex2bin(reinterpret_cast<unsigned char*>(message.data()), message.size(), salt.data(), salt.size(), nullptr,
-                 &length, nullptr);
+  sodium_hex2bin(reinterpret_cast<unsigned char*>(message.data()), message.size(), salt.data(), salt.size(),
+                 nullptr, &length, nullptr);
   message += field + '\0' + value;
   std::array<unsigned char, crypto_hash_sha256_BYTES> hash;
   crypto_hash_sha256(hash.data(), reinterpret_cast<const unsigned char*>(message.data()), message.size());

@@ -1,5 +1,6 @@
 #pragma once
-// What is personal inside a record: kept beside it, while the record holds a hash that it cannot be guessed from.
+// What is personal inside a record: kept beside it, while the record holds a hash that it cannot be guessed
+// from.
 #include <string>
 
 namespace wm::db {

@@ -13,9 +13,10 @@ namespace {
 std::int64_t number(const QVariant& v) { return v.toLongLong(); }
 
 tl::unexpected<Problem> unreadable(const Connection& connection, const Entry& entry, const Problem& why) {
-  return refuse(connection.path(),
-                "The file is damaged: record '" + entry.id + "' cannot be read (" + why.where + ": " + why.what + ").",
-                "Bring back the last backup, and keep this file.");
+  return refuse(
+      connection.path(),
+      "The file is damaged: record '" + entry.id + "' cannot be read (" + why.where + ": " + why.what + ").",
+      "Bring back the last backup, and keep this file.");
 }
 
 Expected<AnyFact> read_core_fact(const std::string& body) {
@@ -70,7 +71,9 @@ Expected<void> add_row(const Connection& connection, Row row, Memory& memory) {
   if (row.kind == "birth")
     fact = read_birth(row.body, row.born);
   else if (is_shop_kind(row.kind))
-    fact = read_shop_fact(row.kind, row.body).map([](ShopFact f) { return std::optional(AnyFact(std::move(f))); });
+    fact = read_shop_fact(row.kind, row.body).map([](ShopFact f) {
+      return std::optional(AnyFact(std::move(f)));
+    });
   else
     fact = read_core_fact(row.body).map([](AnyFact f) { return std::optional(std::move(f)); });
   if (!fact) return unreadable(connection, entry, fact.error());
@@ -89,13 +92,15 @@ Expected<void> read_commits(Connection& connection, Memory& memory) {
       {static_cast<qlonglong>(memory.last_commit())});
   if (!q) return tl::make_unexpected(q.error());
   while ((*q)->next())
-    memory.add_commit(text((*q)->value(1)), {number((*q)->value(0)), text((*q)->value(2))}, {number((*q)->value(3))});
+    memory.add_commit(text((*q)->value(1)), {number((*q)->value(0)), text((*q)->value(2))},
+                      {number((*q)->value(3))});
   return {};
 }
 
 Expected<void> read_records(Connection& connection, Memory& memory) {
   auto q = connection.run(
-      "SELECT r.ord, r.commit_no, r.id, r.kind, r.happened_at, r.recorded_at, r.entered_by, r.from_paper, r.body, "
+      "SELECT r.ord, r.commit_no, r.id, r.kind, r.happened_at, r.recorded_at, r.entered_by, r.from_paper, "
+      "r.body, "
       "b.value, n.value FROM records r "
       "LEFT JOIN private_values b ON b.ord = r.ord AND b.field = 'born' "
       "LEFT JOIN private_values n ON n.ord = r.ord AND n.field = 'note' WHERE r.ord > ? ORDER BY r.ord",
@@ -115,8 +120,8 @@ Expected<void> read_people(Connection& connection, Memory& memory) {
   std::vector<std::pair<Person, Instant>> people;
   const auto column = [&](int i) { return text((*q)->value(i)); };
   while ((*q)->next())
-    people.emplace_back(Person{column(0), column(1), column(2), column(3), column(4), column(5), column(6), column(7),
-                               column(8)},
+    people.emplace_back(Person{column(0), column(1), column(2), column(3), column(4), column(5), column(6),
+                               column(7), column(8)},
                         Instant{number((*q)->value(9))});
   memory.set_people(std::move(people));
   return {};

@@ -17,10 +17,12 @@ struct CommitRow {
 };
 
 Expected<void> write_commit(Connection& connection, const CommitRow& row);
-/// `rulebook` is what RulebookIssued stands for. Every entry written can be read again: what cannot is refused.
+/// `rulebook` is what RulebookIssued stands for. Every entry written can be read again: what cannot is
+/// refused.
 Expected<void> write_entry(Connection& connection, const Entry& entry, const std::string& station,
                            const Rulebook* rulebook);
-Expected<void> write_person(Connection& connection, const Person& person, std::optional<std::int64_t> new_in_commit);
+Expected<void> write_person(Connection& connection, const Person& person,
+                            std::optional<std::int64_t> new_in_commit);
 Expected<void> write_pin(Connection& connection, const PersonId& person, const std::string& hash);
 /// Empties a person's details, PIN, birth dates and the notes of records about them.
 Expected<void> blank_person(Connection& connection, const PersonId& person);

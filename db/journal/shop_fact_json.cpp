@@ -14,7 +14,9 @@ namespace {
 using Json = nlohmann::json;
 
 // The words of each enumeration, in its order.
-constexpr std::array<std::string_view, 4> words_for(Role) { return {"quiz_station", "desk", "instructor", "manager"}; }
+constexpr std::array<std::string_view, 4> words_for(Role) {
+  return {"quiz_station", "desk", "instructor", "manager"};
+}
 constexpr std::array<std::string_view, 3> words_for(Purpose) { return {"teach", "practise", "check_out"}; }
 constexpr std::array<std::string_view, 3> words_for(Turnout) { return {"arrived", "late", "not_come"}; }
 constexpr std::array<std::string_view, 4> words_for(Mark) {
@@ -31,10 +33,8 @@ void put(Json& json, int value) { json = value; }
 void put(Json& json, bool value) { json = value; }
 void put(Json& json, Instant value) { json = to_text(value); }
 template <class E>
-  requires std::is_enum_v<E>
-void put(Json& json, E value) {
-  json = word_of(value);
-}
+requires std::is_enum_v<E>
+void put(Json& json, E value) { json = word_of(value); }
 template <class T>
 void put(Json& json, const std::vector<T>& values) {
   json = Json::array();
@@ -50,7 +50,7 @@ void take(const Json& json, Instant& value) {
   value = *instant;
 }
 template <class E>
-  requires std::is_enum_v<E>
+requires std::is_enum_v<E>
 void take(const Json& json, E& value) {
   constexpr auto words = words_for(E{});
   const auto found = std::find(words.begin(), words.end(), json.get<std::string>());
@@ -105,8 +105,8 @@ std::string_view word(Mark mark) { return word_of(mark); }
 
 std::string_view kind_word(const ShopFact& fact) {
   constexpr std::array<std::string_view, std::variant_size_v<ShopFact>> words = {
-      "role",  "join",    "booking",       "cancel", "attendance", "presence", "waiting", "waiting_end", "restriction",
-      "marks", "tag", "reached", "machine_added", "hours",  "strike_out", "rulebook"};
+      "role",        "join",  "booking", "cancel",  "attendance",    "presence", "waiting",    "waiting_end",
+      "restriction", "marks", "tag",     "reached", "machine_added", "hours",    "strike_out", "rulebook"};
   return words[fact.index()];
 }
 
@@ -114,7 +114,12 @@ bool is_shop_kind(std::string_view kind) { return empty_fact(kind).has_value(); 
 
 std::string to_json(const RecordId& id, Instant at, Instant recorded, const ShopFact& fact) {
   Json json = {{"id", id}, {"kind", kind_word(fact)}, {"at", to_text(at)}, {"recorded", to_text(recorded)}};
-  std::visit([&](auto copy) { Writer writer{json}; fields(writer, copy); }, fact);
+  std::visit(
+      [&](auto copy) {
+        Writer writer{json};
+        fields(writer, copy);
+      },
+      fact);
   return json.dump();
 }
 
@@ -123,10 +128,16 @@ Expected<ShopFact> read_shop_fact(std::string_view kind, std::string_view text) 
   if (!fact) return refuse("kind", "The kind '" + std::string(kind) + "' is unknown.", "Update the program.");
   try {
     const Json json = Json::parse(text);
-    std::visit([&](auto& f) { Reader reader{json}; fields(reader, f); }, *fact);
+    std::visit(
+        [&](auto& f) {
+          Reader reader{json};
+          fields(reader, f);
+        },
+        *fact);
     return *fact;
   } catch (const std::exception& e) {
-    return refuse("body", std::string("The entry cannot be read: ") + e.what() + ".", "Bring back the last backup.");
+    return refuse("body", std::string("The entry cannot be read: ") + e.what() + ".",
+                  "Bring back the last backup.");
   }
 }
 

@@ -34,7 +34,8 @@ Subject subject(const F& f) {
 }  // namespace
 
 Subject subject_of(const AnyFact& fact) {
-  return std::visit([](const auto& kind) { return std::visit([](const auto& f) { return subject(f); }, kind); }, fact);
+  return std::visit(
+      [](const auto& kind) { return std::visit([](const auto& f) { return subject(f); }, kind); }, fact);
 }
 
 std::string_view any_kind_word(const AnyFact& fact) {

@@ -18,8 +18,10 @@ qlonglong number(std::int64_t n) { return n; }
 Expected<std::string> body_of(const Entry& entry, const Rulebook* rulebook) {
   try {
     if (rulebook != nullptr) return to_json(*rulebook);
-    if (const auto* own = std::get_if<ShopFact>(&entry.fact)) return to_json(entry.id, entry.at, entry.recorded, *own);
-    const std::string body = to_json(Record{entry.id, entry.at, entry.recorded, {}, std::get<Fact>(entry.fact)});
+    if (const auto* own = std::get_if<ShopFact>(&entry.fact))
+      return to_json(entry.id, entry.at, entry.recorded, *own);
+    const std::string body =
+        to_json(Record{entry.id, entry.at, entry.recorded, {}, std::get<Fact>(entry.fact)});
     if (const auto read = read_record(body); !read) return tl::make_unexpected(read.error().front());
     return body;
   } catch (const nlohmann::json::exception&) {
@@ -27,8 +29,8 @@ Expected<std::string> body_of(const Entry& entry, const Rulebook* rulebook) {
   }
 }
 
-Expected<void> write_private(Connection& connection, const Entry& entry, const char* field, const std::string& salt,
-                             const std::string& value) {
+Expected<void> write_private(Connection& connection, const Entry& entry, const char* field,
+                             const std::string& salt, const std::string& value) {
   return connection
       .run("INSERT INTO private_values (ord, field, salt, value) VALUES (?, ?, ?, ?)",
            {number(entry.order), field, text(salt), text(value)})
@@ -46,10 +48,11 @@ std::string without_birth_date(const std::string& body, const std::string& hash)
 
 Expected<void> write_commit(Connection& connection, const CommitRow& row) {
   return connection
-      .run("INSERT INTO commits (commit_no, command_id, action, person, entered_by, station, recorded_at) "
-           "VALUES (?, ?, ?, ?, ?, ?, ?)",
-           {number(row.number), text(row.command), text(row.action), text(row.person), text(row.entered_by),
-            text(row.station), number(row.recorded.seconds)})
+      .run(
+          "INSERT INTO commits (commit_no, command_id, action, person, entered_by, station, recorded_at) "
+          "VALUES (?, ?, ?, ?, ?, ?, ?)",
+          {number(row.number), text(row.command), text(row.action), text(row.person), text(row.entered_by),
+           text(row.station), number(row.recorded.seconds)})
       .map([](QSqlQuery*) {});
 }
 
@@ -64,38 +67,45 @@ Expected<void> write_entry(Connection& connection, const Entry& entry, const std
   if (birth != nullptr) body = without_birth_date(*body, born_hash.hash);
   const Subject subject = subject_of(entry.fact);
   const auto done = connection.run(
-      "INSERT INTO records (ord, commit_no, id, kind, happened_at, recorded_at, entered_by, station, from_paper, "
+      "INSERT INTO records (ord, commit_no, id, kind, happened_at, recorded_at, entered_by, station, "
+      "from_paper, "
       "note_hash, person, machine, refers_to, body) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-      {number(entry.order), number(entry.commit), text(entry.id), text(std::string(any_kind_word(entry.fact))),
-       number(entry.at.seconds), number(entry.recorded.seconds), text(entry.entered_by), text(station),
-       entry.from_paper ? 1 : 0, or_null(note.hash), or_null(subject.person), or_null(subject.machine),
-       or_null(subject.refers_to), text(*body)});
+      {number(entry.order), number(entry.commit), text(entry.id),
+       text(std::string(any_kind_word(entry.fact))), number(entry.at.seconds), number(entry.recorded.seconds),
+       text(entry.entered_by), text(station), entry.from_paper ? 1 : 0, or_null(note.hash),
+       or_null(subject.person), or_null(subject.machine), or_null(subject.refers_to), text(*body)});
   if (!done) return tl::make_unexpected(done.error());
   if (birth != nullptr) {
     if (auto kept = write_private(connection, entry, "born", born_hash.salt, born); !kept) return kept;
   }
-  return entry.note.empty() ? Expected<void>{} : write_private(connection, entry, "note", note.salt, entry.note);
+  return entry.note.empty() ? Expected<void>{}
+                            : write_private(connection, entry, "note", note.salt, entry.note);
 }
 
-Expected<void> write_person(Connection& connection, const Person& p, std::optional<std::int64_t> new_in_commit) {
+Expected<void> write_person(Connection& connection, const Person& p,
+                            std::optional<std::int64_t> new_in_commit) {
   if (new_in_commit) {
     const auto row = connection.run(
-        "INSERT INTO people (id, commit_no, number, given, family, nickname, card, email, phone, emergency_contact) "
+        "INSERT INTO people (id, commit_no, number, given, family, nickname, card, email, phone, "
+        "emergency_contact) "
         "VALUES (?, ?, '', '', '', '', '', '', '', '')",
         {text(p.id), number(*new_in_commit)});
     if (!row) return tl::make_unexpected(row.error());
   }
   return connection
-      .run("UPDATE people SET number = ?, given = ?, family = ?, nickname = ?, card = ?, email = ?, phone = ?, "
-           "emergency_contact = ? WHERE id = ?",
-           {text(p.number), text(p.given), text(p.family), text(p.nickname), text(p.card), text(p.email),
-            text(p.phone), text(p.emergency_contact), text(p.id)})
+      .run(
+          "UPDATE people SET number = ?, given = ?, family = ?, nickname = ?, card = ?, email = ?, phone = "
+          "?, "
+          "emergency_contact = ? WHERE id = ?",
+          {text(p.number), text(p.given), text(p.family), text(p.nickname), text(p.card), text(p.email),
+           text(p.phone), text(p.emergency_contact), text(p.id)})
       .map([](QSqlQuery*) {});
 }
 
 Expected<void> write_pin(Connection& connection, const PersonId& person, const std::string& hash) {
   auto gone = connection.run("DELETE FROM pins WHERE person = ?", {text(person)});
-  if (gone) gone = connection.run("INSERT INTO pins (person, hash) VALUES (?, ?)", {text(person), text(hash)});
+  if (gone)
+    gone = connection.run("INSERT INTO pins (person, hash) VALUES (?, ?)", {text(person), text(hash)});
   return gone.map([](QSqlQuery*) {});
 }
 

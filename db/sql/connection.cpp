@@ -31,7 +31,8 @@ Problem Connection::problem(const QSqlError& error) const {
       return {path_, "The file is locked by another program that is writing to it.",
               "Close the other program, or wait until it is done, and try again."};
     case dialect::readonly:
-      return {path_, "The file cannot be written to.", "Ask for the right to write to the file and its folder."};
+      return {path_, "The file cannot be written to.",
+              "Ask for the right to write to the file and its folder."};
     case dialect::corrupt:
       return {path_, "The file is damaged: " + said + ".", "Bring back the last backup, and keep this file."};
     case dialect::full:
@@ -39,7 +40,8 @@ Problem Connection::problem(const QSqlError& error) const {
     case dialect::not_a_database:
       return {path_, "The file is not a shop's file of this program.", "Choose the shop's own file."};
     default:
-      return {path_, "The file could not be used: " + said + ".", "Check the disk and its folder, then try again."};
+      return {path_, "The file could not be used: " + said + ".",
+              "Check the disk and its folder, then try again."};
   }
 }
 

@@ -11,7 +11,9 @@
 
 namespace wm::db {
 
-inline QString text(const std::string& s) { return QString::fromUtf8(s.data(), static_cast<qsizetype>(s.size())); }
+inline QString text(const std::string& s) {
+  return QString::fromUtf8(s.data(), static_cast<qsizetype>(s.size()));
+}
 inline std::string text(const QVariant& v) { return v.toString().toStdString(); }
 
 /// Closed at the end of its life. A statement is prepared once and kept.
@@ -27,8 +29,8 @@ class Connection {
 
   /// Runs a statement that is not run again.
   Expected<void> run(const QString& sql);
-  /// Runs a kept statement with values for its "?"s; what it gives is read from the query returned, which is valid
-  /// until the same statement runs again.
+  /// Runs a kept statement with values for its "?"s; what it gives is read from the query returned, which is
+  /// valid until the same statement runs again.
   Expected<QSqlQuery*> run(const char* sql, const QVariantList& values);
   /// The first column of the first row; invalid where there is none.
   Expected<QVariant> value(const QString& sql);

@@ -18,14 +18,23 @@ inline constexpr const char* others_commits = "PRAGMA data_version";
 /// Moves the log into the file and empties it, so that a blanked value is in neither.
 inline constexpr const char* empty_log = "PRAGMA wal_checkpoint(TRUNCATE)";
 
-/// What every connection asks for: a commit is on the disk when it returns, names are checked, functions inside
-/// somebody else's schema are not trusted, and what is blanked is overwritten.
+/// What every connection asks for: a commit is on the disk when it returns, names are checked, functions
+/// inside somebody else's schema are not trusted, and what is blanked is overwritten.
 inline constexpr std::array settings = {
-    "PRAGMA journal_mode = WAL", "PRAGMA synchronous = FULL",    "PRAGMA foreign_keys = ON",
+    "PRAGMA journal_mode = WAL",   "PRAGMA synchronous = FULL", "PRAGMA foreign_keys = ON",
     "PRAGMA trusted_schema = OFF", "PRAGMA secure_delete = ON",
 };
 
 /// SQLite's result codes, as QSqlError::nativeErrorCode has them (low byte; sqlite.org/rescode.html).
-enum Code { busy = 5, locked = 6, readonly = 8, io_error = 10, corrupt = 11, full = 13, cannot_open = 14, not_a_database = 26 };
+enum Code {
+  busy = 5,
+  locked = 6,
+  readonly = 8,
+  io_error = 10,
+  corrupt = 11,
+  full = 13,
+  cannot_open = 14,
+  not_a_database = 26
+};
 
 }  // namespace wm::db::dialect

@@ -13,13 +13,15 @@ namespace {
 
 Expected<void> check_folder(const std::string& path, const StoreOptions& options) {
   const QFileInfo folder(QFileInfo(text(path)).absolutePath());
-  if (!folder.isDir()) return refuse(path, "The folder does not exist.", "Make the folder first, or choose another.");
+  if (!folder.isDir())
+    return refuse(path, "The folder does not exist.", "Make the folder first, or choose another.");
   const std::string name = folder.filePath().toStdString();
   if (options.on_network ? options.on_network(name) : on_network(name))
     return refuse(path, "The folder lies on another computer, where the file cannot be kept safe.",
                   "Keep the shop's file on this computer's own disk.");
   if (!folder.isWritable())
-    return refuse(path, "The folder cannot be written to.", "Ask for the right to write to it, or choose another.");
+    return refuse(path, "The folder cannot be written to.",
+                  "Ask for the right to write to it, or choose another.");
   return {};
 }
 
@@ -38,7 +40,8 @@ Expected<int> version_of(Connection& connection) {
   auto id = connection.value(dialect::read_application_id);
   if (!id) return tl::make_unexpected(id.error());
   if (id->toInt() != dialect::application_id)
-    return refuse(connection.path(), "The file is not a shop's file of this program.", "Choose the shop's own file.");
+    return refuse(connection.path(), "The file is not a shop's file of this program.",
+                  "Choose the shop's own file.");
   auto version = connection.value(dialect::read_version);
   if (!version) return tl::make_unexpected(version.error());
   if (version->toInt() > newest_version())
@@ -76,11 +79,13 @@ Expected<void> found_shop(Connection& connection, const ShopDetails& details) {
   if (auto done = settle(connection); !done) return done;
   auto transaction = Transaction::begin(connection);
   if (!transaction) return tl::make_unexpected(transaction.error());
-  if (auto done = connection.run(dialect::set_application_id + QString::number(dialect::application_id)); !done)
+  if (auto done = connection.run(dialect::set_application_id + QString::number(dialect::application_id));
+      !done)
     return done;
   if (auto done = migrate(connection, 0); !done) return done;
-  auto row = connection.run("INSERT INTO shop (one, name, zone, demo_clock) VALUES (1, ?, ?, ?)",
-                            {text(details.name), text(details.zone), static_cast<qlonglong>(details.demo_clock)});
+  auto row =
+      connection.run("INSERT INTO shop (one, name, zone, demo_clock) VALUES (1, ?, ?, ?)",
+                     {text(details.name), text(details.zone), static_cast<qlonglong>(details.demo_clock)});
   if (!row) return tl::make_unexpected(row.error());
   return transaction->commit();
 }

@@ -11,8 +11,9 @@ namespace wm::db {
 
 bool is_network_type(const std::string& type) {
   static constexpr std::array<std::string_view, 18> names = {
-      "nfs",  "nfs4", "cifs", "smb",  "smbfs", "smb2",       "smb3",        "9p",         "afs",
-      "ceph", "ncpfs", "davfs", "lustre", "glusterfs", "fuse.sshfs", "fuse.davfs2", "fuse.rclone", "fuse.glusterfs"};
+      "nfs",    "nfs4",      "cifs",       "smb",         "smbfs",       "smb2",
+      "smb3",   "9p",        "afs",        "ceph",        "ncpfs",       "davfs",
+      "lustre", "glusterfs", "fuse.sshfs", "fuse.davfs2", "fuse.rclone", "fuse.glusterfs"};
   return std::find(names.begin(), names.end(), type) != names.end();
 }
 

@@ -4,8 +4,8 @@
 
 namespace wm::db {
 
-/// Whether a folder lies on another computer (nfs, cifs, sshfs, 9p and the like), where a database's locks and its
-/// shared memory cannot be relied on: sqlite.org/wal.html and sqlite.org/howtocorrupt.html.
+/// Whether a folder lies on another computer (nfs, cifs, sshfs, 9p and the like), where a database's locks
+/// and its shared memory cannot be relied on: sqlite.org/wal.html and sqlite.org/howtocorrupt.html.
 bool on_network(const std::string& folder);
 
 /// The same by the file system's name alone, as the system's list of mounts has it.

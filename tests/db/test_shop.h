@@ -1,0 +1,67 @@
+#pragma once
+// A small shop for tests: a clock that stands still until told, one manager, one instructor, one at the desk.
+#include <QTemporaryDir>
+#include <string>
+
+#include "db/store.h"
+
+namespace wm::db {
+
+/// 14 March 2026, 18:00 in Chicago (daylight saving time began on 8 March).
+inline constexpr Instant evening{1773529200};
+inline constexpr std::int64_t hour = 3600, day = 86400;
+
+/// Qt finds its database driver only where there is an application object; a TestShop makes it too.
+void make_application();
+/// The pages' own costs of a PIN would make each test wait.
+StoreOptions cheap_pins();
+/// Tier 1: sander, without gates. Tier 2: bandsaw (lesson "guards" for supervised, check-out "bandsaw" for
+/// independent) and combi with the modes joint and plane (check-out "combi").
+Rulebook small_rulebook(int version, Instant from);
+
+class TestShop {
+ public:
+  /// With people and machines, founded a week before `evening`: mia (manager), ivo (instructor), dee (desk),
+  /// kim and lou (members); mia and ivo are founding assessors of everything. PINs: 1111, 2222, 3333.
+  /// Machines b1, b2 (bandsaw), s1 (sander), c1 (combi). "guards" is published at revision 1.
+  TestShop();
+  /// Nothing in it at all.
+  static TestShop empty();
+
+  Store& store() { return *store_; }
+  const std::string& path() const { return path_; }
+  Instant now() const { return *now_; }
+  void set_now(Instant t) { *now_ = t; }
+  void wait(std::int64_t seconds) { now_->seconds += seconds; }
+  Store::Clock clock() const {
+    return [now = now_] { return *now; };
+  }
+  /// Closes the store and opens its file again.
+  void reopen();
+  void close() { store_.reset(); }
+
+  /// Commits with the next id.
+  Expected<Committed> commit(const PersonId& by, Action action, std::optional<Instant> at = std::nullopt);
+  Expected<Committed> from_paper(const PersonId& by, Action action, Instant at);
+  /// As commit, failing the test where it is refused; the id of the first record.
+  RecordId enter(const PersonId& by, Action action, std::optional<Instant> at = std::nullopt);
+  Command command(const PersonId& by, Action action, std::optional<Instant> at = std::nullopt);
+
+ private:
+  struct Empty {};
+  explicit TestShop(Empty);
+
+  std::shared_ptr<QTemporaryDir> folder_ = std::make_shared<QTemporaryDir>();
+  std::shared_ptr<Instant> now_ = std::make_shared<Instant>(evening);
+  std::string path_;
+  std::optional<Store> store_;
+  int next_ = 0;
+};
+
+/// The commands that make TestShop's shop.
+std::vector<Command> small_history();
+
+inline EnterFact fact(Fact f) { return {std::move(f)}; }
+inline EnterShopFact own(ShopFact f) { return {std::move(f)}; }
+
+}  // namespace wm::db
