@@ -1,0 +1,14 @@
+#include "app/words/listed_name.h"
+
+#include "app/words/tr.h"
+#include "app/words/words.h"
+
+namespace wm::app {
+
+QString listed_name(const db::Person& person) {
+  const QString given = QString::fromStdString(person.given), family = QString::fromStdString(person.family);
+  if (given.isEmpty() || family.isEmpty()) return person_name(person);
+  return Words::tr("%1, %2", "family name, given name").arg(family, given);
+}
+
+}  // namespace wm::app

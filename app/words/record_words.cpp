@@ -1,0 +1,295 @@
+#include "app/words/record_words.h"
+
+#include <QLocale>
+#include <QTime>
+#include <algorithm>
+#include <iterator>
+
+#include "app/words/labels.h"
+#include "app/words/tr.h"
+#include "app/words/words.h"
+
+namespace wm::app {
+namespace {
+
+QString day_words(Day day, const Zone& zone) { return short_day(zone.start(day), zone); }
+
+/// ", through 2 May 2027", or nothing.
+QString through(const std::optional<Day>& until, const Zone& zone) {
+  return until ? Words::tr(", through %1", "ends a phrase").arg(day_words(*until, zone)) : QString();
+}
+
+QString revision_words(int revision) {
+  return revision > 0 ? Words::tr(", revision %1", "ends a phrase").arg(revision) : QString();
+}
+
+QString scope_words(const Scope& scope) {
+  if (const auto* tier = std::get_if<TierScope>(&scope)) return Words::tr("all of tier %1").arg(tier->tier);
+  if (const auto* target = std::get_if<TargetScope>(&scope)) return target_phrase(target->target);
+  return Words::tr("all machines");
+}
+
+QString role_name(db::Role role) {
+  switch (role) {
+    case db::Role::quiz_station:
+      return Words::tr("quiz station");
+    case db::Role::desk:
+      return Words::tr("desk");
+    case db::Role::instructor:
+      return Words::tr("instructor");
+    case db::Role::manager:
+      return Words::tr("manager");
+  }
+  return {};
+}
+
+/// One overload a kind: a new kind of record does not compile until it has its sentence.
+struct Sentence {
+  const db::Entry& entry;
+  const RecordReader& reader;
+
+  QString name(const PersonId& person) const { return reader.name_of(person); }
+  QString machine(const MachineId& id) const { return reader.machine_of(id); }
+  QString day(Day d) const { return day_words(d, reader.zone); }
+  QString time(Instant t) const {
+    return Words::tr("%1, %2", "a day and a time").arg(short_day(t, reader.zone), clock_time(t, reader.zone));
+  }
+  /// What another record says, inside this one's sentence.
+  QString other(const RecordId& id) const {
+    const db::Entry* found = reader.record_of(id);
+    return found ? record_sentence(*found, reader) : Words::tr("A record that is not here.");
+  }
+
+  QString operator()(const Birth& r) const {
+    return Words::tr("Birth date of %1 entered.").arg(name(r.person));
+  }
+  QString operator()(const Document& r) const {
+    return Words::tr("%1 gave in a paper: %2%3.")
+        .arg(name(r.person), item_label(r.document), through(r.until, reader.zone));
+  }
+  QString operator()(const Lesson& r) const {
+    return Words::tr("%1 had the lesson: %2%3.")
+        .arg(name(r.person), item_label(r.lesson), revision_words(r.revision));
+  }
+  QString operator()(const Quiz& r) const {
+    const QString critical = r.critical_missed > 0
+                                 ? Words::tr(", %1 critical missed", "ends a phrase").arg(r.critical_missed)
+                                 : QString();
+    return Words::tr("%1 took the quiz: %2%3, %4 of %5 right%6.")
+        .arg(name(r.person), item_label(r.quiz), revision_words(r.revision), QString::number(r.correct),
+             QString::number(r.total), critical);
+  }
+  QString operator()(const Checkout& r) const {
+    const QString item = item_label(r.checkout), by = name(r.assessor);
+    switch (r.outcome) {
+      case Outcome::passed:
+        return Words::tr("%1 passed the check-out: %2; assessed by %3.").arg(name(r.person), item, by);
+      case Outcome::failed:
+        return Words::tr("%1 did not pass the check-out: %2; assessed by %3.").arg(name(r.person), item, by);
+      case Outcome::stopped:
+        return Words::tr("%1's check-out was stopped: %2; assessed by %3.").arg(name(r.person), item, by);
+    }
+    return {};
+  }
+  QString operator()(const Supervised& r) const {
+    return Words::tr("%1 worked on %2 for %3 min, supervised by %4.")
+        .arg(name(r.person), target_phrase(r.target), QString::number(r.minutes), name(r.supervisor));
+  }
+  QString operator()(const Use& r) const {
+    return Words::tr("%1 used %2.").arg(name(r.person), target_phrase(r.target));
+  }
+  QString operator()(const Incident& r) const {
+    const QString where = target_phrase(r.target), severity = QString::number(r.severity),
+                  who = name(r.person);
+    switch (r.part) {
+      case Part::operating:
+        return Words::tr("Incident of severity %1 on %2; %3 was operating.").arg(severity, where, who);
+      case Part::supervising:
+        return Words::tr("Incident of severity %1 on %2; %3 was supervising.").arg(severity, where, who);
+      case Part::hurt:
+        return Words::tr("Incident of severity %1 on %2; %3 was hurt.").arg(severity, where, who);
+      case Part::saw:
+        return Words::tr("Incident of severity %1 on %2; %3 saw it.").arg(severity, where, who);
+    }
+    return {};
+  }
+  QString operator()(const Suspend& r) const {
+    return Words::tr("%1 paused on %2%3.")
+        .arg(name(r.person), scope_words(r.scope), through(r.until, reader.zone));
+  }
+  QString operator()(const Reinstate& r) const {
+    return Words::tr("Pause ended: %1").arg(other(r.suspension));
+  }
+  QString operator()(const Appoint& r) const {
+    return (r.founding ? Words::tr("%1 appointed to assess %2 from the start%3.")
+                       : Words::tr("%1 appointed to assess %2%3."))
+        .arg(name(r.person), scope_words(r.scope), through(r.until, reader.zone));
+  }
+  QString operator()(const Dismiss& r) const {
+    return Words::tr("Appointment ended: %1").arg(other(r.appointment));
+  }
+  QString operator()(const Publish& r) const {
+    return Words::tr("%1 published%2.").arg(item_label(r.item), revision_words(r.revision));
+  }
+  QString operator()(const Lockout& r) const {
+    return Words::tr("%1 put out of service.").arg(machine(r.machine));
+  }
+  QString operator()(const Release& r) const { return Words::tr("Lock taken off: %1").arg(other(r.lockout)); }
+  QString operator()(const Change& r) const {
+    return Words::tr("A change to %1.").arg(target_phrase(r.target));
+  }
+
+  QString operator()(const db::RoleGiven& r) const {
+    return r.role ? Words::tr("%1 sits at the desk as %2.").arg(name(r.person), role_name(*r.role))
+                  : Words::tr("%1 has no role at the desk any more.").arg(name(r.person));
+  }
+  QString operator()(const db::Join& r) const {
+    return Words::tr("Two entries of one person joined: %1 and %2.").arg(name(r.keep), name(r.other));
+  }
+  QString operator()(const db::Booking& r) const {
+    return Words::tr("%1 booked with %2 on %3, %4 to %5.")
+        .arg(name(r.person), name(r.assessor), machine(r.machine), time(r.from),
+             clock_time(r.to, reader.zone));
+  }
+  QString operator()(const db::Cancel& r) const {
+    return Words::tr("Booking cancelled (%1): %2").arg(QString::fromStdString(r.reason), other(r.booking));
+  }
+  QString operator()(const db::Attendance& r) const {
+    switch (r.turnout) {
+      case db::Turnout::arrived:
+        return Words::tr("Arrived: %1").arg(other(r.booking));
+      case db::Turnout::late:
+        return Words::tr("Came late: %1").arg(other(r.booking));
+      case db::Turnout::not_come:
+        return Words::tr("Did not come: %1").arg(other(r.booking));
+    }
+    return {};
+  }
+  QString operator()(const db::Presence& r) const {
+    if (!r.in) return Words::tr("%1 left.").arg(name(r.person));
+    return (r.staff ? Words::tr("%1 came in, on duty.") : Words::tr("%1 came in.")).arg(name(r.person));
+  }
+  QString operator()(const db::Waiting& r) const {
+    return Words::tr("%1 on the waiting list for %2.").arg(name(r.person), target_phrase(r.target));
+  }
+  QString operator()(const db::WaitingEnd& r) const {
+    return Words::tr("Off the waiting list: %1").arg(other(r.waiting));
+  }
+  QString operator()(const db::Restriction& r) const {
+    return Words::tr("Restriction: %1. %2").arg(QString::fromStdString(r.text), other(r.checkout));
+  }
+  QString operator()(const db::SheetMarks& r) const {
+    return Words::tr("Run sheet marked%1. %2").arg(revision_words(r.sheet_revision), other(r.checkout));
+  }
+  QString operator()(const db::Tag& r) const {
+    return Words::tr("Tag %1, padlock %2, key held by %3: %4.")
+        .arg(QString::fromStdString(r.tag), QString::fromStdString(r.padlock), name(r.key_holder),
+             QString::fromStdString(r.reason));
+  }
+  QString operator()(const db::Reached& r) const {
+    return Words::tr("An attempt to reach who put the lock on: %1. %2")
+        .arg(QString::fromStdString(r.how), other(r.lockout));
+  }
+  QString operator()(const db::MachineAdded& r) const {
+    return Words::tr("Unit entered: %1, %2.")
+        .arg(QString::fromStdString(r.label), class_label(r.machine_class));
+  }
+  QString operator()(const db::Hours& r) const {
+    const auto clock = [](int minutes) {
+      return QLocale().toString(QTime(0, 0).addSecs(minutes * 60), QLocale::ShortFormat);
+    };
+    return Words::tr("%1 is usually in on %2, %3 to %4.")
+        .arg(name(r.person), QLocale().dayName(r.weekday + 1), clock(r.from_minute),
+             clock(r.to_minute % 1440));
+  }
+  QString operator()(const db::StrikeOut& r) const {
+    return Words::tr("Struck out (%1): %2").arg(QString::fromStdString(r.reason), other(r.record));
+  }
+  QString operator()(const db::RulebookIssued& r) const {
+    return Words::tr("Rulebook %1 published.").arg(r.version);
+  }
+};
+
+struct Kind {
+  QString operator()(const Birth&) const { return Words::tr("Birth date"); }
+  QString operator()(const Document&) const { return Words::tr("Paper"); }
+  QString operator()(const Lesson&) const { return Words::tr("Lesson"); }
+  QString operator()(const Quiz&) const { return Words::tr("Quiz"); }
+  QString operator()(const Checkout&) const { return Words::tr("Check-out"); }
+  QString operator()(const Supervised&) const { return Words::tr("Supervised work"); }
+  QString operator()(const Use&) const { return Words::tr("Use"); }
+  QString operator()(const Incident&) const { return Words::tr("Incident"); }
+  QString operator()(const Suspend&) const { return Words::tr("Pause"); }
+  QString operator()(const Reinstate&) const { return Words::tr("Pause"); }
+  QString operator()(const Appoint&) const { return Words::tr("Appointment"); }
+  QString operator()(const Dismiss&) const { return Words::tr("Appointment"); }
+  QString operator()(const Publish&) const { return Words::tr("Revision"); }
+  QString operator()(const Lockout&) const { return Words::tr("Out of service"); }
+  QString operator()(const Release&) const { return Words::tr("Out of service"); }
+  QString operator()(const Change&) const { return Words::tr("Change"); }
+  QString operator()(const db::RoleGiven&) const { return Words::tr("Role"); }
+  QString operator()(const db::Join&) const { return Words::tr("Join"); }
+  QString operator()(const db::Booking&) const { return Words::tr("Booking"); }
+  QString operator()(const db::Cancel&) const { return Words::tr("Booking"); }
+  QString operator()(const db::Attendance&) const { return Words::tr("Attendance"); }
+  QString operator()(const db::Presence&) const { return Words::tr("Presence"); }
+  QString operator()(const db::Waiting&) const { return Words::tr("Waiting list"); }
+  QString operator()(const db::WaitingEnd&) const { return Words::tr("Waiting list"); }
+  QString operator()(const db::Restriction&) const { return Words::tr("Check-out"); }
+  QString operator()(const db::SheetMarks&) const { return Words::tr("Check-out"); }
+  QString operator()(const db::Tag&) const { return Words::tr("Out of service"); }
+  QString operator()(const db::Reached&) const { return Words::tr("Out of service"); }
+  QString operator()(const db::MachineAdded&) const { return Words::tr("Unit"); }
+  QString operator()(const db::Hours&) const { return Words::tr("Hours"); }
+  QString operator()(const db::StrikeOut&) const { return Words::tr("Struck out"); }
+  QString operator()(const db::RulebookIssued&) const { return Words::tr("Rulebook"); }
+};
+
+/// Whoever has a field for it: people by the names that the records' structs give them.
+struct People {
+  const RecordReader& reader;
+  std::vector<PersonId>& found;
+
+  void follow(const RecordId& id) const {
+    if (const db::Entry* other = reader.record_of(id))
+      std::ranges::copy(people_in(*other, reader), std::back_inserter(found));
+  }
+
+  template <class T>
+  void operator()(const T& r) const {
+    if constexpr (requires { r.person; }) found.push_back(r.person);
+    if constexpr (requires { r.assessor; }) found.push_back(r.assessor);
+    if constexpr (requires { r.supervisor; }) found.push_back(r.supervisor);
+    if constexpr (requires { r.key_holder; }) found.push_back(r.key_holder);
+    if constexpr (requires { r.keep; }) found.insert(found.end(), {r.keep, r.other});
+    if constexpr (requires { r.suspension; }) follow(r.suspension);
+    if constexpr (requires { r.appointment; }) follow(r.appointment);
+    if constexpr (requires { r.booking; }) follow(r.booking);
+    if constexpr (requires { r.waiting; }) follow(r.waiting);
+    if constexpr (std::is_same_v<T, db::Restriction> || std::is_same_v<T, db::SheetMarks>) follow(r.checkout);
+    if constexpr (std::is_same_v<T, db::StrikeOut>) follow(r.record);
+  }
+};
+
+template <class Visitor>
+auto visit_fact(const db::Entry& entry, Visitor visitor) {
+  return std::visit([&](const auto& family) { return std::visit(visitor, family); }, entry.fact);
+}
+
+}  // namespace
+
+QString record_sentence(const db::Entry& entry, const RecordReader& reader) {
+  return visit_fact(entry, Sentence{entry, reader});
+}
+
+QString role_words(std::optional<db::Role> role) { return role ? role_name(*role) : Words::tr("no role"); }
+
+QString record_kind(const db::Entry& entry) { return visit_fact(entry, Kind{}); }
+
+std::vector<PersonId> people_in(const db::Entry& entry, const RecordReader& reader) {
+  std::vector<PersonId> found;
+  visit_fact(entry, People{reader, found});
+  return found;
+}
+
+}  // namespace wm::app
