@@ -1,0 +1,75 @@
+#include "app/rosters/roster_paper.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include "app/rosters/roster_layout.h"
+#include "app/words/words.h"
+
+namespace wm::app {
+namespace {
+
+struct Tr {
+  Q_DECLARE_TR_FUNCTIONS(wm::app::Roster)
+};
+
+QString tiers_named(const RosterTable& table) {
+  QStringList tiers;
+  int last = -1;
+  for (const RosterColumn& column : table.columns) {
+    if (column.tier != last) tiers << Tr::tr("Tier %1").arg(column.tier);
+    last = column.tier;
+  }
+  return QLocale().createSeparatedList(tiers);
+}
+
+/// "As known on …. Rulebook 7. Not after 1 December 2026.": what the list was made from, and when to take it
+/// down.
+QString foot_of(const RosterTable& table) {
+  QStringList parts{Tr::tr("As known on %1, %2.")
+                        .arg(long_day(table.known, table.zone), clock_time(table.known, table.zone))};
+  parts << (table.rulebook ? Tr::tr("Rulebook %1.").arg(*table.rulebook) : Tr::tr("No rulebook in force."));
+  if (!table.first_fall) return parts.join(' ');
+  const Day covered = std::max(table.zone.day(*table.first_fall) + -1, table.zone.day(table.at));
+  parts << Tr::tr("Take down after %1.").arg(long_day(table.zone.start(covered), table.zone));
+  return parts.join(' ');
+}
+
+PaperText text_of(const RosterTable& table, PaperSize size) {
+  const QString tiers = tiers_named(table);
+  const QString day = long_day(table.at, table.zone);
+  return {Tr::tr("Who may use what"),
+          tiers.isEmpty() ? Tr::tr("%1, on %2").arg(table.shop, day)
+                          : Tr::tr("%1, %2, on %3", "shop, tiers, day").arg(table.shop, tiers, day),
+          foot_of(table), size, true};
+}
+
+}  // namespace
+
+Expected<int> write_roster_pdf(const RosterTable& table, const RosterChoice& choice, const QString& path,
+                               PaperSize size) {
+  const PaperText text = text_of(table, size);
+  const RosterLayout layout = lay_out(table, choice.everybody, paper_body(text));
+  return write_pdf(path, text, static_cast<int>(layout.sheets.size()),
+                   [&](QPainter& painter, const QRectF& body, int page) {
+                     draw_sheet(painter, body, table, layout, layout.sheets[static_cast<std::size_t>(page)]);
+                   });
+}
+
+Expected<int> write_roster_pdf(Session& session, const RosterChoice& choice, const QString& path,
+                               PaperSize size) {
+  return write_roster_pdf(roster_table(session, choice), choice, path, size);
+}
+
+bool print_roster(const RosterTable& table, const RosterChoice& choice, QPrinter& printer, PaperSize size) {
+  const PaperText text = text_of(table, size);
+  const RosterLayout layout = lay_out(table, choice.everybody, paper_body(text));
+  set_up(printer, text);
+  return paint_paper(printer, text, static_cast<int>(layout.sheets.size()),
+                     [&](QPainter& painter, const QRectF& body, int page) {
+                       draw_sheet(painter, body, table, layout,
+                                  layout.sheets[static_cast<std::size_t>(page)]);
+                     });
+}
+
+}  // namespace wm::app

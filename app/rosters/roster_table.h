@@ -1,0 +1,64 @@
+#pragma once
+// Who may use what on a day: people by machines, worked out once, for the screen and for paper alike.
+#include <QString>
+#include <optional>
+#include <vector>
+
+#include "app/session.h"
+
+namespace wm::app {
+
+/// Which part of the shop. `tiers`: nothing means all of them. `everybody`: also people with nothing to show.
+struct RosterChoice {
+  std::optional<std::vector<int>> tiers;
+  bool everybody = false;
+  friend bool operator==(const RosterChoice&, const RosterChoice&) = default;
+};
+
+struct RosterCell {
+  Rung rung = Rung::barred;
+  /// The first later instant at which they may do less; nothing: no end is known. A rise is left out: nobody
+  /// needs it on a list, and it may be a birthday, which is shown to nobody.
+  std::optional<Instant> until;
+  bool assesses = false;
+  /// It holds by its grace alone: a re-check is overdue.
+  bool overdue = false;
+  bool empty() const { return rung == Rung::barred && !assesses; }
+  friend bool operator==(const RosterCell&, const RosterCell&) = default;
+};
+
+struct RosterColumn {
+  TargetName target;
+  int tier = 0;
+  QString machine, mode;  // mode empty where the class has none
+  friend bool operator==(const RosterColumn&, const RosterColumn&) = default;
+};
+
+struct RosterRow {
+  PersonId person;
+  QString name;  // family name first
+  std::vector<RosterCell> cells;
+};
+
+struct RosterTable {
+  QString shop;
+  Zone zone = Zone::utc();
+  Instant at, known;
+  std::optional<int> rulebook;
+  std::vector<RosterColumn> columns;  // by tier, then name; modes of one class together
+  std::vector<RosterRow> rows;        // by family name
+  /// The first later instant at which somebody on it may do less.
+  std::optional<Instant> first_fall;
+};
+
+/// On the session's asked date, as known on its date.
+RosterTable roster_table(Session& session, const RosterChoice& choice);
+/// The tiers of the rulebook in force on the session's date, in order.
+std::vector<int> roster_tiers(Session& session);
+
+/// The cell's two lines: "unsupervised" and "through 2 May 2027", "assesses, 19 Jun 2027", "overdue, 11 Dec
+/// 2026".
+QString cell_words(const RosterCell& cell);
+QString cell_detail(const RosterCell& cell, const Zone& zone, Instant at);
+
+}  // namespace wm::app
