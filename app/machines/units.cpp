@@ -1,0 +1,101 @@
+#include "app/machines/units.h"
+
+#include <algorithm>
+#include <map>
+#include <tuple>
+
+namespace wm::app {
+namespace {
+
+template <class T>
+const T* shop_fact(const db::Entry& entry) {
+  const auto* fact = std::get_if<db::ShopFact>(&entry.fact);
+  return fact ? std::get_if<T>(fact) : nullptr;
+}
+
+template <class T>
+const T* fact(const db::Entry& entry) {
+  const auto* fact = std::get_if<Fact>(&entry.fact);
+  return fact ? std::get_if<T>(fact) : nullptr;
+}
+
+bool is_known(const db::Entry& entry, const std::optional<Instant>& known) {
+  return known ? entry.recorded <= *known && !(entry.voided && *entry.voided <= *known) : !entry.voided;
+}
+
+/// Details of the locks in `open`, from the records that name them.
+void fill_locks(std::map<RecordId, LockState>& open, const Session& session) {
+  for (const db::Entry& entry : session.store().entries()) {
+    if (!is_known(entry, session.known())) continue;
+    if (const auto found = open.find(entry.id); found != open.end() && fact<Lockout>(entry)) {
+      found->second.at = entry.at;
+      found->second.put_on_by = entry.entered_by;
+    }
+    if (const auto* tag = shop_fact<db::Tag>(entry); tag && open.contains(tag->lockout))
+      open[tag->lockout].tag = *tag;
+    if (const auto* reached = shop_fact<db::Reached>(entry); reached && open.contains(reached->lockout))
+      open[reached->lockout].reached.push_back({entry.at, entry.entered_by, reached->how});
+  }
+}
+
+std::vector<LockState> locks_of(Session& session, const MachineId& machine) {
+  std::map<RecordId, LockState> open;
+  for (const RecordId& id :
+       session.decider().may_start("", machine, "", session.at(), false, {}, {}).lockouts)
+    open[id].lockout = id;
+  if (!open.empty()) fill_locks(open, session);
+  std::vector<LockState> locks;
+  for (auto& [id, lock] : open) locks.push_back(std::move(lock));
+  std::ranges::sort(locks, {}, &LockState::at);
+  return locks;
+}
+
+/// The latest entry of each unit counts.
+std::map<MachineId, db::MachineAdded> added(const Session& session) {
+  std::map<MachineId, db::MachineAdded> latest;
+  for (const db::Entry& entry : session.store().entries()) {
+    const auto* unit = shop_fact<db::MachineAdded>(entry);
+    if (unit && is_known(entry, session.known()) && entry.at <= session.at()) latest[unit->machine] = *unit;
+  }
+  return latest;
+}
+
+const MachineId* locked_machine(const Session& session, const RecordId& lockout) {
+  const auto& entries = session.store().entries();
+  const auto found = std::ranges::find(entries, lockout, &db::Entry::id);
+  const auto* lock = found == entries.end() ? nullptr : fact<Lockout>(*found);
+  return lock ? &lock->machine : nullptr;
+}
+
+}  // namespace
+
+std::vector<Unit> units(Session& session) {
+  const Rulebook* rulebook = session.decider().in_force(session.at());
+  std::vector<Unit> found;
+  for (const auto& [id, unit] : added(session)) {
+    const MachineClass* machine = rulebook ? find_class(*rulebook, unit.machine_class) : nullptr;
+    found.push_back({id, unit.machine_class, unit.label,
+                     machine ? std::optional(machine->tier) : std::nullopt, locks_of(session, id)});
+  }
+  std::ranges::sort(found, [](const Unit& a, const Unit& b) {
+    const auto key = [](const Unit& u) {
+      return std::tuple(u.tier.value_or(1000), u.machine_class, u.label, u.id);
+    };
+    return key(a) < key(b);
+  });
+  return found;
+}
+
+bool is_about(const db::Entry& entry, const Unit& unit, const Session& session) {
+  if (const auto* change = fact<Change>(entry)) return class_of(change->target) == unit.machine_class;
+  if (const auto* added = shop_fact<db::MachineAdded>(entry)) return added->machine == unit.id;
+  if (const auto* lock = fact<Lockout>(entry)) return lock->machine == unit.id;
+  const RecordId* lockout = nullptr;
+  if (const auto* release = fact<Release>(entry)) lockout = &release->lockout;
+  if (const auto* tag = shop_fact<db::Tag>(entry)) lockout = &tag->lockout;
+  if (const auto* reached = shop_fact<db::Reached>(entry)) lockout = &reached->lockout;
+  const MachineId* machine = lockout ? locked_machine(session, *lockout) : nullptr;
+  return machine && *machine == unit.id;
+}
+
+}  // namespace wm::app

@@ -1,0 +1,40 @@
+#pragma once
+// The shop's units with their locks, as of the session's dates.
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "app/session.h"
+
+namespace wm::app {
+
+/// An attempt to reach who put a lock on.
+struct Reach {
+  Instant at;
+  PersonId by;
+  std::string how;
+};
+
+/// A lock that is on.
+struct LockState {
+  RecordId lockout;
+  Instant at;
+  PersonId put_on_by;
+  db::Tag tag;
+  std::vector<Reach> reached;
+};
+
+struct Unit {
+  MachineId id;
+  std::string machine_class;
+  std::string label;
+  std::optional<int> tier;  // nothing: the rulebook in force does not have its class
+  std::vector<LockState> locks;
+};
+
+/// By tier, class and label.
+std::vector<Unit> units(Session& session);
+/// Whether a record is about the unit: entered, locked, unlocked, or its class changed.
+bool is_about(const db::Entry& entry, const Unit& unit, const Session& session);
+
+}  // namespace wm::app
