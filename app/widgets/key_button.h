@@ -1,0 +1,25 @@
+#pragma once
+// A button with its key written at its right end, so that the keyboard is learnt by looking.
+#include <QKeySequence>
+#include <QPushButton>
+
+namespace wm::app {
+
+class KeyButton : public QPushButton {
+  Q_OBJECT
+ public:
+  /// `primary`: what comes next on this page; at most one is seen at a time.
+  KeyButton(const QString& text, const QKeySequence& key, bool primary = false, QWidget* parent = nullptr);
+  /// Changes the words and keeps the key.
+  void say(const QString& text);
+  QSize sizeHint() const override;
+  QSize minimumSizeHint() const override;
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  QString key_words() const { return shortcut().toString(QKeySequence::NativeText); }
+};
+
+}  // namespace wm::app
