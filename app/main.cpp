@@ -1,1 +1,3 @@
-int main() { return 0; }
+#include "app/cli/program.h"
+
+int main(int argc, char** argv) { return wm::app::run(argc, argv); }

@@ -42,12 +42,25 @@ void Session::set_known(std::optional<Instant> known) {
   emit changed();
 }
 
+void Session::forget_if_stale() {
+  // Another program at the same file may have committed since, too.
+  const auto last = store_.last_commit();
+  if (last == decided_on_) return;
+  deciders_.clear();
+  by_id_.clear();
+  decided_on_ = last;
+}
+
+const db::Entry* Session::entry(const RecordId& id) {
+  forget_if_stale();
+  if (by_id_.empty())
+    for (const db::Entry& entry : store_.entries()) by_id_.emplace(entry.id, &entry);
+  const auto found = by_id_.find(id);
+  return found == by_id_.end() ? nullptr : found->second;
+}
+
 Decider& Session::decider(std::optional<Instant> known) {
-  // Another program at the same file may have committed since.
-  if (const auto last = store_.last_commit(); last != decided_on_) {
-    deciders_.clear();
-    decided_on_ = last;
-  }
+  forget_if_stale();
   auto& kept = deciders_[known ? known->seconds : everything];
   if (!kept) kept = std::make_unique<Decider>(store_.shop(known), known);
   return *kept;
@@ -65,7 +78,7 @@ Expected<db::Committed> Session::commit(db::Action action, std::optional<Instant
   command.action = std::move(action);
   auto done = store_.commit(command);
   if (done) {
-    deciders_.clear();
+    decided_on_ = -1;
     emit changed();
   }
   return done;

@@ -36,13 +36,16 @@ class Session : public QObject {
   /// The instant that answers are about: asked_at, or now.
   Instant at() const { return asked_at_.value_or(now()); }
 
+  /// The journal's entry of that id, or nothing. Good until the next commit.
+  const db::Entry* entry(const RecordId& id);
+
   /// The engine for `known()`, or for another; kept until the next commit.
   Decider& decider() { return decider(known_); }
   Decider& decider(std::optional<Instant> known);
 
   /// Fills in id and `by`, commits, and says `changed` where something came of it.
-  Expected<db::Committed> commit(db::Action action, std::optional<Instant> at = std::nullopt, std::string note = {},
-                                 bool from_paper = false);
+  Expected<db::Committed> commit(db::Action action, std::optional<Instant> at = std::nullopt,
+                                 std::string note = {}, bool from_paper = false);
 
  signals:
   /// A record was added, or a date set: ask again.
@@ -56,8 +59,11 @@ class Session : public QObject {
   std::optional<db::Person> seated_;
   std::optional<db::Role> role_;
   std::optional<Instant> asked_at_, known_;
+  void forget_if_stale();
+
   std::unordered_map<std::int64_t, std::unique_ptr<Decider>> deciders_;
-  std::int64_t decided_on_ = -1;  // the commit that the kept deciders know of
+  std::unordered_map<RecordId, const db::Entry*> by_id_;
+  std::int64_t decided_on_ = -1;  // the commit that what is kept knows of
 };
 
 }  // namespace wm::app

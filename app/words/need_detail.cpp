@@ -1,5 +1,6 @@
 #include "app/words/need_detail.h"
 
+#include "app/words/counted.h"
 #include "app/words/tr.h"
 #include "app/words/words.h"
 
@@ -76,10 +77,9 @@ QString NeedDetail::missed(const Reason& reason, const db::Entry& entry) const {
 QString NeedDetail::reached(const Reason& reason) const {
   QStringList parts;
   const auto* practice = std::get_if<NeedPractice>(&reason.need.need);
-  if (practice && practice->minutes) parts << Words::tr("%n minute(s)", "", reason.minutes);
-  if (!practice) parts << Words::tr("%n time(s)", "", reason.sessions);
-  if (practice && (practice->sessions || parts.isEmpty()))
-    parts << Words::tr("%n session(s)", "", reason.sessions);
+  if (practice && practice->minutes) parts << minutes_words(reason.minutes);
+  if (!practice) parts << times_words(reason.sessions);
+  if (practice && (practice->sessions || parts.isEmpty())) parts << sessions_words(reason.sessions);
   QString so_far = Words::tr("%1 so far").arg(parts.join(Words::tr(" in ", "minutes in sessions")));
   if (reason.holds && reason.until)
     so_far += Words::tr(", counts through %1").arg(last_day(*reason.until, zone, now));

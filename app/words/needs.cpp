@@ -1,4 +1,5 @@
 // Requirements as lines: what is asked, and below it what is there or missing.
+#include "app/words/counted.h"
 #include "app/words/labels.h"
 #include "app/words/need_detail.h"
 #include "app/words/tr.h"
@@ -7,18 +8,6 @@
 namespace wm::app {
 
 namespace {
-
-QString period_words(const Period& period) {
-  switch (period.unit) {
-    case PeriodUnit::days:
-      return Words::tr("%n day(s)", "", period.count);
-    case PeriodUnit::months:
-      return Words::tr("%n month(s)", "", period.count);
-    case PeriodUnit::calendar_months:
-      return Words::tr("%n calendar month(s)", "", period.count);
-  }
-  return {};
-}
 
 QString within(const std::optional<Period>& period) {
   return period ? Words::tr(" within %1", "a period").arg(period_words(*period)) : QString();
@@ -32,8 +21,6 @@ QString revision_words(RevisionRule rule, int needed) {
   if (rule == RevisionRule::any || needed == 0) return {};
   return Words::tr(", revision %1").arg(needed);
 }
-
-QString rung_on(Rung rung) { return standing_words(rung); }
 
 /// What is asked, in one line.
 struct What {
@@ -58,21 +45,24 @@ struct What {
   }
   QString operator()(const NeedPractice& n) const {
     QStringList parts;
-    if (n.minutes) parts << Words::tr("%n minute(s)", "", *n.minutes);
-    if (n.sessions) parts << Words::tr("%n session(s)", "", *n.sessions);
+    if (n.minutes) parts << minutes_words(*n.minutes);
+    if (n.sessions) parts << sessions_words(*n.sessions);
     return Words::tr("Supervised practice%1: %2%3", "where, how much, within what time")
         .arg(on_target(n.target), parts.join(Words::tr(" in ", "minutes in sessions")), within(n.within));
   }
   QString operator()(const NeedRecentUse& n) const {
     return Words::tr("Used%1 %2 within %3", "where, how often, within what time")
-        .arg(on_target(n.target), Words::tr("%n time(s)", "", n.count), period_words(n.within));
+        .arg(on_target(n.target), times_words(n.count), period_words(n.within));
   }
   QString operator()(const NeedStanding& n) const {
-    return Words::tr("%1: %2", "a machine, how").arg(target_label(n.target), rung_on(n.at_least));
+    return Words::tr("%1: %2", "a machine, how").arg(target_label(n.target), standing_words(n.at_least));
   }
   QString operator()(const NeedTierStanding& n) const {
-    if (!n.count) return Words::tr("Every machine of tier %1: %2").arg(n.tier).arg(rung_on(n.at_least));
-    return Words::tr("%n machine(s) of tier %1: %2", "", *n.count).arg(n.tier).arg(rung_on(n.at_least));
+    if (!n.count)
+      return Words::tr("Every machine of tier %1: %2").arg(n.tier).arg(standing_words(n.at_least));
+    const QString words = *n.count == 1 ? Words::tr("One machine of tier %1: %2")
+                                        : Words::tr("%n machines of tier %1: %2", "", *n.count);
+    return words.arg(n.tier).arg(standing_words(n.at_least));
   }
   QString operator()(const NeedAllOf&) const { return Words::tr("All of these"); }
   QString operator()(const NeedAnyOf&) const { return Words::tr("One of these"); }

@@ -11,11 +11,14 @@ QString buddy_words(const Buddy& buddy) {
   const int n = buddy.count;
   switch (buddy.at_least) {
     case Rung::barred:
-      return Words::tr("%n other person(s) are present", "", n);
+      return n == 1 ? Words::tr("one other person is present")
+                    : Words::tr("%n other people are present", "", n);
     case Rung::supervised:
-      return Words::tr("%n other person(s) who may use it are present", "", n);
+      return n == 1 ? Words::tr("one other person who may use it is present")
+                    : Words::tr("%n other people who may use it are present", "", n);
     case Rung::independent:
-      return Words::tr("%n other qualified person(s) are present", "", n);
+      return n == 1 ? Words::tr("one other qualified person is present")
+                    : Words::tr("%n other qualified people are present", "", n);
   }
   return {};
 }

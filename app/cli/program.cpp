@@ -1,0 +1,31 @@
+#include "app/cli/program.h"
+
+#include <CLI/CLI.hpp>
+
+#include "app/cli/answer_file.h"
+#include "app/cli/version.h"
+#include "app/start/open_program.h"
+
+namespace wm::app {
+
+int run(int argc, char** argv) {
+  CLI::App words{
+      "Witnessmark decides who may use which machine of a workshop, why, and when re-checks fall due.\n"
+      "Without a command it opens the Desk. It records permission; it does not make a machine safe."};
+  words.set_version_flag("--version", version);
+  OpenWith open;
+  words.add_option("--store", open.store, "The shop's file; without it, the one in the user's data folder");
+  words.add_flag("--demo", open.demo, "Open the demo shop, made where there is none yet");
+  std::string file;
+  CLI::App* answer = words.add_subcommand("answer", "Answer a scenario file, one JSON object a line");
+  answer->add_option("FILE", file, "The file; - for standard input")->required();
+  try {
+    words.parse(argc, argv);
+  } catch (const CLI::ParseError& error) {
+    return words.exit(error) == 0 ? 0 : 2;
+  }
+  if (answer->parsed()) return answer_file(file);
+  return open_program(argc, argv, open);
+}
+
+}  // namespace wm::app

@@ -1,0 +1,8 @@
+#pragma once
+// What the program does with its words: open the Desk, or answer a scenario file.
+namespace wm::app {
+
+/// The exit status: 0, 2 where the words or a file are not as they must be.
+int run(int argc, char** argv);
+
+}  // namespace wm::app

@@ -1,0 +1,241 @@
+#include "app/desk/answer_panel.h"
+
+#include <QGridLayout>
+#include <QVBoxLayout>
+
+#include "app/desk/print_missing.h"
+#include "app/words/labels.h"
+
+namespace wm::app {
+
+namespace {
+
+QLabel* wrapped(const char* role = nullptr) {
+  auto* label = new QLabel;
+  label->setWordWrap(true);
+  if (role) label->setProperty("role", role);
+  return label;
+}
+
+}  // namespace
+
+AnswerPanel::AnswerPanel(Session& session, QWidget* parent)
+    : QFrame(parent),
+      session_(session),
+      stack_(new QStackedWidget),
+      machine_(wrapped("heading")),
+      ladder_(new LadderView),
+      sentence_(wrapped("large")),
+      now_(wrapped()),
+      needs_title_(wrapped("heading")),
+      needs_(new NeedList),
+      scroll_(new QScrollArea),
+      next_(wrapped()),
+      form_(new PaperForm(session)) {
+  setProperty("role", "paper");
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->addWidget(stack_);
+  stack_->addWidget(answer_side());
+  stack_->addWidget(blank_side());
+  stack_->addWidget(form_);
+  sentence_->setObjectName("answer");
+  now_->setObjectName("answer_now");
+  next_->setObjectName("next_step");
+  connect(form_, &PaperForm::closed, this, [this] {
+    stack_->setCurrentIndex(0);
+    emit back_to_list();
+  });
+  connect(form_, &PaperForm::tell, this, &AnswerPanel::tell);
+  connect(form_, &PaperForm::tell_problem, this, &AnswerPanel::tell_problem);
+}
+
+QWidget* AnswerPanel::answer_side() {
+  auto* side = new QWidget;
+  auto* column = new QVBoxLayout(side);
+  column->setContentsMargins(20, 14, 20, 12);
+  column->setSpacing(6);
+  auto* head = new QHBoxLayout;
+  head->addWidget(machine_, 1);
+  head->addWidget(ladder_);
+  column->addLayout(head);
+  column->addWidget(sentence_);
+  column->addWidget(now_);
+  column->addSpacing(4);
+  column->addWidget(needs_title_);
+  scroll_->setWidget(needs_);
+  scroll_->setWidgetResizable(true);
+  scroll_->setFrameShape(QFrame::NoFrame);
+  scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  scroll_->setFocusPolicy(Qt::NoFocus);
+  scroll_->viewport()->setAutoFillBackground(false);
+  needs_->setAutoFillBackground(false);
+  column->addWidget(scroll_, 1);
+  column->addWidget(next_);
+  column->addLayout(buttons());
+  auto* small = wrapped("quiet");
+  small->setText(caution());
+  column->addWidget(small);
+  return side;
+}
+
+QWidget* AnswerPanel::blank_side() {
+  auto* side = new QWidget;
+  auto* column = new QVBoxLayout(side);
+  column->setContentsMargins(20, 18, 20, 18);
+  auto* show = new KeyButton(tr("Show the answer"), Qt::CTRL | Qt::Key_B);
+  connect(show, &KeyButton::clicked, this, &AnswerPanel::toggle_blank);
+  column->addStretch(1);
+  column->addWidget(show);
+  return side;
+}
+
+KeyButton* AnswerPanel::button(const char* name, const QString& text, const QKeySequence& key,
+                               void (AnswerPanel::*act)()) {
+  auto* made = new KeyButton(text, key);
+  made->setObjectName(name);
+  connect(made, &KeyButton::clicked, this, act);
+  return made;
+}
+
+QLayout* AnswerPanel::buttons() {
+  auto* grid = new QGridLayout;
+  grid->setSpacing(6);
+  primary_ = new KeyButton({}, Qt::CTRL | Qt::Key_Return, true);
+  primary_->setObjectName("do_next");
+  connect(primary_, &KeyButton::clicked, this, &AnswerPanel::do_next);
+  grid->addWidget(primary_, 0, 0, 1, 2);
+  grid->addWidget(
+      button("another_time", tr("Another time…"), Qt::CTRL | Qt::Key_T, &AnswerPanel::another_time), 1, 0);
+  grid->addWidget(button("waiting", tr("Waiting list"), Qt::CTRL | Qt::Key_L, &AnswerPanel::wait), 1, 1);
+  grid->addWidget(button("take_paper", tr("Take a paper"), Qt::CTRL | Qt::Key_D, &AnswerPanel::take_paper), 2,
+                  0);
+  grid->addWidget(button("lesson", tr("Attest a lesson"), Qt::CTRL | Qt::Key_E, &AnswerPanel::attest_lesson),
+                  2, 1);
+  grid->addWidget(button("quiz", tr("Enter a quiz"), Qt::CTRL | Qt::Key_M, &AnswerPanel::enter_quiz), 3, 0);
+  grid->addWidget(button("print", tr("Print this"), Qt::CTRL | Qt::Key_P, &AnswerPanel::print), 3, 1);
+  presence_ = button("presence", tr("Came in"), Qt::CTRL | Qt::Key_I, &AnswerPanel::toggle_presence);
+  grid->addWidget(presence_, 4, 0);
+  grid->addWidget(button("blank", tr("Blank this"), Qt::CTRL | Qt::Key_B, &AnswerPanel::toggle_blank), 4, 1);
+  return grid;
+}
+
+QString AnswerPanel::who() const { return person_name(session_.store().person(person_)); }
+
+void AnswerPanel::show_answer(const ShopNow& shop, const PersonId& person, const TargetName& target) {
+  person_ = person;
+  target_ = target;
+  answer_ = desk_answer(session_, shop, person, target);
+  present_ = shop.is_present(person);
+  presence_->say(present_ ? tr("Has left") : tr("Came in"));
+  machine_->setText(answer_.machine);
+  ladder_->set(answer_.rung);
+  sentence_->setText(answer_.sentence);
+  now_->setText(answer_.now);
+  now_->setVisible(!answer_.now.isEmpty());
+  needs_title_->setText(answer_.needs_title);
+  needs_->set(answer_.needs);
+  offer(answer_, shop);
+}
+
+void AnswerPanel::offer(const DeskAnswer& answer, const ShopNow& shop) {
+  offer_ = {};
+  QString words, next = answer.next;
+  switch (answer.step) {
+    case NextStep::paper:
+      words = tr("Take the paper");
+      break;
+    case NextStep::lesson:
+      words = tr("Attest the lesson");
+      break;
+    case NextStep::quiz:
+      words = tr("Enter the quiz");
+      break;
+    case NextStep::one_on_one:
+      offer_ = booking_offer(session_, shop, person_, target_);
+      next = offer_.sentence;
+      words = offer_.booking ? offer_.button : offer_.booked ? QString() : tr("Put on the waiting list");
+      break;
+    case NextStep::manager:
+    case NextStep::nothing:
+      break;
+  }
+  next_->setText(next);
+  next_->setVisible(!next.isEmpty());
+  primary_->say(words);
+  primary_->setVisible(!words.isEmpty());
+}
+
+void AnswerPanel::do_next() {
+  switch (answer_.step) {
+    case NextStep::paper:
+      return take_paper();
+    case NextStep::lesson:
+      return attest_lesson();
+    case NextStep::quiz:
+      return enter_quiz();
+    case NextStep::one_on_one:
+      return offer_.booking ? book() : wait();
+    case NextStep::manager:
+    case NextStep::nothing:
+      return;
+  }
+}
+
+void AnswerPanel::report(const Expected<db::Committed>& done, const QString& sentence) {
+  if (done)
+    emit tell(sentence);
+  else
+    emit tell_problem(done.error());
+}
+
+void AnswerPanel::book() {
+  const db::Booking booking = *offer_.booking;
+  const QString words = booking_words(session_, shop_now(session_), booking);
+  report(session_.commit(db::EnterShopFact{booking}), tr("Booked %1: %2.", "who, when").arg(who(), words));
+}
+
+void AnswerPanel::another_time() {
+  Place place;
+  place.page = "diary";
+  place.person = person_;
+  place.target = target_;
+  emit go(place);
+}
+
+void AnswerPanel::wait() {
+  report(session_.commit(db::EnterShopFact{db::Waiting{person_, target_}}),
+         tr("%1 is on the waiting list for %2.").arg(who(), target_phrase(target_)));
+}
+
+void AnswerPanel::take_paper() { open_form(PaperForm::Kind::paper); }
+void AnswerPanel::attest_lesson() { open_form(PaperForm::Kind::lesson); }
+void AnswerPanel::enter_quiz() { open_form(PaperForm::Kind::quiz); }
+
+void AnswerPanel::open_form(PaperForm::Kind kind) {
+  const bool next_is_of_kind = (kind == PaperForm::Kind::paper && answer_.step == NextStep::paper) ||
+                               (kind == PaperForm::Kind::lesson && answer_.step == NextStep::lesson) ||
+                               (kind == PaperForm::Kind::quiz && answer_.step == NextStep::quiz);
+  form_->start(kind, person_, next_is_of_kind ? answer_.item : std::string());
+  stack_->setCurrentWidget(form_);
+  form_->setFocus();
+}
+
+void AnswerPanel::print() {
+  const auto where = print_answer(session_, who(), answer_, offer_.sentence);
+  if (where)
+    emit tell(*where);
+  else
+    emit tell_problem(where.error());
+}
+
+void AnswerPanel::toggle_presence() {
+  const bool staff = session_.store().role_of(person_).has_value();
+  const QString words = present_ ? tr("%1 has left.") : tr("%1 is here.");
+  report(session_.commit(db::EnterShopFact{db::Presence{person_, !present_, !present_ && staff}}),
+         words.arg(who()));
+}
+
+void AnswerPanel::toggle_blank() { stack_->setCurrentIndex(stack_->currentIndex() == 1 ? 0 : 1); }
+
+}  // namespace wm::app

@@ -1,0 +1,75 @@
+#pragma once
+// The right side of the Desk: what somebody may do now with the machine chosen, what is missing, and the
+// buttons that do what comes next.
+#include <QFrame>
+#include <QLabel>
+#include <QScrollArea>
+#include <QStackedWidget>
+
+#include "app/desk/answer.h"
+#include "app/desk/booking_offer.h"
+#include "app/desk/need_list.h"
+#include "app/desk/paper_form.h"
+#include "app/page/page.h"
+#include "app/widgets/key_button.h"
+#include "app/widgets/ladder_view.h"
+
+namespace wm::app {
+
+class AnswerPanel : public QFrame {
+  Q_OBJECT
+ public:
+  explicit AnswerPanel(Session& session, QWidget* parent = nullptr);
+  void show_answer(const ShopNow& shop, const PersonId& person, const TargetName& target);
+  /// Blanks it from curious eyes, or shows it again.
+  void toggle_blank();
+
+ signals:
+  void go(const wm::app::Place& place);
+  void tell(const QString& sentence);
+  void tell_problem(const wm::Problem& problem);
+  /// The form was done with: the keys go back to the machines.
+  void back_to_list();
+
+ private:
+  QWidget* answer_side();
+  QWidget* blank_side();
+  QLayout* buttons();
+  KeyButton* button(const char* name, const QString& text, const QKeySequence& key,
+                    void (AnswerPanel::*act)());
+  void offer(const DeskAnswer& answer, const ShopNow& shop);
+  void do_next();
+  void book();
+  void another_time();
+  void wait();
+  void take_paper();
+  void attest_lesson();
+  void enter_quiz();
+  void open_form(PaperForm::Kind kind);
+  void print();
+  void toggle_presence();
+  void report(const Expected<db::Committed>& done, const QString& sentence);
+  QString who() const;
+
+  Session& session_;
+  PersonId person_;
+  TargetName target_;
+  DeskAnswer answer_;
+  BookingOffer offer_;
+  bool present_ = false;
+
+  QStackedWidget* stack_;
+  QLabel* machine_;
+  LadderView* ladder_;
+  QLabel* sentence_;
+  QLabel* now_;
+  QLabel* needs_title_;
+  NeedList* needs_;
+  QScrollArea* scroll_;
+  QLabel* next_;
+  KeyButton* primary_ = nullptr;
+  KeyButton* presence_ = nullptr;
+  PaperForm* form_;
+};
+
+}  // namespace wm::app

@@ -1,0 +1,18 @@
+#pragma once
+// The papers, lessons and quizzes that a rulebook asks for anywhere.
+#include <set>
+#include <string>
+
+#include "app/session.h"
+
+namespace wm::app {
+
+struct Items {
+  std::set<std::string> documents, lessons, quizzes;
+};
+Items items_of(const Rulebook& rulebook);
+
+/// The greatest revision of the item published by now, 0 where there is none.
+int published_revision(const Session& session, const std::string& item);
+
+}  // namespace wm::app

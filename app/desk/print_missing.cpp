@@ -1,0 +1,66 @@
+#include "app/desk/print_missing.h"
+
+#include <QDir>
+#include <QPrinter>
+#include <QPrinterInfo>
+#include <QRegularExpression>
+#include <QStandardPaths>
+#include <QTextDocument>
+
+#include "app/desk/tr.h"
+
+namespace wm::app {
+
+namespace {
+
+QString pdf_path(const QString& name) {
+  const QDir folder(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+  folder.mkpath(".");
+  QString file = name;
+  file.replace(QRegularExpression("[^\\w]+"), "-");
+  return folder.filePath(file + ".pdf");
+}
+
+}  // namespace
+
+QString answer_sheet(const Session& session, const QString& name, const DeskAnswer& answer,
+                     const QString& next) {
+  QString html = QStringLiteral("<p>%1</p><h2>%2</h2><h3>%3</h3>")
+                     .arg(QString::fromStdString(session.store().details().name).toHtmlEscaped(),
+                          name.toHtmlEscaped(), answer.sentence.toHtmlEscaped());
+  html += QStringLiteral("<p><b>%1</b></p>").arg(answer.needs_title.toHtmlEscaped());
+  for (const NeedLine& need : answer.needs)
+    html += QStringLiteral("<p style='margin-left:%1px'>%2 %3<br><small>%4</small></p>")
+                .arg(20 * need.depth)
+                .arg(need.holds ? QStringLiteral("☑") : QStringLiteral("☐"), need.what.toHtmlEscaped(),
+                     need.detail.toHtmlEscaped());
+  for (const QString& line : {answer.next, next})
+    if (!line.isEmpty()) html += QStringLiteral("<p>%1</p>").arg(line.toHtmlEscaped());
+  html += QStringLiteral("<p><small>%1<br>%2</small></p>")
+              .arg(DeskWords::tr("As known on %1.")
+                       .arg(long_day(session.known().value_or(session.now()), session.zone())),
+                   caution().toHtmlEscaped());
+  return html;
+}
+
+Expected<QString> print_answer(const Session& session, const QString& name, const DeskAnswer& answer,
+                               const QString& next) {
+  QTextDocument document;
+  document.setHtml(answer_sheet(session, name, answer, next));
+  QPrinter printer(QPrinter::HighResolution);
+  const bool paper = !QPrinterInfo::defaultPrinter().isNull();
+  const QString path = pdf_path(name);
+  if (!paper) {
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    printer.setOutputFileName(path);
+  }
+  document.print(&printer);
+  if (!paper && !QFileInfo::exists(path))
+    return tl::unexpected(
+        Problem{"print", DeskWords::tr("The sheet could not be written to %1").arg(path).toStdString(),
+                DeskWords::tr("See whether that folder can be written to").toStdString()});
+  return paper ? DeskWords::tr("Printed for %1.").arg(name)
+               : DeskWords::tr("No printer is set up; written to %1.").arg(path);
+}
+
+}  // namespace wm::app

@@ -1,0 +1,202 @@
+#include "app/desk/tonight_panel.h"
+
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <algorithm>
+
+#include "app/theme/theme.h"
+#include "app/words/words.h"
+
+namespace wm::app {
+
+namespace {
+
+void shape(QTableWidget& table) {
+  table.setShowGrid(false);
+  table.verticalHeader()->hide();
+  table.verticalHeader()->setDefaultSectionSize(row_height());
+  table.setSelectionBehavior(QAbstractItemView::SelectRows);
+  table.setSelectionMode(QAbstractItemView::SingleSelection);
+  table.setEditTriggers(QAbstractItemView::NoEditTriggers);
+  table.setTabKeyNavigation(false);
+  table.setWordWrap(false);
+  table.horizontalHeader()->setHighlightSections(false);
+  table.horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+  table.horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  table.horizontalHeader()->setSectionResizeMode(2, QHeaderView::Stretch);
+}
+
+}  // namespace
+
+TonightPanel::TonightPanel(Session& session, QWidget* parent)
+    : QWidget(parent),
+      session_(session),
+      title_(new QLabel),
+      table_(new QTableWidget(0, 5)),
+      keys_(new QLabel) {
+  title_->setProperty("role", "large");
+  keys_->setProperty("role", "quiet");
+  table_->setObjectName("due");
+  table_->setAccessibleName(tr("Due tonight"));
+  table_->setHorizontalHeaderLabels(
+      {tr("Time"), tr("Member"), tr("Machine"), tr("With"), tr("How it stands")});
+  shape(*table_);
+  table_->installEventFilter(this);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->addWidget(title_);
+  column->addWidget(table_, 1);
+  column->addWidget(keys_);
+  setFocusProxy(table_);
+  connect(table_, &QTableWidget::cellDoubleClicked, this, &TonightPanel::open_person);
+}
+
+QString TonightPanel::state(const Due& due) const {
+  if (!due.turnout) {
+    const auto minutes = (due.booking.from.seconds - session_.now().seconds) / 60;
+    if (minutes < 0 || minutes >= 100) return tr("due");
+    return tr("due in %1 min").arg(minutes);
+  }
+  switch (*due.turnout) {
+    case db::Turnout::arrived:
+      return due.check_out_signed ? tr("arrived") : tr("arrived, check-out open");
+    case db::Turnout::late:
+      return due.check_out_signed ? tr("came late") : tr("came late, check-out open");
+    case db::Turnout::not_come:
+      return tr("did not come");
+  }
+  return {};
+}
+
+void TonightPanel::show_shop(const ShopNow& shop) {
+  due_ = shop.due;
+  title_->setText(tr("Tonight, %1").arg(long_day(session_.now(), session_.zone())));
+  const int row = table_->currentRow();
+  table_->setRowCount(static_cast<int>(due_.size()));
+  for (int i = 0; i < table_->rowCount(); ++i) {
+    const Due& due = due_[static_cast<std::size_t>(i)];
+    const Zone& zone = session_.zone();
+    const QString cells[] = {
+        tr("%1–%2", "from, to").arg(clock_time(due.booking.from, zone), clock_time(due.booking.to, zone)),
+        person_name(session_.store().person(due.booking.person)),
+        tr("%1, %2", "machine, unit")
+            .arg(target_label(due.booking.target), shop.unit_label(due.booking.machine)),
+        person_name(session_.store().person(due.booking.assessor)), state(due)};
+    for (int c = 0; c < 5; ++c) table_->setItem(i, c, new QTableWidgetItem(cells[c]));
+  }
+  table_->setCurrentCell(qBound(0, row, qMax(0, table_->rowCount() - 1)), 0);
+  keys_->setText(due_.empty()
+                     ? tr("Nobody is booked for today.")
+                     : tr("On a line: A arrived, L came late, N did not come, Enter opens the person."));
+}
+
+void TonightPanel::mark(db::Turnout turnout) {
+  const int row = table_->currentRow();
+  if (row < 0 || row >= static_cast<int>(due_.size())) return;
+  const Due due = due_[static_cast<std::size_t>(row)];
+  const QString name = person_name(session_.store().person(due.booking.person));
+  const auto done = session_.commit(db::EnterShopFact{db::Attendance{due.id, turnout}});
+  if (!done) return emit tell_problem(done.error());
+  switch (turnout) {
+    case db::Turnout::arrived:
+      return emit tell(tr("%1 has arrived.").arg(name));
+    case db::Turnout::late:
+      return emit tell(tr("%1 came late.").arg(name));
+    case db::Turnout::not_come:
+      return emit tell(tr("%1 did not come.").arg(name));
+  }
+}
+
+void TonightPanel::open_person() {
+  const int row = table_->currentRow();
+  if (row < 0 || row >= static_cast<int>(due_.size())) return;
+  Place place;
+  place.page = "desk";
+  place.person = due_[static_cast<std::size_t>(row)].booking.person;
+  place.target = due_[static_cast<std::size_t>(row)].booking.target;
+  emit go(place);
+}
+
+bool TonightPanel::eventFilter(QObject* watched, QEvent* event) {
+  if (watched != table_ || event->type() != QEvent::KeyPress) return false;
+  auto* key = static_cast<QKeyEvent*>(event);
+  if (key->modifiers() & (Qt::ControlModifier | Qt::AltModifier)) return false;
+  switch (key->key()) {
+    case Qt::Key_A:
+      mark(db::Turnout::arrived);
+      return true;
+    case Qt::Key_L:
+      mark(db::Turnout::late);
+      return true;
+    case Qt::Key_N:
+      mark(db::Turnout::not_come);
+      return true;
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+      open_person();
+      return true;
+    default:
+      return false;
+  }
+}
+
+TonightSide::TonightSide(Session& session, QWidget* parent)
+    : QFrame(parent), session_(session), column_(new QVBoxLayout(this)) {
+  setProperty("role", "paper");
+  column_->setContentsMargins(20, 16, 20, 14);
+  column_->setSpacing(4);
+}
+
+void TonightSide::add_block(const QString& title, const QStringList& lines, const QString& none) {
+  auto* heading = new QLabel(title);
+  heading->setProperty("role", "heading");
+  column_->addWidget(heading);
+  for (const QString& line : lines.isEmpty() ? QStringList{none} : lines) {
+    auto* label = new QLabel(line);
+    label->setWordWrap(true);
+    column_->addWidget(label);
+  }
+  column_->addSpacing(14);
+}
+
+void TonightSide::show_shop(const ShopNow& shop) {
+  while (QLayoutItem* item = column_->takeAt(0)) {
+    if (QWidget* widget = item->widget()) {
+      widget->hide();
+      widget->deleteLater();
+    }
+    delete item;
+  }
+  const auto name = [&](const PersonId& id) { return person_name(session_.store().person(id)); };
+  QStringList staff, others, out, open;
+  for (const PersonId& id : shop.staff) staff << name(id);
+  for (const PersonId& id : shop.present)
+    if (!std::binary_search(shop.staff.begin(), shop.staff.end(), id)) others << name(id);
+  for (const OutOfService& o : shop.out) {
+    const auto unit = shop.units.find(o.machine);
+    const QString machine = unit == shop.units.end() ? QString() : class_label(unit->second.machine_class);
+    QString line = tr("%1, %2: put out of service by %3", "machine, unit, who")
+                       .arg(machine, shop.unit_label(o.machine), name(o.put_by));
+    if (o.tag)
+      line += tr("; tag %1, key with %2").arg(QString::fromStdString(o.tag->tag), name(o.tag->key_holder));
+    out << line;
+  }
+  for (const Due& due : shop.due)
+    if (due.turnout && *due.turnout != db::Turnout::not_come && !due.check_out_signed)
+      open << tr("%1, %2, with %3", "who, machine, assessor")
+                  .arg(name(due.booking.person), target_label(due.booking.target),
+                       name(due.booking.assessor));
+  add_block(tr("Staff here"), staff, tr("Nobody on duty has come in."));
+  add_block(tr("Members here"),
+            others.isEmpty() ? others : QStringList{others.join(tr(", ", "between names"))},
+            tr("Nobody has been noted as here."));
+  add_block(tr("Out of service"), out, tr("No machine is out of service."));
+  add_block(tr("Check-outs open"), open, tr("No check-out is open."));
+  column_->addStretch(1);
+  auto* small = new QLabel(caution());
+  small->setWordWrap(true);
+  small->setProperty("role", "quiet");
+  column_->addWidget(small);
+}
+
+}  // namespace wm::app

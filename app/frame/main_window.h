@@ -1,0 +1,44 @@
+#pragma once
+// The window: the left edge, one page at a time beside it, and the message bar at the foot.
+#include <QLabel>
+#include <QStackedWidget>
+#include <QWidget>
+#include <map>
+
+#include "app/frame/side.h"
+#include "app/page/page.h"
+#include "app/widgets/card_reader.h"
+#include "app/widgets/message_bar.h"
+
+namespace wm::app {
+
+class MainWindow : public QWidget {
+  Q_OBJECT
+ public:
+  explicit MainWindow(Session& session, QWidget* parent = nullptr);
+
+  /// Shows the page, made when first asked for.
+  void go(const Place& where);
+  Page* page(const QString& id);
+  Page* current() const;
+  MessageBar& messages() { return *messages_; }
+
+ private:
+  void add(Page* page);
+  void leave_seat_page();
+  void show_banner();
+  void scanned(const QString& card);
+  QWidget* banner();
+
+  Session& session_;
+  Side* side_;
+  QStackedWidget* stack_;
+  MessageBar* messages_;
+  QFrame* banner_;
+  QLabel* banner_words_;
+  CardReader* reader_;
+  std::map<QString, Page*> made_;
+  QString before_seat_ = "desk";
+};
+
+}  // namespace wm::app

@@ -1,0 +1,64 @@
+// Every pair of colours that is used, against the contrast that WCAG 2.2 asks for (1.4.3: text 4.5 :
+// 1; 1.4.11: drawings 3 : 1), by that standard's own formula for relative luminance.
+#include "app/theme/theme.h"
+
+#include <QtTest>
+#include <cmath>
+
+using namespace wm::app;
+
+namespace {
+
+double linear(double c) { return c <= 0.04045 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4); }
+
+double luminance(const QColor& c) {
+  return 0.2126 * linear(c.redF()) + 0.7152 * linear(c.greenF()) + 0.0722 * linear(c.blueF());
+}
+
+double contrast(const QColor& a, const QColor& b) {
+  const double x = luminance(a), y = luminance(b);
+  return (std::max(x, y) + 0.05) / (std::min(x, y) + 0.05);
+}
+
+}  // namespace
+
+class ThemeTest : public QObject {
+  Q_OBJECT
+ private slots:
+  void the_formula_gives_the_standards_own_ends() {
+    QCOMPARE(qRound(contrast(Qt::black, Qt::white) * 100), 2100);
+    QCOMPARE(qRound(contrast(Qt::white, Qt::white) * 100), 100);
+  }
+
+  void words_can_be_read_on_every_ground() {
+    for (const Shade shade : {Shade::light, Shade::dark}) {
+      const Palette& p = palette(shade);
+      for (const QColor& ground : {p.ground, p.paper, p.chosen}) {
+        QVERIFY(contrast(p.text, ground) >= 4.5);
+        QVERIFY(contrast(p.full, ground) >= 4.5);
+      }
+      for (const QColor& ground : {p.ground, p.paper}) QVERIFY(contrast(p.quiet, ground) >= 4.5);
+      QVERIFY(contrast(p.paper, p.full) >= 4.5);  // the button that comes next
+    }
+  }
+
+  void drawings_stand_out_from_every_ground() {
+    for (const Shade shade : {Shade::light, Shade::dark}) {
+      const Palette& p = palette(shade);
+      for (const QColor& ground : {p.ground, p.paper, p.chosen})
+        for (const QColor& ink : {p.full, p.half, p.quiet, p.text})
+          QVERIFY2(contrast(ink, ground) >= 3.0, qPrintable(ink.name() + " on " + ground.name() +
+                                                            QString(" %1").arg(contrast(ink, ground))));
+    }
+  }
+
+  void three_sizes_and_weight_before_size() {
+    QVERIFY(type(TypeSize::small).pixelSize() < type(TypeSize::body).pixelSize());
+    QVERIFY(type(TypeSize::body).pixelSize() < type(TypeSize::large).pixelSize());
+    QVERIFY(type(TypeSize::body, true).weight() > type(TypeSize::body).weight());
+    QCOMPARE(row_height(), 36);
+  }
+};
+
+QTEST_MAIN(ThemeTest)
+#include "theme_test.moc"
