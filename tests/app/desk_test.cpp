@@ -1,0 +1,174 @@
+// The Desk, worked by keyboard as a person at the desk does.
+#include <QtTest>
+
+#include "app/frame/main_window.h"
+#include "app/theme/theme.h"
+#include "small_shop.h"
+
+using namespace wm;
+using namespace wm::app;
+
+class DeskTest : public QObject {
+  Q_OBJECT
+
+  std::unique_ptr<SmallShop> shop_;
+  std::unique_ptr<MainWindow> window_;
+
+  QString text(const char* name) const { return window_->findChild<QLabel*>(name)->text(); }
+
+  /// To whatever has the cursor, as a keyboard does.
+  void key(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) const {
+    QTest::keyClick(QApplication::focusWidget() ? QApplication::focusWidget() : window_.get(), key, with);
+  }
+  void type(const QString& words) const { QTest::keyClicks(QApplication::focusWidget(), words); }
+
+  template <class T>
+  std::vector<T> facts() const {
+    std::vector<T> found;
+    for (const db::Entry& entry : shop_->session->store().entries()) {
+      if (const auto* own = std::get_if<db::ShopFact>(&entry.fact)) {
+        if constexpr (std::is_constructible_v<db::ShopFact, T>)
+          if (const auto* fact = std::get_if<T>(own)) found.push_back(*fact);
+      } else if constexpr (std::is_constructible_v<Fact, T>) {
+        if (const auto* fact = std::get_if<T>(&std::get<Fact>(entry.fact))) found.push_back(*fact);
+      }
+    }
+    return found;
+  }
+
+ private slots:
+  void initTestCase() {
+    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
+    apply_theme(*qApp, Shade::light);
+  }
+
+  void init() {
+    shop_ = std::make_unique<SmallShop>();
+    QVERIFY(shop_->session->sit_down("ines", "3333"));
+    window_ = std::make_unique<MainWindow>(*shop_->session);
+    Place desk;
+    desk.page = "desk";
+    window_->go(desk);
+    window_->resize(1366, 768);
+    window_->show();
+    QVERIFY(QTest::qWaitForWindowActive(window_.get()));
+  }
+  void cleanup() {
+    window_.reset();
+    shop_.reset();
+  }
+
+  void the_search_field_has_the_cursor_at_first() {
+    QCOMPARE(QApplication::focusWidget()->objectName(), QString("desk_search"));
+  }
+
+  void from_a_name_typed_to_a_one_on_one_booked_in_at_most_eight_keys() {
+    type("jonas li");
+    int keys = 0;
+    const auto press = [&](Qt::Key k, Qt::KeyboardModifiers with = Qt::NoModifier) { key(k, with), ++keys; };
+    press(Qt::Key_Return);
+    QCOMPARE(text("person_name"), QString("Jonas Lindqvist"));
+    for (const char letter : {'j', 'o', 'i'}) type(QString(letter)), ++keys;
+    QCOMPARE(text("answer"),
+             QString("Jonas may use the jointer/planer for jointing only with a supervisor, through "
+                     "2 March 2028, while staff are in."));
+    QVERIFY2(text("answer_now").contains("Mara Devlin"), qPrintable(text("answer_now")));
+    QVERIFY2(text("next_step").startsWith("First that fits: Wednesday"), qPrintable(text("next_step")));
+    press(Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY2(keys <= 8, qPrintable(QString::number(keys)));
+    const auto booked = facts<db::Booking>();
+    QCOMPARE(booked.size(), std::size_t(2));
+    QCOMPARE(booked.back().person, PersonId("jonas"));
+    QCOMPARE(booked.back().assessor, PersonId("mara"));
+    QVERIFY2(text("message").startsWith("Booked Jonas Lindqvist"), qPrintable(text("message")));
+    QVERIFY2(text("next_step").startsWith("Booked:"), qPrintable(text("next_step")));
+  }
+
+  void accents_and_case_do_not_matter() {
+    type("LUCJA hofer");
+    key(Qt::Key_Return);
+    QCOMPARE(text("person_name"), QString::fromUtf8("Łucja Höfer"));
+    QVERIFY2(text("answer").contains("not yet"), qPrintable(text("answer")));
+  }
+
+  void a_number_finds_its_person() {
+    type("0413");
+    key(Qt::Key_Return);
+    QCOMPARE(text("person_name"), QString::fromUtf8("Łucja Höfer"));
+  }
+
+  void a_paper_taken_opens_the_machine() {
+    type("lucja");
+    key(Qt::Key_Return);
+    type("dri");
+    key(Qt::Key_D, Qt::ControlModifier);
+    key(Qt::Key_Return);
+    const auto papers = facts<Document>();
+    QCOMPARE(papers.back().person, PersonId("lucja"));
+    QCOMPARE(papers.back().document, std::string("waiver"));
+    QVERIFY2(text("answer").contains("without a supervisor"), qPrintable(text("answer")));
+  }
+
+  void the_answer_of_somebody_under_18_shows_no_age_and_no_birthday() {
+    type("pim");
+    key(Qt::Key_Return);
+    type("joi");
+    for (const QLabel* label : window_->findChildren<QLabel*>()) {
+      QVERIFY2(!label->text().contains("2009") && !label->text().contains("5 March"),
+               qPrintable(label->text()));
+      QVERIFY2(!label->text().contains("2027"), qPrintable(label->text()));
+    }
+  }
+
+  void a_card_opens_its_person_and_presses_no_button() {
+    window_->findChild<QPushButton*>("hand_over")->setFocus();
+    QTest::keyClicks(QApplication::focusWidget(), ";0698935572?");
+    key(Qt::Key_Return);
+    QCOMPARE(text("person_name"), QString("Jonas Lindqvist"));
+    QVERIFY(shop_->session->seated());
+  }
+
+  void one_key_each_says_who_has_come() {
+    key(Qt::Key_Down);
+    QCOMPARE(QApplication::focusWidget()->objectName(), QString("due"));
+    key(Qt::Key_A);
+    QCOMPARE(facts<db::Attendance>().size(), std::size_t(1));
+    QVERIFY(facts<db::Attendance>().back().turnout == db::Turnout::arrived);
+    key(Qt::Key_N);
+    QVERIFY(facts<db::Attendance>().back().turnout == db::Turnout::not_come);
+  }
+
+  void one_key_blanks_the_answer_and_shows_it_again() {
+    type("jonas");
+    key(Qt::Key_Return);
+    const auto* answer = window_->findChild<QLabel*>("answer");
+    QVERIFY(answer->isVisible());
+    key(Qt::Key_B, Qt::ControlModifier);
+    QVERIFY(!answer->isVisible());
+    key(Qt::Key_B, Qt::ControlModifier);
+    QVERIFY(answer->isVisible());
+  }
+
+  void what_the_desk_may_not_do_is_told_and_nothing_is_entered() {
+    shop_->session->hand_over();
+    const auto before = shop_->session->store().last_commit();
+    type("jonas");
+    key(Qt::Key_Return);
+    type("joi");
+    key(Qt::Key_Return, Qt::ControlModifier);
+    QCOMPARE(shop_->session->store().last_commit(), before);
+    QVERIFY(!text("message").isEmpty());
+  }
+
+  void one_key_from_anywhere_when_somebody_is_hurt() {
+    key(Qt::Key_H, Qt::ControlModifier | Qt::ShiftModifier);
+    QCOMPARE(window_->current()->id(), QString("emergency"));
+    key(Qt::Key_1, Qt::ControlModifier);
+    QCOMPARE(facts<Lockout>().size(), std::size_t(1));
+    key(Qt::Key_F2);
+    QCOMPARE(window_->current()->id(), QString("desk"));
+  }
+};
+
+QTEST_MAIN(DeskTest)
+#include "desk_test.moc"

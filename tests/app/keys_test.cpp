@@ -1,0 +1,75 @@
+// No two keys mean two things at once, and none takes away what people know from everywhere.
+#include <QAbstractButton>
+#include <QAction>
+#include <QShortcut>
+#include <QtTest>
+
+#include "app/frame/main_window.h"
+#include "app/frame/pages.h"
+#include "app/theme/theme.h"
+#include "small_shop.h"
+
+using namespace wm::app;
+
+class KeysTest : public QObject {
+  Q_OBJECT
+
+  static std::vector<std::pair<QKeySequence, QString>> keys_seen_in(MainWindow& window) {
+    std::vector<std::pair<QKeySequence, QString>> keys;
+    const auto add = [&](const QKeySequence& key, const QString& what) {
+      if (!key.isEmpty()) keys.emplace_back(key, what);
+    };
+    for (const auto* button : window.findChildren<QAbstractButton*>())
+      if (button->isVisible()) add(button->shortcut(), button->text());
+    for (const auto* shortcut : window.findChildren<QShortcut*>())
+      if (auto* on = qobject_cast<QWidget*>(shortcut->parent());
+          on && on->isVisible() && shortcut->isEnabled())
+        add(shortcut->key(), shortcut->objectName());
+    for (const auto* widget : window.findChildren<QWidget*>())
+      for (const auto* action : widget->isVisible() ? widget->actions() : QList<QAction*>())
+        for (const QKeySequence& key : action->shortcuts()) add(key, action->text());
+    return keys;
+  }
+
+  static void check(MainWindow& window, const QString& where) {
+    const auto keys = keys_seen_in(window);
+    for (std::size_t i = 0; i < keys.size(); ++i) {
+      for (std::size_t j = 0; j < i; ++j)
+        QVERIFY2(keys[i].first != keys[j].first,
+                 qPrintable(QString("%1: %2 is both %3 and %4")
+                                .arg(where, keys[i].first.toString(), keys[i].second, keys[j].second)));
+      for (const auto usual :
+           {QKeySequence::Copy, QKeySequence::Cut, QKeySequence::Paste, QKeySequence::SelectAll,
+            QKeySequence::Quit, QKeySequence::HelpContents, QKeySequence::Close})
+        QVERIFY2(!QKeySequence::keyBindings(usual).contains(keys[i].first),
+                 qPrintable(where + ": " + keys[i].first.toString() + " is known for something else"));
+    }
+  }
+
+ private slots:
+  void no_two_keys_of_a_page_clash() {
+    apply_theme(*qApp, Shade::light);
+    SmallShop shop;
+    QVERIFY(shop.session->sit_down("rosa", "1111"));
+    MainWindow window(*shop.session);
+    window.show();
+    Place place;
+    for (const PageEntry& entry : pages()) {
+      place.page = entry.id;
+      window.go(place);
+      check(window, entry.id);
+    }
+    for (const char* page : {"emergency", "seat"}) {
+      place.page = page;
+      window.go(place);
+      check(window, page);
+    }
+    place.page = "desk";
+    place.person = "jonas";
+    window.go(place);
+    check(window, "desk with a person");
+  }
+};
+
+QTEST_MAIN(KeysTest)
+#include "keys_test.moc"
