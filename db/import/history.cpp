@@ -45,8 +45,10 @@ void strike_out(RowReader& row, const RecordId& id, Instant at, std::vector<Comm
   if (*struck < at) row.wrong("struck_out", "is before the date of the row", "Write the later day");
   if (*struck > row.ground().now)
     row.wrong("struck_out", "lies in the future", "Write when it was struck out");
+  // In a shop that runs already a strike-out counts from now on: what was known before stays as it was.
+  const auto when = row.options().by.empty() ? struck : std::nullopt;
   if (!row.ground().struck_out.contains(id))
-    commands.push_back(command(row, id + "-struck", *struck, StrikeOutRecord{id, reason}));
+    commands.push_back(command(row, id + "-struck", when, StrikeOutRecord{id, reason}));
 }
 
 /// Details that stand beside a record.

@@ -21,17 +21,20 @@ std::size_t one_of(RowReader& row, std::string_view key, std::initializer_list<s
   return 0;
 }
 
-/// A revision that had been published by then; 0 where none is written.
+/// A revision that had been published by then; none is written where none had been.
 int revision(RowReader& row, const std::string& item, Instant at) {
   const int revision = row.number("revision", 0, 1'000'000, 0);
-  if (revision == 0) return 0;
-  const auto item_known = row.ground().published.find(item);
-  const bool known = item_known != row.ground().published.end() && item_known->second.contains(revision) &&
-                     item_known->second.at(revision) <= at;
-  if (!known)
+  const auto found = row.ground().published.find(item);
+  bool any = false;
+  if (found != row.ground().published.end())
+    for (const auto& [published, when] : found->second) {
+      if (when <= at && published == revision) return revision;
+      any |= when <= at;
+    }
+  if (any || revision != 0)
     row.wrong("revision",
               "revision " + std::to_string(revision) + " of \"" + item + "\" had not been published by then",
-              "Correct it, or add a row of the kind \"publish\" before it");
+              any ? "Write one that had been" : "Correct it, or add a row of the kind \"publish\" before it");
   return revision;
 }
 
@@ -137,7 +140,10 @@ Any appoint(RowReader& row, Instant) {
 Any publish(RowReader& row, Instant) {
   return Fact(Publish{row.needed("what"), row.number("revision", 0, 1'000'000)});
 }
-Any lockout(RowReader& row, Instant) { return Fact(Lockout{row.machine("what")}); }
+Any lockout(RowReader& row, Instant) {
+  if (!row.has("note")) row.wrong("note", "is empty", "Write why it was put out of service");
+  return Fact(Lockout{row.machine("what")});
+}
 Any change(RowReader& row, Instant) { return Fact(Change{row.target("what")}); }
 
 Any role(RowReader& row, Instant) {

@@ -72,7 +72,9 @@ void check_card(RowReader& row, const Person& person) {
 std::vector<Command> plan_person(RowReader& row, const Ground& before) {
   Person person = person_of(row);
   const auto born = row.day("born");
-  const auto joined = row.instant("joined");
+  const auto first_day = row.day("joined");
+  // From midnight on, so that what happened on the first day comes after it.
+  const auto joined = first_day ? std::optional(before.zone.start(*first_day)) : std::nullopt;
   const Day today = before.zone.day(before.now);
   if (born && *born > today) row.wrong("born", "lies in the future", "Write the date of birth");
   if (joined && *joined > before.now)

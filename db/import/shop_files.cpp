@@ -20,7 +20,8 @@ std::vector<Command> plan_machine(RowReader& row) {
   if (!machine.machine_class.empty() && !row.ground().is_class(machine.machine_class))
     row.wrong("class", "no rulebook has the class \"" + machine.machine_class + "\"",
               "Write a class of the rulebook");
-  const auto since = row.instant("since");
+  const auto day = row.day("since");
+  const auto since = day ? std::optional(row.ground().zone.start(*day)) : std::nullopt;
   if (since && *since > row.ground().now) row.wrong("since", "lies in the future", "Write the day it came");
   if (const auto here = row.ground().machines.find(machine.machine); here != row.ground().machines.end()) {
     if (here->second.machine_class != machine.machine_class)

@@ -18,7 +18,7 @@ from pathlib import Path
 
 sys.dont_write_bytecode = True
 HERE = Path(__file__).parent
-FIRST, LAST = date(2023, 11, 4), date(2026, 11, 24)
+FOUNDED, FIRST, LAST = date(2023, 11, 1), date(2023, 11, 4), date(2026, 11, 24)
 COLUMNS = ("date kind number what revision result critical minutes severity part by until ref ends restriction "
            "struck_out reason note").split()
 
@@ -419,7 +419,7 @@ def make_people(shop):
         names = list(csv.DictReader(file))
     for n, name in enumerate(names):
         number = int(name["number"])
-        joined = FIRST if number < 100 else FIRST + timedelta(days=int((number - 100) / 370 * (LAST - FIRST).days))
+        joined = FOUNDED if number < 100 else FIRST + timedelta(days=int((number - 100) / 370 * (LAST - FIRST).days))
         born = date(rng.randrange(1948, 2007), rng.randrange(1, 13), rng.randrange(1, 29))
         other = names[(n * 7 + 3) % len(names)]
         people.append({"number": name["number"], "given": name["given"], "family": name["family"],

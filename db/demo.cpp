@@ -1,0 +1,122 @@
+#include "db/demo.h"
+
+#include <QFile>
+#include <nlohmann/json.hpp>
+#include <set>
+#include <string_view>
+
+#include "core/rulebook/json.h"
+#include "core/time/text.h"
+#include "db/import/plan.h"
+
+// A static library's resources are found only once they have been asked for by name, outside any namespace.
+static void add_demo_files() { Q_INIT_RESOURCE(demo); }
+
+namespace wm::db {
+namespace {
+
+struct DemoFiles {
+  ShopDetails details;
+  Instant now;
+  std::string pin;
+  std::vector<std::string> rulebooks;
+};
+
+/// A file that the program carries: that it is missing is a mistake of the build, not of a user.
+std::string carried(const std::string& name) {
+  QFile file(QString::fromStdString(":/demo/" + name));
+  if (!file.open(QIODevice::ReadOnly)) qFatal("the program lacks its file %s", name.c_str());
+  return file.readAll().toStdString();
+}
+
+DemoFiles read_files() {
+  const auto json = nlohmann::json::parse(carried("shop.json"));
+  DemoFiles files{{json.at("name"), json.at("zone"), 0},
+                  *parse_instant(json.at("now").get<std::string>()),
+                  json.at("pin"),
+                  {}};
+  for (const auto& name : json.at("rulebooks")) files.rulebooks.push_back(carried(name));
+  return files;
+}
+
+/// Rulebooks are no table: they go in beside the CSV files, as a plan without rows.
+Expected<import::ImportPlan> plan_rulebooks(const std::vector<std::string>& texts) {
+  import::ImportPlan plan;
+  for (const std::string& text : texts) {
+    auto rulebook = read_rulebook(text);
+    if (!rulebook) return tl::unexpected(rulebook.error().front());
+    Command command{"rulebook-" + std::to_string(rulebook->version),
+                    {},
+                    false,
+                    rulebook->recorded,
+                    false,
+                    {},
+                    PublishRulebook{*rulebook}};
+    plan.commands.push_back(std::move(command));
+    plan.lines.push_back(0);
+  }
+  return plan;
+}
+
+/// One PIN for everybody who was ever given a role in `history`.
+import::ImportPlan plan_pins(const import::ImportPlan& history, const std::string& pin,
+                             Instant now){import::ImportPlan plan;
+std::set<PersonId> done;
+for (const Command& command : history.commands) {
+  const auto* entered = std::get_if<EnterShopFact>(&command.action);
+  const auto* given = entered ? std::get_if<RoleGiven>(&entered->fact) : nullptr;
+  if (!given || !given->role || !done.insert(given->person).second) continue;
+  plan.commands.push_back({"pin-" + given->person, {}, false, now, false, {}, ChoosePin{given->person, pin}});
+  plan.lines.push_back(0);
+}
+return plan;
+}  // namespace
+
+Expected<import::ImportPlan> plan_file(import::FileKind kind, const std::string& name,
+                                       import::Ground& ground) {
+  const auto table = import::read_table(carried(name));
+  if (!table) return tl::unexpected(table.error());
+  import::ImportPlan plan = import::plan(kind, *table, import::guess_mapping(*table, kind), {}, ground);
+  ground.add(plan);
+  return plan;
+}
+
+Expected<void> fill(Store& store, const DemoFiles& files) {
+  using import::FileKind;
+  import::Ground ground = import::Ground::of(store);
+  std::vector<import::ImportPlan> plans;
+  auto rulebooks = plan_rulebooks(files.rulebooks);
+  if (!rulebooks) return tl::unexpected(rulebooks.error());
+  ground.add(*rulebooks);
+  plans.push_back(std::move(*rulebooks));
+  for (const auto& [kind, name] : {std::pair(FileKind::people, "people.csv"),
+                                   {FileKind::machines, "machines.csv"},
+                                   {FileKind::hours, "hours.csv"},
+                                   {FileKind::bookings, "bookings.csv"},
+                                   {FileKind::history, "history.csv"}}) {
+    auto plan = plan_file(kind, name, ground);
+    if (!plan) return tl::unexpected(plan.error());
+    plans.push_back(std::move(*plan));
+  }
+  plans.push_back(plan_pins(plans.back(), files.pin, files.now));
+  const auto committed = import::run(plans, store);
+  if (!committed) return tl::unexpected(committed.error());
+  return {};
+}
+
+}  // namespace wm::db
+
+Expected<Store> make_demo(const std::string& path, Store::Clock clock, StoreOptions options) {
+  add_demo_files();
+  DemoFiles files = read_files();
+  files.details.demo_clock = files.now.seconds - clock().seconds;
+  auto store = Store::create(path, files.details, clock, std::move(options));
+  if (!store) return store;
+  const auto filled = fill(*store, files);
+  if (filled) return store;
+  store = tl::unexpected(filled.error());
+  for (const char* end : {"", "-wal", "-shm"}) QFile::remove(QString::fromStdString(path + end));
+  return store;
+}
+
+}  // namespace wm::db
