@@ -247,7 +247,7 @@ class Member:
         r = self.shop.random
         self.day, self.now = day, datetime.combine(day, time(10 if day.weekday() > 4 else 16, 0)) + \
             timedelta(minutes=5 * r.randrange(36))
-        for _ in range(2 if r.random() < 0.35 or self.number in ASSESSORS else 1):
+        for _ in range(2 if r.random() < 0.35 else 1):
             self.next_step()
         self.use_something()
 
@@ -260,7 +260,7 @@ class Member:
             missing = self.shop.unmet(self.number, target, self.now)
             if missing and self.take_first(missing, target):
                 return
-            if missing and self.shop.random.random() < 0.6 and self.number not in ASSESSORS:
+            if missing and self.shop.random.random() < 0.6:
                 return
         ahead = self.now + timedelta(days=35)
         for target in self.goals:
@@ -333,7 +333,7 @@ class Member:
         if not who:
             return False
         r = self.shop.random
-        failed, stopped = (0.02, 0.03) if self.number in ASSESSORS else (0.14, 0.20)
+        failed, stopped = 0.14, 0.20
         draw = r.random()
         result = "failed" if draw < failed else "stopped" if draw < stopped else "passed"
         cells = {"what": need["checkout"], "result": result, "by": who,
@@ -351,7 +351,7 @@ class Member:
     def use_something(self):
         r = self.shop.random
         may = [t for t in self.goals if self.shop.rung(self.number, t, self.now) == 2]
-        if may and r.random() < (0.1 if self.number in ASSESSORS else 0.42):
+        if may and r.random() < 0.42:
             self.use(r.choice(may))
 
     def use(self, target):
@@ -398,13 +398,6 @@ def make_members(shop, people):
     for person in people:
         number, rng = person["number"], shop.random
         joined = date.fromisoformat(person["joined"])
-        if number in ASSESSORS:
-            when = datetime.combine(LAST, time())
-            goals = [t for t in shop.targets(when) if any(shop.scope_takes(s, t, when) for s in ASSESSORS[number])]
-            base = TIER1 + EXTRA1 + (["bandsaw", "table saw", "mitre saw"] if number in ("0007", "0011", "0001", "0015") else [])
-            members.append(Member(shop, number, joined, DISMISSED[1] if number == DISMISSED[0] else None, 0.55, 0.97,
-                                  list(dict.fromkeys(base + goals)), 1.0))
-            continue
         reach = rng.choices((1, 2, 3, 4), (44, 35, 14, 7))[0]
         left = joined + timedelta(days=rng.randrange(150, 800)) if rng.random() < 0.2 else None
         members.append(Member(shop, number, joined, left, rng.choice((0.04, 0.06, 0.09, 0.13)) + 0.02 * reach,
@@ -446,9 +439,10 @@ def main():
     told.correct(people)
     shop.born = {p["number"]: date.fromisoformat(p["born"]) for p in people}
     told.paperwork(shop)
+    told.staff(shop)
     for story in told.STORIES:
         story(shop)
-    members = make_members(shop, [p for p in people if p["number"] not in told.TOLD])
+    members = make_members(shop, [p for p in people if p["number"] not in told.TOLD | set(ASSESSORS)])
     day = FIRST
     while day <= LAST:
         if day.weekday() != 0:
