@@ -36,14 +36,15 @@ Said said(const std::vector<db::Entry>& entries) {
     if (const auto* cancel = shop_fact<db::Cancel>(entry)) out.cancelled.insert(cancel->booking);
     if (const auto* attendance = shop_fact<db::Attendance>(entry))
       out.turnout[attendance->booking] = attendance->turnout;
-    if (const auto* marks = shop_fact<db::SheetMarks>(entry)) out.machine_of_checkout[marks->checkout] = marks->machine;
+    if (const auto* marks = shop_fact<db::SheetMarks>(entry))
+      out.machine_of_checkout[marks->checkout] = marks->machine;
   }
   return out;
 }
 
 /// Whether a check-out signed on `machine` at `at` is what the booking was for.
-bool signed_for(const BookingLine& line, const Checkout& checkout, const std::string& machine_class, Instant at,
-                const Zone& zone) {
+bool signed_for(const BookingLine& line, const Checkout& checkout, const std::string& machine_class,
+                Instant at, const Zone& zone) {
   return checkout.person == line.booking.person && class_of(line.booking.target) == machine_class &&
          at >= line.booking.from - 3600 && zone.day(at) <= zone.day(line.booking.from);
 }
@@ -56,7 +57,8 @@ void add_signatures(std::vector<BookingLine>& lines, const Session& session, con
     const auto machine = said.machine_of_checkout.find(entry.id);
     if (!checkout || machine == said.machine_of_checkout.end()) continue;
     for (BookingLine& line : lines)
-      if (signed_for(line, *checkout, classes[machine->second], entry.at, session.zone())) line.signed_as = *checkout;
+      if (signed_for(line, *checkout, classes[machine->second], entry.at, session.zone()))
+        line.signed_as = *checkout;
   }
 }
 
@@ -68,7 +70,8 @@ std::vector<BookingLine> bookings(const Session& session, const Interval& within
   std::vector<BookingLine> lines;
   for (const db::Entry& entry : entries) {
     const auto* booking = shop_fact<db::Booking>(entry);
-    if (!booking || by_id.cancelled.contains(entry.id) || !overlap({booking->from, booking->to}, within)) continue;
+    if (!booking || by_id.cancelled.contains(entry.id) || !overlap({booking->from, booking->to}, within))
+      continue;
     BookingLine line{entry.id, *booking, std::nullopt, std::nullopt};
     if (const auto turnout = by_id.turnout.find(entry.id); turnout != by_id.turnout.end())
       line.turnout = turnout->second;
@@ -113,13 +116,16 @@ QString unit_label(const std::vector<Unit>& units, const MachineId& id) {
     const QString machine = class_label(unit.machine_class);
     const QString label = QString::fromStdString(unit.label);
     // A label that names the machine already stands by itself.
-    if (label.isEmpty() || label.startsWith(machine, Qt::CaseInsensitive)) return label.isEmpty() ? machine : label;
+    if (label.isEmpty() || label.startsWith(machine, Qt::CaseInsensitive))
+      return label.isEmpty() ? machine : label;
     return QObject::tr("%1, %2", "a machine and its unit").arg(machine, label);
   }
   return QString::fromStdString(id);
 }
 
-QString name_of(const Session& session, const PersonId& id) { return person_name(session.store().person(id)); }
+QString name_of(const Session& session, const PersonId& id) {
+  return person_name(session.store().person(id));
+}
 
 QString called(const Session& session, const PersonId& id) {
   const auto person = session.store().person(id);
@@ -129,7 +135,8 @@ QString called(const Session& session, const PersonId& id) {
 }
 
 QString time_span(const Interval& when, const Zone& zone) {
-  return QObject::tr("%1–%2", "from a time to a time").arg(clock_time(when.from, zone), clock_time(when.to, zone));
+  return QObject::tr("%1–%2", "from a time to a time")
+      .arg(clock_time(when.from, zone), clock_time(when.to, zone));
 }
 
 }  // namespace wm::app

@@ -14,8 +14,8 @@ struct BookingLine {
   RecordId id;
   db::Booking booking;
   std::optional<db::Turnout> turnout;  // the latest
-  /// The check-out signed for it: of the same person on the same class, from an hour before it begins to the end
-  /// of its day.
+  /// The check-out signed for it: of the same person on the same class, from an hour before it begins to the
+  /// end of its day.
   std::optional<Checkout> signed_as;
 };
 

@@ -20,7 +20,8 @@ std::vector<WeeklyHours> hours(const Session& session) {
 
 }  // namespace
 
-SlotQuestion slot_question(Session& session, const PersonId& person, const TargetName& target, Day first, int days) {
+SlotQuestion slot_question(Session& session, const PersonId& person, const TargetName& target, Day first,
+                           int days) {
   SlotQuestion question;
   question.person = person;
   question.zone = session.zone();
@@ -29,11 +30,14 @@ SlotQuestion slot_question(Session& session, const PersonId& person, const Targe
   for (const Unit& unit : units(session))
     if (unit.machine_class == class_of(target)) question.units.push_back(unit.id);
   for (const BookingLine& line : bookings(session, {question.from, question.to}))
-    question.booked.push_back(
-        {line.booking.person, line.booking.assessor, line.booking.machine, {line.booking.from, line.booking.to}});
+    question.booked.push_back({line.booking.person,
+                               line.booking.assessor,
+                               line.booking.machine,
+                               {line.booking.from, line.booking.to}});
   question.hours = hours(session);
   for (const WeeklyHours& each : question.hours)
-    if (std::find(question.assessors.begin(), question.assessors.end(), each.person) == question.assessors.end())
+    if (std::find(question.assessors.begin(), question.assessors.end(), each.person) ==
+        question.assessors.end())
       question.assessors.push_back(each.person);
   // What is true now, whatever date the pages look back to: a booking is for real.
   ask_decider(question, session.decider(std::nullopt), target);
@@ -48,7 +52,8 @@ std::vector<db::Booking> fitting_slots(Session& session, const PersonId& person,
                                        int days_ahead) {
   const Day today = session.zone().day(session.now());
   std::vector<db::Booking> out;
-  for (const Slot& slot : side_by_side(fitting(slot_question(session, person, target, today, days_ahead + 1))))
+  for (const Slot& slot :
+       side_by_side(fitting(slot_question(session, person, target, today, days_ahead + 1))))
     out.push_back(booking_of(slot, person, target));
   return out;
 }

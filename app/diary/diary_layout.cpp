@@ -1,0 +1,199 @@
+// How the Diary is laid out; what it does stands in diary_page.cpp.
+#include <QHBoxLayout>
+#include <QShortcut>
+#include <QVBoxLayout>
+
+#include "app/diary/day_strip.h"
+#include "app/diary/diary_page.h"
+#include "app/diary/waiting_list.h"
+#include "app/theme/theme.h"
+#include "app/widgets/date_field.h"
+#include "app/widgets/key_button.h"
+#include "app/widgets/person_box.h"
+#include "app/words/words.h"
+
+namespace wm::app {
+namespace {
+
+QLabel* label(const char* role, bool wrap = false) {
+  auto* out = new QLabel;
+  out->setProperty("role", role);
+  out->setWordWrap(wrap);
+  return out;
+}
+
+/// A sheet of paper with a heading, a quiet word at its right, and something below.
+QFrame* paper(QLabel* heading, QLabel* quiet, QWidget* content, int stretch) {
+  auto* frame = new QFrame;
+  frame->setProperty("role", "paper");
+  auto* column = new QVBoxLayout(frame);
+  column->setContentsMargins(14, 10, 14, 12);
+  auto* top = new QHBoxLayout;
+  heading->setFont(type(TypeSize::body, true));
+  top->addWidget(heading);
+  top->addStretch(1);
+  if (quiet) top->addWidget(quiet);
+  column->addLayout(top);
+  column->addWidget(content, stretch);
+  return frame;
+}
+
+}  // namespace
+
+DiaryPage::DiaryPage(Session& session, QWidget* parent) : Page(session, parent) {
+  auto* across = new QHBoxLayout(this);
+  across->setContentsMargins(24, 18, 20, 18);
+  across->setSpacing(20);
+  auto* left = new QVBoxLayout;
+  left->setSpacing(6);
+  left->addWidget(make_choice());
+  left->addSpacing(6);
+  left->addWidget(make_list(), 1);
+  across->addLayout(left, 9);
+  across->addWidget(make_side(), 4);
+  setFocusProxy(person_);
+}
+
+QWidget* DiaryPage::make_choice() {
+  auto* box = new QWidget;
+  auto* across = new QHBoxLayout(box);
+  across->setContentsMargins(0, 0, 0, 0);
+  person_ = new PersonBox(session());
+  person_->field()->setObjectName("person");
+  person_->field()->installEventFilter(this);
+  target_ = new QComboBox;
+  target_->setObjectName("target");
+  target_->setAccessibleName(tr("Machine"));
+  target_->setMinimumWidth(200);
+  target_->setMaxVisibleItems(16);
+  day_ = new DateField(tr("from today"));
+  day_->setObjectName("day");
+  day_->setAccessibleName(tr("First day shown"));
+  day_->setMaximumWidth(150);
+  auto* hint = label("quiet");
+  hint->setText(
+      tr("%1 go to a day").arg(QKeySequence(Qt::CTRL | Qt::Key_G).toString(QKeySequence::NativeText)));
+  across->addWidget(person_, 3, Qt::AlignTop);
+  across->addWidget(target_, 2, Qt::AlignTop);
+  across->addWidget(day_, 1, Qt::AlignTop);
+  across->addWidget(hint, 0, Qt::AlignTop);
+
+  connect(person_, &PersonBox::chosen, this,
+          [this] { choose_person(person_->person().value_or(PersonId())); });
+  connect(person_->field(), &QLineEdit::textEdited, this, [this](const QString& typed) {
+    if (typed.isEmpty()) choose_person({});
+  });
+  connect(target_, &QComboBox::activated, this,
+          [this](int i) { choose_target(target_->itemData(i).toString().toStdString()); });
+  connect(day_, &DateField::day_changed, this, [this] {
+    first_ = day_->day();
+    refresh();
+  });
+  connect(day_, &DateField::refused, this, &Page::tell_problem);
+  connect(day_, &QLineEdit::returnPressed, this, [this] { list_->setFocus(); });
+  auto* go_to_day = new QShortcut(Qt::CTRL | Qt::Key_G, this);
+  connect(go_to_day, &QShortcut::activated, this, [this] {
+    day_->setFocus();
+    day_->selectAll();
+  });
+  return box;
+}
+
+QWidget* DiaryPage::make_list() {
+  auto* box = new QWidget;
+  auto* down = new QVBoxLayout(box);
+  down->setContentsMargins(0, 0, 0, 0);
+  down->setSpacing(4);
+  heading_ = label("large");
+  heading_->setObjectName("heading");
+  under_ = label("quiet", true);
+  under_->setObjectName("under");
+  why_not_ = label("sentence", true);
+  why_not_->setObjectName("why_not");
+  rows_ = new DiaryRows(this);
+  delegate_ = new DiaryDelegate(*rows_, this);
+  list_ = new QListView;
+  list_->setObjectName("list");
+  list_->setAccessibleName(tr("Bookings and free times"));
+  list_->setModel(rows_);
+  list_->setItemDelegate(delegate_);
+  list_->setResizeMode(QListView::Adjust);
+  list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+  list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  down->addWidget(heading_);
+  down->addWidget(under_);
+  down->addWidget(why_not_);
+  down->addSpacing(4);
+  down->addWidget(list_, 1);
+  connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, &DiaryPage::show_selected);
+  return box;
+}
+
+QWidget* DiaryPage::make_side() {
+  auto* box = new QWidget;
+  box->setMinimumWidth(340);
+  auto* down = new QVBoxLayout(box);
+  down->setContentsMargins(0, 0, 0, 0);
+  down->setSpacing(12);
+  strip_heading_ = new QLabel;
+  strip_ = new DayStrip;
+  down->addWidget(paper(strip_heading_, nullptr, strip_, 0));
+  auto* heading = new QLabel(tr("Waiting"));
+  waiting_heading_ = label("quiet");
+  waiting_ = new WaitingList;
+  waiting_->setFrameShape(QFrame::NoFrame);
+  waiting_->setMinimumHeight(row_height() + 12);
+  down->addWidget(paper(heading, waiting_heading_, waiting_, 1), 1);
+  down->addWidget(make_actions());
+  connect(waiting_, &WaitingList::chosen, this, [this](const PersonId& person, const TargetName& target) {
+    member_ = person;
+    person_->set_person(person);
+    chosen_target_ = target;
+    refresh();
+  });
+  return box;
+}
+
+QWidget* DiaryPage::make_actions() {
+  auto* box = new QWidget;
+  auto* down = new QVBoxLayout(box);
+  down->setContentsMargins(0, 0, 0, 0);
+  down->setSpacing(6);
+  book_ = new KeyButton(tr("Book"), Qt::CTRL | Qt::Key_Return, true);
+  book_->setObjectName("book");
+  wait_ = new KeyButton(tr("Put on the waiting list"), Qt::CTRL | Qt::Key_L);
+  arrived_ = new KeyButton(tr("Arrived"), Qt::CTRL | Qt::Key_1);
+  late_ = new KeyButton(tr("Late"), Qt::CTRL | Qt::Key_2);
+  not_come_ = new KeyButton(tr("Not come"), Qt::CTRL | Qt::Key_3);
+  cancel_ = new KeyButton(tr("Cancel this booking…"), Qt::CTRL | Qt::SHIFT | Qt::Key_X);
+  reason_ = new QLineEdit;
+  reason_->setObjectName("reason");
+  reason_->setPlaceholderText(tr("the reason, then Enter; Esc keeps the booking"));
+  reason_->setAccessibleName(tr("Reason for cancelling"));
+  reason_->installEventFilter(this);
+  reason_->hide();
+  auto* turnout = new QHBoxLayout;
+  turnout->setSpacing(6);
+  for (KeyButton* button : {arrived_, late_, not_come_}) turnout->addWidget(button);
+  auto* caution_words = label("quiet", true);
+  caution_words->setText(caution());
+  down->addLayout(turnout);
+  down->addWidget(cancel_);
+  down->addWidget(reason_);
+  down->addWidget(wait_);
+  down->addWidget(book_);
+  down->addWidget(caution_words);
+  // The keypad's Enter is another key.
+  auto* keypad = new QShortcut(Qt::CTRL | Qt::Key_Enter, this);
+  connect(keypad, &QShortcut::activated, book_, &QPushButton::click);
+  connect(book_, &QPushButton::clicked, this, &DiaryPage::book);
+  connect(wait_, &QPushButton::clicked, this, &DiaryPage::wait_or_not);
+  connect(arrived_, &QPushButton::clicked, this, [this] { turned_out(db::Turnout::arrived); });
+  connect(late_, &QPushButton::clicked, this, [this] { turned_out(db::Turnout::late); });
+  connect(not_come_, &QPushButton::clicked, this, [this] { turned_out(db::Turnout::not_come); });
+  connect(cancel_, &QPushButton::clicked, this, &DiaryPage::ask_reason);
+  connect(reason_, &QLineEdit::returnPressed, this, &DiaryPage::cancel);
+  return box;
+}
+
+}  // namespace wm::app

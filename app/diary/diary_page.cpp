@@ -1,0 +1,299 @@
+#include "app/diary/diary_page.h"
+
+#include <QKeyEvent>
+#include <algorithm>
+
+#include "app/diary/day_strip.h"
+#include "app/diary/slots.h"
+#include "app/diary/waiting_list.h"
+#include "app/diary/why_words.h"
+#include "app/widgets/date_field.h"
+#include "app/widgets/key_button.h"
+#include "app/widgets/person_box.h"
+#include "app/words/words.h"
+#include "core/diary/ready.h"
+
+namespace wm::app {
+namespace {
+
+constexpr int days_shown = 14;
+
+std::vector<TargetName> targets_now(Session& session) {
+  const Rulebook* rulebook = session.decider(std::nullopt).in_force(session.now());
+  return rulebook ? targets_of(*rulebook) : std::vector<TargetName>{};
+}
+
+/// What the person is likeliest to be booked for: what they wait for, or else the first machine on which a
+/// check-out is the last thing missing.
+TargetName likeliest(Session& session, const PersonId& person) {
+  for (const WaitingLine& line : waiting(session))
+    if (line.waiting.person == person) return line.waiting.target;
+  Decider& decider = session.decider(std::nullopt);
+  for (const TargetName& target : targets_now(session))
+    if (decider.rung(person, target, session.now()) == Rung::supervised &&
+        ready_for_checkout(decider.standing(person, target, session.now())))
+      return target;
+  return {};
+}
+
+QString day_and_time(const Interval& when, const Zone& zone, Session& session) {
+  return DiaryPage::tr("%1, %2", "a day and a time")
+      .arg(day_heading(zone.day(when.from), session), clock_time(when.from, zone));
+}
+
+}  // namespace
+
+Day DiaryPage::first() const { return first_.value_or(session().zone().day(session().now())); }
+
+void DiaryPage::open(const Place& place) {
+  if (!place.person.empty()) {
+    member_ = place.person;
+    person_->set_person(place.person);
+    chosen_target_ = place.target.empty() ? likeliest(session(), place.person) : place.target;
+  }
+  if (!place.record.empty())
+    for (const db::Entry& entry : session().store().entries())
+      if (const auto* fact = std::get_if<db::ShopFact>(&entry.fact); fact && entry.id == place.record)
+        if (const auto* booking = std::get_if<db::Booking>(fact))
+          first_ = session().zone().day(booking->from);
+  refresh();
+  if (!place.record.empty()) select_again(place.record, std::nullopt);
+  person_->setFocus();
+  person_->field()->selectAll();
+}
+
+void DiaryPage::refresh() {
+  day_->set_today(session().zone().day(session().now()));
+  fill_targets();
+  fill_list();
+  const std::vector<WaitingLine> lines = waiting(session());
+  waiting_->set(session(), lines);
+  waiting_heading_->setText(WaitingList::summary(session(), lines));
+  show_selected();
+}
+
+void DiaryPage::fill_targets() {
+  const std::vector<TargetName> targets = targets_now(session());
+  if (static_cast<std::size_t>(target_->count()) != targets.size() + 1) {
+    target_->clear();
+    target_->addItem(tr("choose a machine"), QString());
+    for (const TargetName& target : targets)
+      target_->addItem(target_label(target), QString::fromStdString(target));
+  }
+  target_->setCurrentIndex(std::max(0, target_->findData(QString::fromStdString(chosen_target_))));
+}
+
+void DiaryPage::fill_list() {
+  const DiaryRow* before = selected();
+  const auto booking = before && before->booking ? std::optional(before->booking->id) : std::nullopt;
+  const auto slot = before ? before->slot : std::nullopt;
+  rows_->set(diary_rows(session(), {member_, chosen_target_, first(), days_shown}));
+  delegate_->measure();
+  list_->doItemsLayout();
+  say_what_is_shown(std::any_of(rows_->rows().begin(), rows_->rows().end(),
+                                [](const DiaryRow& row) { return row.kind == DiaryRow::Kind::slot; }));
+  select_again(booking, slot);
+}
+
+void DiaryPage::say_what_is_shown(bool some_slot) {
+  heading_->setText(
+      tr("%1 to %2", "from a day to a day")
+          .arg(day_heading(first(), session()), day_heading(first() + (days_shown - 1), session())));
+  const bool asked = !member_.empty() && !chosen_target_.empty();
+  const QString name = name_of(session(), member_);
+  why_not_->hide();
+  if (member_.empty()) {
+    under_->setText(tr("What is booked. Choose a member and a machine to see the times that fit."));
+  } else if (!asked) {
+    under_->setText(tr("What is booked. Choose a machine to see the times that fit %1.").arg(name));
+  } else if (some_slot) {
+    under_->setText(
+        tr("Times that fit %1 on %2, among what is booked").arg(name, target_label(chosen_target_)));
+  } else {
+    under_->setText(tr("Nothing fits %1 on %2 in these days.").arg(name, target_label(chosen_target_)));
+    why_not_->setText(none_words(
+        session(), slot_question(session(), member_, chosen_target_, first(), days_shown), chosen_target_));
+    why_not_->show();
+  }
+}
+
+void DiaryPage::select_again(const std::optional<RecordId>& booking, const std::optional<Slot>& slot) {
+  int fallback = -1;
+  const std::vector<DiaryRow>& rows = rows_->rows();
+  for (int i = 0; i < static_cast<int>(rows.size()); ++i) {
+    const DiaryRow& row = rows[static_cast<std::size_t>(i)];
+    const bool same_booking = booking && row.booking && row.booking->id == *booking;
+    const bool same_slot =
+        slot && row.slot && row.slot->when == slot->when && row.slot->assessor == slot->assessor;
+    if (same_booking || same_slot) {
+      list_->setCurrentIndex(rows_->index(i));
+      return;
+    }
+    // Otherwise the first time that fits, or the first booking.
+    if (row.slot && (fallback < 0 || !rows[static_cast<std::size_t>(fallback)].slot)) fallback = i;
+    if (row.booking && fallback < 0) fallback = i;
+  }
+  if (fallback >= 0) list_->setCurrentIndex(rows_->index(fallback));
+}
+
+const DiaryRow* DiaryPage::selected() const { return rows_->row(list_->currentIndex()); }
+
+void DiaryPage::show_selected() {
+  const DiaryRow* row = selected();
+  const bool slot = row && row->slot;
+  const Day day = row ? row->day : first();
+  strip_heading_->setText(tr("%1, by machine", "a day").arg(day_heading(day, session())));
+  strip_->show_day(session().zone(), day,
+                   day_bands(session(), day, chosen_target_, slot ? row->slot : std::nullopt));
+  book_->setEnabled(slot);
+  book_->say(
+      slot ? tr("Book %1, %2")
+                 .arg(called(session(), member_), day_and_time(row->slot->when, session().zone(), session()))
+           : tr("Book"));
+  const bool asked = !member_.empty() && !chosen_target_.empty();
+  wait_->setEnabled(asked);
+  wait_->say(asked && waiting_of(member_, chosen_target_) ? tr("Take off the waiting list")
+                                                          : tr("Put on the waiting list"));
+  show_turnout_buttons(row && row->booking ? &*row->booking : nullptr);
+}
+
+void DiaryPage::show_turnout_buttons(const BookingLine* line) {
+  const Zone& zone = session().zone();
+  const bool begun = line && zone.day(line->booking.from) <= zone.day(session().now());
+  for (KeyButton* button : {arrived_, late_, not_come_}) button->setVisible(begun && !line->signed_as);
+  cancel_->setVisible(line && !line->signed_as);
+  if (!line) reason_->hide();
+}
+
+void DiaryPage::choose_person(const PersonId& person) {
+  member_ = person;
+  chosen_target_ = person.empty() ? TargetName() : likeliest(session(), person);
+  refresh();
+}
+
+void DiaryPage::choose_target(const TargetName& target) {
+  chosen_target_ = target;
+  refresh();
+}
+
+bool DiaryPage::enter(db::ShopFact fact, const QString& done) {
+  const auto committed = session().commit(db::EnterShopFact{std::move(fact)});
+  if (!committed) {
+    emit tell_problem(committed.error());
+    return false;
+  }
+  emit tell(done);
+  return true;
+}
+
+void DiaryPage::book() {
+  const DiaryRow* row = selected();
+  if (!row || !row->slot) return;
+  // A copy: entering it fills the list anew.
+  const Slot slot = *row->slot;
+  const PersonId person = member_;
+  const TargetName target = chosen_target_;
+  const std::vector<Slot> now =
+      fitting(slot_question(session(), person, target, session().zone().day(slot.when.from), 1));
+  const auto same = [&](const Slot& each) {
+    return each.when == slot.when && each.assessor == slot.assessor && each.unit == slot.unit;
+  };
+  if (std::none_of(now.begin(), now.end(), same)) {
+    refresh();
+    emit tell_problem({tr("that time").toStdString(),
+                       tr("It does not fit any more: somebody has booked meanwhile, or "
+                          "it has begun")
+                           .toStdString(),
+                       tr("Choose another from the list, which is up to date now").toStdString()});
+    return;
+  }
+  const db::Booking booking = booking_of(slot, person, target);
+  const auto committed = session().commit(db::EnterShopFact{booking});
+  if (!committed) {
+    emit tell_problem(committed.error());
+    return;
+  }
+  end_waiting(booking);
+  refresh();
+  if (!committed->entries.empty()) select_again(committed->entries.front().id, std::nullopt);
+  emit tell(tr("%1 is booked: %2, %3, with %4.", "member; day and time; machine; assessor")
+                .arg(name_of(session(), person), day_and_time(slot.when, session().zone(), session()),
+                     unit_label(units(session()), slot.unit), name_of(session(), slot.assessor)));
+}
+
+void DiaryPage::end_waiting(const db::Booking& booking) {
+  while (const auto line = waiting_of(booking.person, booking.target))
+    if (!session().commit(db::EnterShopFact{db::WaitingEnd{line->id}})) return;
+}
+
+std::optional<WaitingLine> DiaryPage::waiting_of(const PersonId& person, const TargetName& target) const {
+  for (const WaitingLine& line : waiting(session()))
+    if (line.waiting.person == person && class_of(line.waiting.target) == class_of(target)) return line;
+  return std::nullopt;
+}
+
+void DiaryPage::turned_out(db::Turnout turnout) {
+  const DiaryRow* row = selected();
+  if (!row || !row->booking) return;
+  const QString name = name_of(session(), row->booking->booking.person);
+  const QString done = turnout == db::Turnout::arrived ? tr("%1 has arrived.").arg(name)
+                       : turnout == db::Turnout::late  ? tr("%1 is late.").arg(name)
+                                                       : tr("%1 has not come.").arg(name);
+  if (enter(db::Attendance{row->booking->id, turnout}, done)) refresh();
+}
+
+void DiaryPage::ask_reason() {
+  reason_->show();
+  reason_->clear();
+  reason_->setFocus();
+}
+
+void DiaryPage::cancel() {
+  const DiaryRow* row = selected();
+  if (!row || !row->booking) return;
+  const QString reason = reason_->text().trimmed();
+  if (reason.isEmpty()) {
+    emit tell_problem({tr("the reason").toStdString(),
+                       tr("A cancelled booking keeps its reason").toStdString(),
+                       tr("Write a word or two, then press Enter").toStdString()});
+    return;
+  }
+  const QString name = name_of(session(), row->booking->booking.person);
+  const db::Cancel fact{row->booking->id, reason.toStdString()};
+  if (!enter(fact, tr("The booking of %1 is cancelled: %2.").arg(name, reason))) return;
+  reason_->hide();
+  list_->setFocus();
+  refresh();
+}
+
+void DiaryPage::wait_or_not() {
+  const PersonId person = member_;
+  if (person.empty() || chosen_target_.empty()) return;
+  const QString name = name_of(session(), person), machine = target_label(chosen_target_);
+  const auto line = waiting_of(person, chosen_target_);
+  const bool done =
+      line ? enter(db::WaitingEnd{line->id}, tr("%1 is off the waiting list for %2.").arg(name, machine))
+           : enter(db::Waiting{person, chosen_target_},
+                   tr("%1 is on the waiting list for %2.").arg(name, machine));
+  if (done) refresh();
+}
+
+bool DiaryPage::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() != QEvent::KeyPress) return Page::eventFilter(watched, event);
+  const auto* key = static_cast<QKeyEvent*>(event);
+  if (watched == reason_ && key->key() == Qt::Key_Escape) {
+    reason_->hide();
+    list_->setFocus();
+    return true;
+  }
+  // From the field at the top the arrows move through the list below, so that a hand need not leave the keys.
+  const bool moves = key->key() == Qt::Key_Up || key->key() == Qt::Key_Down || key->key() == Qt::Key_PageUp ||
+                     key->key() == Qt::Key_PageDown;
+  if (watched == person_->field() && moves && person_->person()) {
+    QCoreApplication::sendEvent(list_, event);
+    return true;
+  }
+  return Page::eventFilter(watched, event);
+}
+
+}  // namespace wm::app

@@ -1,0 +1,80 @@
+#pragma once
+// The Diary: what is booked and what would fit, in order of time; the day by machine; who waits.
+#include <QComboBox>
+#include <QFrame>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListView>
+#include <optional>
+
+#include "app/diary/diary_delegate.h"
+#include "app/diary/diary_rows.h"
+#include "app/page/page.h"
+
+namespace wm::app {
+
+class DateField;
+class DayStrip;
+class KeyButton;
+class PersonBox;
+class WaitingList;
+
+class DiaryPage : public Page {
+  Q_OBJECT
+ public:
+  explicit DiaryPage(Session& session, QWidget* parent = nullptr);
+
+  QString id() const override { return QStringLiteral("diary"); }
+  QString title() const override { return tr("Diary"); }
+  void refresh() override;
+  void open(const Place& place) override;
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
+ private:
+  QWidget* make_choice();
+  QWidget* make_list();
+  QWidget* make_side();
+  QWidget* make_actions();
+
+  void choose_person(const PersonId& person);
+  void choose_target(const TargetName& target);
+  void fill_targets();
+  void fill_list();
+  void say_what_is_shown(bool some_slot);
+  void show_selected();
+  void show_turnout_buttons(const BookingLine* line);
+  void select_again(const std::optional<RecordId>& booking, const std::optional<Slot>& slot);
+  const DiaryRow* selected() const;
+  Day first() const;
+
+  void book();
+  void turned_out(db::Turnout turnout);
+  void ask_reason();
+  void cancel();
+  void wait_or_not();
+  /// Commits, and says what was done or why not.
+  bool enter(db::ShopFact fact, const QString& done);
+  void end_waiting(const db::Booking& booking);
+  std::optional<WaitingLine> waiting_of(const PersonId& person, const TargetName& target) const;
+
+  PersonBox* person_;
+  QComboBox* target_;
+  DateField* day_;
+  QLabel *heading_, *under_, *why_not_;
+  QListView* list_;
+  DiaryRows* rows_;
+  DiaryDelegate* delegate_;
+  QLabel *strip_heading_, *waiting_heading_;
+  DayStrip* strip_;
+  WaitingList* waiting_;
+  KeyButton *book_, *wait_, *arrived_, *late_, *not_come_, *cancel_;
+  QLineEdit* reason_;
+
+  PersonId member_;
+  TargetName chosen_target_;
+  std::optional<Day> first_;
+};
+
+}  // namespace wm::app

@@ -1,0 +1,138 @@
+#include "app/diary/why_words.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <algorithm>
+
+#include "app/diary/bookings.h"
+#include "app/words/words.h"
+
+namespace wm::app {
+namespace {
+
+struct Diary {
+  Q_DECLARE_TR_FUNCTIONS(Diary)
+};
+
+QString listed(const QStringList& names) {
+  if (names.size() < 2) return names.value(0);
+  return Diary::tr("%1 or %2", "the last two of a list")
+      .arg(names.mid(0, names.size() - 1).join(", "), names.back());
+}
+
+/// Those able to assess it when the days begin, the member left out.
+std::vector<PersonId> able_ones(Session& session, const SlotQuestion& question, const TargetName& target) {
+  std::vector<PersonId> able = session.decider(std::nullopt).assessors(target, question.from);
+  std::erase(able, question.person);
+  return able;
+}
+
+/// Names of the first few.
+QString names(const Session& session, const std::vector<PersonId>& people) {
+  constexpr std::size_t most = 3;
+  QStringList out;
+  for (std::size_t i = 0; i < std::min(most, people.size()); ++i) out << name_of(session, people[i]);
+  if (people.size() > most) out << Diary::tr("somebody else able to assess it");
+  return listed(out);
+}
+
+class NoneWords {
+ public:
+  NoneWords(Session& session, const SlotQuestion& question, const TargetName& target)
+      : question_(question),
+        target_(target_label(target)),
+        member_(called(session, question.person)),
+        able_(able_ones(session, question, target)),
+        able_names_(names(session, able_)) {}
+
+  /// Ends the search where nothing else can matter.
+  QString hopeless() const {
+    if (question_.units.empty())
+      return Diary::tr("The shop has no unit of this machine. A manager can add one on Machines.");
+    if (able_.empty())
+      return Diary::
+          tr("Nobody else is able to assess %1 now. A manager can appoint somebody who works on it without a "
+             "supervisor.")
+              .arg(target_);
+    return {};
+  }
+
+  QString obstacle(Fit fit) const {
+    switch (fit) {
+      case Fit::member_ready:
+        return Diary::tr(
+                   "%1 is not ready for a check-out on %2 in these days: the Desk says what is missing.")
+            .arg(member_, target_);
+      case Fit::assessor_able:
+        return Diary::tr("Nobody with hours in the diary is able to assess it.");
+      case Fit::assessor_in:
+        return Diary::tr("Nobody who assesses has hours in these days.");
+      case Fit::unit_in_service:
+        return Diary::tr("Every unit is out of service.");
+      case Fit::member_free:
+        return Diary::tr("%1 is booked throughout.").arg(member_);
+      case Fit::assessor_free:
+        return Diary::tr("Every assessor is booked throughout.");
+      case Fit::unit_free:
+        return Diary::tr("Every unit is booked throughout.");
+    }
+    return {};
+  }
+
+  QString help(Fit fit) const {
+    switch (fit) {
+      case Fit::member_ready:
+        return Diary::tr("what %1 still needs for a check-out").arg(member_);
+      case Fit::assessor_able:
+        return Diary::tr("somebody able to assess it among those who are in");
+      case Fit::assessor_in:
+        return Diary::tr("more hours of %1").arg(able_names_);
+      case Fit::unit_in_service:
+        return Diary::tr("a unit back in service");
+      case Fit::member_free:
+        return Diary::tr("moving another booking of %1").arg(member_);
+      case Fit::assessor_free:
+        return Diary::tr("moving another booking of %1").arg(able_names_);
+      case Fit::unit_free:
+        return Diary::tr("moving another booking on this machine");
+    }
+    return {};
+  }
+
+ private:
+  const SlotQuestion& question_;
+  QString target_, member_;
+  std::vector<PersonId> able_;
+  QString able_names_;
+};
+
+}  // namespace
+
+QString fit_words(const Session& session, const SlotQuestion& question, const Slot& slot) {
+  const QString units = slot.units > 1 ? Diary::tr("%n unit(s) free", "", static_cast<int>(slot.units))
+                                       : Diary::tr("unit free");
+  return Diary::tr("fits: %1 ready, %2 able and in %3, %4", "member, assessor, hours, units")
+      .arg(called(session, question.person), called(session, slot.assessor),
+           time_span(slot.assessor_in, session.zone()), units);
+}
+
+QString none_words(Session& session, const SlotQuestion& question, const TargetName& target) {
+  const NoneWords words(session, question, target);
+  if (const QString end = words.hopeless(); !end.isEmpty()) return end;
+  const WhyNone why = why_none(question);
+  QStringList sentences, helps;
+  for (Fit fit : why.never) sentences << words.obstacle(fit);
+  for (Fit fit : why.would_help) helps << words.help(fit);
+  if (sentences.isEmpty())
+    sentences << Diary::tr("Member, assessor and unit are never free at the same time.");
+  if (helps.isEmpty())
+    sentences
+        << Diary::tr(
+               "More than one thing stands in the way; look at later days, or put %1 on the waiting list.")
+               .arg(called(session, question.person));
+  else
+    sentences << Diary::tr("What would help: %1.").arg(listed(helps));
+  return sentences.join(' ');
+}
+
+}  // namespace wm::app
