@@ -1,0 +1,41 @@
+#pragma once
+// Tonight's one-on-ones, those still open, and what has been marked for each so far.
+#include <QString>
+#include <optional>
+#include <vector>
+
+#include "app/diary/bookings.h"
+#include "app/session.h"
+#include "core/sheet/result.h"
+
+namespace wm::app {
+
+/// One person on one machine, with or without a booking.
+struct OneOnOne {
+  std::optional<RecordId> booking;
+  PersonId person, assessor;
+  MachineId machine;
+  TargetName target;
+  std::optional<Interval> when;
+  std::optional<db::Turnout> turnout;
+  std::optional<Checkout> signed_as;
+
+  /// The booking, or who is on what.
+  std::string key() const { return booking ? *booking : person + '\n' + target; }
+};
+
+/// What has been marked and written, kept while other pages are looked at.
+struct Draft {
+  std::vector<Mark> marks, again;
+  QString restrictions, note;
+  std::optional<Outcome> outcome;  // chosen by hand
+  std::optional<PersonId> assessor;
+};
+
+/// Today's in order of time, then those of the last two weeks that nobody signed, the latest first; people
+/// who did not come are left out.
+std::vector<OneOnOne> one_on_ones(const Session& session);
+/// Without a booking: on the class's first unit that is in service, with whoever sits here if they are able.
+OneOnOne without_booking(Session& session, const PersonId& person, const TargetName& target);
+
+}  // namespace wm::app
