@@ -1,0 +1,187 @@
+// How Check-outs is laid out; what it does stands in checkouts_page.cpp.
+#include <QFrame>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QShortcut>
+#include <QVBoxLayout>
+
+#include "app/checkouts/checkouts_page.h"
+#include "app/checkouts/result_words.h"
+#include "app/checkouts/sheet_view.h"
+#include "app/diary/two_lines.h"
+#include "app/theme/theme.h"
+#include "app/widgets/key_button.h"
+#include "app/words/words.h"
+
+namespace wm::app {
+namespace {
+
+QLabel* label(const char* role, const QString& words = {}, bool wrap = false) {
+  auto* out = new QLabel(words);
+  out->setProperty("role", role);
+  out->setWordWrap(wrap);
+  return out;
+}
+
+QFrame* paper() {
+  auto* out = new QFrame;
+  out->setProperty("role", "paper");
+  return out;
+}
+
+QFrame* rule() {
+  auto* out = new QFrame;
+  out->setProperty("role", "rule");
+  return out;
+}
+
+/// A caption whose letter after "&" leads to the field.
+QLabel* caption(const QString& words, QWidget* field) {
+  QLabel* out = label("quiet", words);
+  out->setBuddy(field);
+  field->setAccessibleName(QString(words).remove('&'));
+  return out;
+}
+
+}  // namespace
+
+CheckoutsPage::CheckoutsPage(Session& session, QWidget* parent) : Page(session, parent) {
+  auto* across = new QHBoxLayout(this);
+  across->setContentsMargins(20, 18, 20, 18);
+  across->setSpacing(16);
+  across->addWidget(make_list(), 2);
+  across->addWidget(make_sheet(), 7);
+  setFocusProxy(sheet_);
+  refresh();
+}
+
+QWidget* CheckoutsPage::make_list() {
+  QFrame* box = paper();
+  box->setMinimumWidth(236);
+  auto* down = new QVBoxLayout(box);
+  down->setContentsMargins(12, 12, 12, 12);
+  auto* heading = new QLabel(tr("One-on-ones"));
+  heading->setFont(type(TypeSize::body, true));
+  list_ = new QListWidget;
+  list_->setObjectName("one_on_ones");
+  list_->setAccessibleName(tr("Tonight's one-on-ones, and those still open"));
+  list_->setItemDelegate(new TwoLines(list_));
+  list_->setFrameShape(QFrame::NoFrame);
+  down->addWidget(heading);
+  down->addWidget(label("quiet", tr("tonight's, then those still open"), true));
+  down->addWidget(list_, 1);
+  connect(list_, &QListWidget::currentItemChanged, this, [this](const QListWidgetItem* item) {
+    if (item && !filling_) choose(item->data(Qt::UserRole + 10).toString().toStdString());
+  });
+  connect(list_, &QListWidget::itemActivated, this, [this] { sheet_->setFocus(); });
+  return box;
+}
+
+QWidget* CheckoutsPage::make_sheet() {
+  QFrame* box = paper();
+  auto* down = new QVBoxLayout(box);
+  down->setContentsMargins(18, 14, 18, 12);
+  down->setSpacing(4);
+  heading_ = label("large", {}, true);
+  heading_->setObjectName("heading");
+  revision_ = label("quiet");
+  auto* top = new QHBoxLayout;
+  top->addWidget(heading_, 1);
+  top->addWidget(revision_, 0, Qt::AlignTop);
+  under_ = label("sentence", {}, true);
+  under_->setObjectName("under");
+  how_ = label(
+      "quiet",
+      tr("Marked after a cut, never while stock is moving.  1 shown · 2 shown when asked · 3 not shown · "
+         "0 no mark; the arrows move, Right is the second time."),
+      true);
+  sheet_ = new SheetView;
+  connect(sheet_, &SheetView::marked, this, [this] {
+    keep_draft();
+    show_result();
+    fill_list();
+  });
+  down->addLayout(top);
+  down->addWidget(under_);
+  down->addWidget(how_);
+  down->addWidget(sheet_, 1);
+  down->addWidget(rule());
+  foot_ = make_foot();
+  after_box_ = make_after();
+  down->addWidget(foot_);
+  down->addWidget(after_box_);
+  down->addWidget(label("quiet", caution(), true));
+  return box;
+}
+
+QWidget* CheckoutsPage::make_foot() {
+  auto* box = new QWidget;
+  auto* grid = new QGridLayout(box);
+  grid->setContentsMargins(0, 4, 0, 2);
+  grid->setVerticalSpacing(5);
+  grid->setHorizontalSpacing(10);
+  suggested_ = label("sentence", {}, true);
+  suggested_->setObjectName("suggested");
+  suggested_->setFont(type(TypeSize::body, true));
+  restrictions_ = new QLineEdit;
+  restrictions_->setObjectName("restrictions");
+  restrictions_->setPlaceholderText(tr("none; several with a semicolon between"));
+  note_ = new QLineEdit;
+  note_->setObjectName("note");
+  outcome_ = new QComboBox;
+  outcome_->setObjectName("outcome");
+  outcome_->addItem(tr("choose"), -1);
+  for (Outcome outcome : {Outcome::passed, Outcome::failed, Outcome::stopped})
+    outcome_->addItem(outcome_words(outcome), static_cast<int>(outcome));
+  assessor_ = new QComboBox;
+  assessor_->setObjectName("assessor");
+  pin_ = new QLineEdit;
+  pin_->setObjectName("pin");
+  pin_->setEchoMode(QLineEdit::Password);
+  pin_->setPlaceholderText(tr("the assessor's own PIN"));
+  sign_ = new KeyButton(tr("Sign"), Qt::CTRL | Qt::Key_Return, true);
+  sign_->setObjectName("sign");
+  grid->addWidget(suggested_, 0, 0, 1, 4);
+  grid->addWidget(caption(tr("&Restrictions"), restrictions_), 1, 0);
+  grid->addWidget(restrictions_, 1, 1);
+  grid->addWidget(caption(tr("Resu&lt"), outcome_), 1, 2);
+  grid->addWidget(outcome_, 1, 3);
+  grid->addWidget(caption(tr("&Notes"), note_), 2, 0);
+  grid->addWidget(note_, 2, 1);
+  grid->addWidget(caption(tr("&Assessor"), assessor_), 2, 2);
+  grid->addWidget(assessor_, 2, 3);
+  grid->addWidget(caption(tr("Si&gnature"), pin_), 3, 2);
+  auto* signature = new QHBoxLayout;
+  signature->addWidget(pin_, 1);
+  signature->addWidget(sign_);
+  grid->addLayout(signature, 3, 3);
+  grid->setColumnStretch(1, 3);
+  grid->setColumnStretch(3, 3);
+
+  for (QLineEdit* field : {restrictions_, note_})
+    connect(field, &QLineEdit::textEdited, this, &CheckoutsPage::keep_draft);
+  connect(outcome_, &QComboBox::activated, this, &CheckoutsPage::keep_draft);
+  connect(assessor_, &QComboBox::activated, this, &CheckoutsPage::keep_draft);
+  connect(pin_, &QLineEdit::returnPressed, this, &CheckoutsPage::sign);
+  connect(sign_, &QPushButton::clicked, this, &CheckoutsPage::sign);
+  auto* keypad = new QShortcut(Qt::CTRL | Qt::Key_Enter, this);
+  connect(keypad, &QShortcut::activated, this, &CheckoutsPage::sign);
+  return box;
+}
+
+QWidget* CheckoutsPage::make_after() {
+  auto* box = new QWidget;
+  auto* across = new QHBoxLayout(box);
+  across->setContentsMargins(0, 6, 0, 2);
+  after_ = label("large", {}, true);
+  after_->setObjectName("after");
+  desk_ = new KeyButton(tr("Back to the Desk"), Qt::CTRL | Qt::Key_D, true);
+  desk_->setObjectName("desk");
+  across->addWidget(after_, 1);
+  across->addWidget(desk_, 0, Qt::AlignBottom);
+  connect(desk_, &QPushButton::clicked, this, &CheckoutsPage::to_desk);
+  box->hide();
+  return box;
+}
+
+}  // namespace wm::app

@@ -1,0 +1,268 @@
+#include "app/checkouts/checkouts_page.h"
+
+#include <algorithm>
+
+#include "app/checkouts/result_words.h"
+#include "app/checkouts/sheet_view.h"
+#include "app/checkouts/sheets.h"
+#include "app/widgets/key_button.h"
+#include "app/words/words.h"
+#include "core/sheet/choose.h"
+
+namespace wm::app {
+namespace {
+
+constexpr int key_role = Qt::UserRole + 10;
+
+const Sheet* sheet_of(Session& session, const TargetName& target) {
+  const Rulebook* rulebook = session.decider(std::nullopt).in_force(session.now());
+  return rulebook ? sheet_for(run_sheets(), *rulebook, target) : nullptr;
+}
+
+Problem problem(const QString& where, const QString& what, const QString& remedy) {
+  return {where.toStdString(), what.toStdString(), remedy.toStdString()};
+}
+
+}  // namespace
+
+void CheckoutsPage::open(const Place& place) {
+  refresh();
+  const auto wanted = std::find_if(all_.begin(), all_.end(), [&](const OneOnOne& one) {
+    if (!place.record.empty()) return one.booking == place.record;
+    return one.person == place.person && !one.signed_as &&
+           (place.target.empty() || class_of(one.target) == class_of(place.target));
+  });
+  if (wanted != all_.end()) {
+    choose(wanted->key());
+  } else if (!place.person.empty() && !place.target.empty()) {
+    without_.push_back(without_booking(session(), place.person, place.target));
+    const std::string key = without_.back().key();
+    refresh();
+    choose(key);
+  }
+  sheet_->setFocus();
+}
+
+void CheckoutsPage::refresh() {
+  all_ = one_on_ones(session());
+  all_.insert(all_.end(), without_.begin(), without_.end());
+  if (!current() && !all_.empty()) {
+    const auto open =
+        std::find_if(all_.begin(), all_.end(), [](const OneOnOne& one) { return !one.signed_as; });
+    current_ = (open != all_.end() ? *open : all_.front()).key();
+  }
+  fill_list();
+  show_current();
+}
+
+void CheckoutsPage::fill_list() {
+  filling_ = true;
+  list_->clear();
+  const std::vector<Unit> shop_units = units(session());
+  const Day today = session().zone().day(session().now());
+  for (const OneOnOne& one : all_) {
+    const bool tonight = one.when && session().zone().day(one.when->from) == today;
+    const QString time = !one.when ? tr("no booking")
+                         : tonight ? clock_time(one.when->from, session().zone())
+                                   : short_day(one.when->from, session().zone());
+    QStringList below{unit_label(shop_units, one.machine)};
+    const auto draft = drafts_.find(one.key());
+    if (one.signed_as)
+      below << tr("signed: %1").arg(outcome_words(one.signed_as->outcome));
+    else if (signed_.contains(one.key()))
+      below << tr("signed");
+    else if (draft != drafts_.end())
+      below << tr("begun");
+    auto* item = new QListWidgetItem(name_of(session(), one.person), list_);
+    item->setData(Qt::UserRole, below.join(", "));
+    item->setData(Qt::UserRole + 1, time);
+    item->setData(key_role, QString::fromStdString(one.key()));
+    item->setData(Qt::AccessibleTextRole, QStringList{item->text(), time, below.join(", ")}.join(", "));
+    if (one.key() == current_) list_->setCurrentItem(item);
+  }
+  filling_ = false;
+}
+
+void CheckoutsPage::choose(const std::string& key) {
+  current_ = key;
+  pin_->clear();
+  fill_list();
+  show_current();
+}
+
+const OneOnOne* CheckoutsPage::current() const {
+  const auto found =
+      std::find_if(all_.begin(), all_.end(), [&](const OneOnOne& one) { return one.key() == current_; });
+  return found == all_.end() ? nullptr : &*found;
+}
+
+void CheckoutsPage::show_current() {
+  const OneOnOne* one = current();
+  const Sheet* sheet = one ? sheet_of(session(), one->target) : nullptr;
+  const bool done = one && (one->signed_as || signed_.contains(one->key()));
+  foot_->setVisible(sheet && !done);
+  after_box_->setVisible(done);
+  sheet_->setVisible(sheet);
+  how_->setVisible(sheet && !done);
+  sheet_->set_read_only(done);
+  if (!one) {
+    heading_->setText(tr("No one-on-one tonight"));
+    under_->setText(tr("Book one in the Diary, or open a person on the Desk and start from there."));
+    revision_->clear();
+    shown_key_.clear();
+    return;
+  }
+  show_heading(*one, sheet);
+  // What is being marked stays as it is while others commit.
+  if (shown_key_ != one->key() || shown_sheet_ != sheet) {
+    const Draft& draft = drafts_[one->key()];
+    sheet_->show_sheet(sheet, draft.marks, draft.again);
+    restrictions_->setText(draft.restrictions);
+    note_->setText(draft.note);
+    shown_key_ = one->key();
+    shown_sheet_ = sheet;
+    if (draft.marks.empty()) drafts_.erase(one->key());
+  }
+  fill_assessors(*one);
+  if (done) show_signed(*one);
+  show_result();
+}
+
+void CheckoutsPage::show_heading(const OneOnOne& one, const Sheet* sheet) {
+  const QString title =
+      sheet && !sheet->title.empty() ? QString::fromStdString(sheet->title) : target_label(one.target);
+  heading_->setText(tr("Check-out: %1", "a machine").arg(title));
+  revision_->setText(sheet ? tr("sheet revision %1").arg(sheet->revision) : QString());
+  QStringList said{name_of(session(), one.person), unit_label(units(session()), one.machine)};
+  if (one.when)
+    said << long_day(one.when->from, session().zone()) << clock_time(one.when->from, session().zone());
+  if (!one.assessor.empty()) said << tr("with %1", "an assessor").arg(name_of(session(), one.assessor));
+  QString words = said.join(", ");
+  if (!sheet)
+    words +=
+        '\n' +
+        tr("There is no run sheet for this machine, so nothing can be signed here. A manager can add one.");
+  under_->setText(words);
+}
+
+void CheckoutsPage::fill_assessors(const OneOnOne& one) {
+  const auto draft = drafts_.find(one.key());
+  const PersonId wanted =
+      draft != drafts_.end() && draft->second.assessor ? *draft->second.assessor : one.assessor;
+  std::vector<PersonId> able = session().decider(std::nullopt).assessors(one.target, session().now());
+  std::erase(able, one.person);
+  if (!one.assessor.empty() && std::find(able.begin(), able.end(), one.assessor) == able.end())
+    able.insert(able.begin(), one.assessor);
+  assessor_->clear();
+  if (one.assessor.empty()) assessor_->addItem(tr("choose"), QString());
+  for (const PersonId& each : able)
+    assessor_->addItem(name_of(session(), each), QString::fromStdString(each));
+  assessor_->setCurrentIndex(std::max(0, assessor_->findData(QString::fromStdString(wanted))));
+}
+
+SheetResult CheckoutsPage::result() const {
+  return shown_sheet_ ? result_of(*shown_sheet_, sheet_->marks(), sheet_->again()) : SheetResult{};
+}
+
+void CheckoutsPage::show_result() {
+  const SheetResult now = result();
+  suggested_->setText(result_words(now));
+  const auto draft = drafts_.find(current_);
+  const auto by_hand = draft != drafts_.end() ? draft->second.outcome : std::nullopt;
+  std::optional<Outcome> shown = by_hand;
+  if (!shown && now.suggested == Suggested::passed) shown = Outcome::passed;
+  if (!shown && now.suggested == Suggested::failed) shown = Outcome::failed;
+  outcome_->setCurrentIndex(std::max(0, outcome_->findData(shown ? static_cast<int>(*shown) : -1)));
+}
+
+std::optional<Outcome> CheckoutsPage::outcome() const {
+  const int chosen = outcome_->currentData().toInt();
+  return chosen < 0 ? std::nullopt : std::optional(static_cast<Outcome>(chosen));
+}
+
+void CheckoutsPage::keep_draft() {
+  if (!current()) return;
+  Draft& draft = drafts_[current_];
+  draft.marks = sheet_->marks();
+  draft.again = sheet_->again();
+  draft.restrictions = restrictions_->text();
+  draft.note = note_->text();
+  if (sender() == outcome_) draft.outcome = outcome();
+  if (sender() == assessor_) draft.assessor = assessor_->currentData().toString().toStdString();
+}
+
+std::optional<Problem> CheckoutsPage::not_yet(const OneOnOne& one, const SheetResult& result) const {
+  if (!outcome())
+    return problem(tr("the result"), tr("No result is chosen"),
+                   tr("Mark the lines that are left, or choose failed or stopped"));
+  if (!may_sign(result, *outcome()))
+    return problem(
+        tr("the result"),
+        tr("This sheet cannot be signed as %1: %2").arg(outcome_words(*outcome()), result_words(result)),
+        result.suggested == Suggested::failed ? tr("Sign it as failed, or mend a mark that is wrong")
+                                              : tr("Finish the sheet, or sign it as failed or stopped"));
+  if (assessor_->currentData().toString().isEmpty())
+    return problem(tr("the assessor"), tr("Nobody is chosen"),
+                   tr("Choose who watched %1").arg(name_of(session(), one.person)));
+  if (pin_->text().isEmpty())
+    return problem(tr("the signature"), tr("It is not signed yet"),
+                   tr("The assessor types their own PIN, then Enter"));
+  return std::nullopt;
+}
+
+void CheckoutsPage::sign() {
+  const OneOnOne* shown = current();
+  if (!shown || !shown_sheet_ || !foot_->isVisibleTo(this)) return;
+  const OneOnOne one = *shown;  // the list is filled anew by the commit
+  if (const auto stop = not_yet(one, result())) {
+    emit tell_problem(*stop);
+    if (outcome() && pin_->text().isEmpty()) pin_->setFocus();
+    return;
+  }
+  const QStringList restrictions = restrictions_in(restrictions_->text());
+  db::SignCheckout action;
+  action.checkout = {one.person, shown_sheet_->checkout, shown_sheet_->revision, *outcome(),
+                     assessor_->currentData().toString().toStdString()};
+  action.pin = pin_->text().toStdString();
+  action.machine = one.machine;
+  action.sheet = shown_sheet_->name;
+  action.sheet_revision = shown_sheet_->revision;
+  action.marks = sheet_->marks();
+  action.again = sheet_->again();
+  for (const QString& each : restrictions) action.restrictions.push_back(each.toStdString());
+  action.booking = one.booking;
+  const Rungs before = rungs_on(session(), one.person, one.target);
+  const Outcome outcome_signed = action.checkout.outcome;
+  pin_->clear();
+  const auto done = session().commit(action, std::nullopt, note_->text().trimmed().toStdString());
+  if (!done) {
+    emit tell_problem(done.error());
+    pin_->setFocus();
+    return;
+  }
+  signed_[one.key()] = changed_words(session(), one.person, one.target, before, restrictions);
+  refresh();
+  desk_->setFocus();
+  emit tell(tr("The check-out of %1 is signed: %2.")
+                .arg(name_of(session(), one.person), outcome_words(outcome_signed)));
+}
+
+void CheckoutsPage::show_signed(const OneOnOne& one) {
+  const auto words = signed_.find(one.key());
+  const QString now = words != signed_.end() ? words->second
+                                             : changed_words(session(), one.person, one.target,
+                                                             rungs_on(session(), one.person, one.target), {});
+  after_->setText(now);
+}
+
+void CheckoutsPage::to_desk() {
+  const OneOnOne* one = current();
+  if (!one) return;
+  Place place;
+  place.page = QStringLiteral("desk");
+  place.person = one->person;
+  place.target = one->target;
+  emit go(place);
+}
+
+}  // namespace wm::app

@@ -1,0 +1,70 @@
+#pragma once
+// Check-outs: the run sheet of one person on one machine, marked at the machine and signed by the assessor.
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <map>
+#include <optional>
+
+#include "app/checkouts/one_on_ones.h"
+#include "app/page/page.h"
+
+namespace wm::app {
+
+class KeyButton;
+class SheetView;
+
+class CheckoutsPage : public Page {
+  Q_OBJECT
+ public:
+  explicit CheckoutsPage(Session& session, QWidget* parent = nullptr);
+
+  QString id() const override { return QStringLiteral("checkouts"); }
+  QString title() const override { return tr("Check-outs"); }
+  void refresh() override;
+  /// By the booking's id, or by person and target: their booking, or a check-out without one.
+  void open(const Place& place) override;
+
+ private:
+  QWidget* make_list();
+  QWidget* make_sheet();
+  QWidget* make_foot();
+  QWidget* make_after();
+
+  void fill_list();
+  void choose(const std::string& key);
+  const OneOnOne* current() const;
+  void show_current();
+  void show_heading(const OneOnOne& one, const Sheet* sheet);
+  void fill_assessors(const OneOnOne& one);
+  void show_result();
+  SheetResult result() const;
+  std::optional<Outcome> outcome() const;
+  void keep_draft();
+
+  void sign();
+  /// What stands in the way of a signature, before the store is asked.
+  std::optional<Problem> not_yet(const OneOnOne& one, const SheetResult& result) const;
+  void show_signed(const OneOnOne& one);
+  void to_desk();
+
+  QListWidget* list_;
+  QLabel *heading_, *under_, *revision_, *how_, *suggested_, *after_;
+  SheetView* sheet_;
+  QWidget *foot_, *after_box_;
+  QLineEdit *restrictions_, *note_, *pin_;
+  QComboBox *outcome_, *assessor_;
+  KeyButton *sign_, *desk_;
+
+  std::vector<OneOnOne> all_;
+  std::vector<OneOnOne> without_;          // opened without a booking
+  std::string current_;                    // its key
+  std::map<std::string, Draft> drafts_;    // by key
+  std::map<std::string, QString> signed_;  // what changed, by key
+  const Sheet* shown_sheet_ = nullptr;
+  std::string shown_key_;
+  bool filling_ = false;
+};
+
+}  // namespace wm::app

@@ -1,0 +1,112 @@
+#include "app/checkouts/result_words.h"
+
+#include <QCoreApplication>
+
+#include "app/words/words.h"
+
+namespace wm::app {
+namespace {
+
+struct Checkouts {
+  Q_DECLARE_TR_FUNCTIONS(Checkouts)
+};
+
+/// "5", "5 and 7", "5, 7 and 9"
+QString numbers(const std::vector<std::size_t>& lines) {
+  QStringList words;
+  for (std::size_t line : lines) words << QString::number(line + 1);
+  if (words.size() < 2) return words.value(0);
+  return Checkouts::tr("%1 and %2", "the last two of a list")
+      .arg(words.mid(0, words.size() - 1).join(", "), words.back());
+}
+
+int count(const std::vector<std::size_t>& lines) { return static_cast<int>(lines.size()); }
+
+std::vector<Condition> conditions_of(const Rulebook& rulebook, const TargetName& target) {
+  std::vector<Condition> out;
+  const MachineClass* machine_class = find_class(rulebook, class_of(target));
+  if (machine_class == nullptr) return out;
+  out = machine_class->conditions;
+  if (const Tier* tier = find_tier(rulebook, machine_class->tier))
+    out.insert(out.end(), tier->conditions.begin(), tier->conditions.end());
+  return out;
+}
+
+QString sentence(Session& session, const PersonId& person, const TargetName& target,
+                 const QStringList& restrictions) {
+  Decider& decider = session.decider(std::nullopt);
+  const Rulebook* rulebook = decider.in_force(session.now());
+  const auto conditions = rulebook ? conditions_of(*rulebook, target) : std::vector<Condition>{};
+  return standing_sentence(called(session, person), target, decider.standing(person, target, session.now()),
+                           conditions, restrictions, session.zone(), session.now());
+}
+
+}  // namespace
+
+QString outcome_words(Outcome outcome) {
+  switch (outcome) {
+    case Outcome::passed:
+      return Checkouts::tr("passed");
+    case Outcome::failed:
+      return Checkouts::tr("failed");
+    case Outcome::stopped:
+      return Checkouts::tr("stopped");
+  }
+  return {};
+}
+
+QString result_words(const SheetResult& result) {
+  QStringList said;
+  switch (result.suggested) {
+    case Suggested::passed:
+      said << Checkouts::tr("Suggested: passed.");
+      break;
+    case Suggested::failed:
+      said << Checkouts::tr("Suggested: failed. %n critical line(s) not shown: %1.", "",
+                            count(result.critical_missed))
+                  .arg(numbers(result.critical_missed));
+      break;
+    case Suggested::not_finished:
+      said << Checkouts::tr("Not finished.");
+      break;
+  }
+  if (!result.unmarked.empty())
+    said << Checkouts::tr("%n line(s) still to be marked.", "", count(result.unmarked));
+  if (!result.show_again.empty())
+    said << Checkouts::tr("Line %1 must be shown again, unasked, before a pass.")
+                .arg(numbers(result.show_again));
+  if (!result.missed.empty())
+    said << Checkouts::tr("Line %1 was not shown: note it, or restrict.").arg(numbers(result.missed));
+  return said.join(' ');
+}
+
+Rungs rungs_on(Session& session, const PersonId& person, const TargetName& target) {
+  Rungs out;
+  Decider& decider = session.decider(std::nullopt);
+  const Rulebook* rulebook = decider.in_force(session.now());
+  if (rulebook == nullptr) return out;
+  for (const TargetName& each : targets_of(*rulebook))
+    if (class_of(each) == class_of(target)) out[each] = decider.rung(person, each, session.now());
+  return out;
+}
+
+QString changed_words(Session& session, const PersonId& person, const TargetName& target, const Rungs& before,
+                      const QStringList& restrictions) {
+  QStringList said;
+  for (const auto& [each, rung] : rungs_on(session, person, target)) {
+    const auto was = before.find(each);
+    if (was == before.end() || was->second != rung) said << sentence(session, person, each, restrictions);
+  }
+  if (said.isEmpty())
+    said << Checkouts::tr("Nothing changes: %1").arg(sentence(session, person, target, restrictions));
+  return said.join('\n');
+}
+
+QStringList restrictions_in(const QString& text) {
+  QStringList out;
+  for (const QString& part : text.split(';'))
+    if (!part.trimmed().isEmpty()) out << part.simplified();
+  return out;
+}
+
+}  // namespace wm::app

@@ -1,0 +1,23 @@
+#pragma once
+// What the marks come to, and what a signature changed, as sentences.
+#include <QString>
+#include <map>
+
+#include "app/checkouts/one_on_ones.h"
+
+namespace wm::app {
+
+QString outcome_words(Outcome outcome);
+/// "3 lines are not marked. Line 5 must be shown again, unasked, before a pass."
+QString result_words(const SheetResult& result);
+
+/// Where somebody stands on each target of a class.
+using Rungs = std::map<TargetName, Rung>;
+Rungs rungs_on(Session& session, const PersonId& person, const TargetName& target);
+/// What is so now on each target whose rung is another than before, or on `target` where none is.
+QString changed_words(Session& session, const PersonId& person, const TargetName& target, const Rungs& before,
+                      const QStringList& restrictions);
+/// "no dado; with the adapted jig" as its parts.
+QStringList restrictions_in(const QString& text);
+
+}  // namespace wm::app
