@@ -45,7 +45,8 @@ QLabel* caption(const QString& words, QWidget* field) {
 
 }  // namespace
 
-CheckoutsPage::CheckoutsPage(Session& session, QWidget* parent) : Page(session, parent) {
+CheckoutsPage::CheckoutsPage(Session& session, QWidget* parent, const std::vector<Sheet>& sheets)
+    : Page(session, parent), sheets_(sheets) {
   auto* across = new QHBoxLayout(this);
   across->setContentsMargins(20, 18, 20, 18);
   across->setSpacing(16);

@@ -4,7 +4,6 @@
 
 #include "app/checkouts/result_words.h"
 #include "app/checkouts/sheet_view.h"
-#include "app/checkouts/sheets.h"
 #include "app/widgets/key_button.h"
 #include "app/words/words.h"
 #include "core/sheet/choose.h"
@@ -14,29 +13,35 @@ namespace {
 
 constexpr int key_role = Qt::UserRole + 10;
 
-const Sheet* sheet_of(Session& session, const TargetName& target) {
-  const Rulebook* rulebook = session.decider(std::nullopt).in_force(session.now());
-  return rulebook ? sheet_for(run_sheets(), *rulebook, target) : nullptr;
-}
-
 Problem problem(const QString& where, const QString& what, const QString& remedy) {
   return {where.toStdString(), what.toStdString(), remedy.toStdString()};
 }
 
 }  // namespace
 
+const Sheet* CheckoutsPage::sheet_of(const TargetName& target) const {
+  const Rulebook* rulebook = session().decider(std::nullopt).in_force(session().now());
+  return rulebook ? sheet_for(sheets_, *rulebook, target) : nullptr;
+}
+
 void CheckoutsPage::open(const Place& place) {
   refresh();
   const auto wanted = std::find_if(all_.begin(), all_.end(), [&](const OneOnOne& one) {
     if (!place.record.empty()) return one.booking == place.record;
-    return one.person == place.person && !one.signed_as &&
+    return one.person == place.person && !one.signed_as && !signed_.contains(one.key()) &&
            (place.target.empty() || class_of(one.target) == class_of(place.target));
   });
   if (wanted != all_.end()) {
     choose(wanted->key());
   } else if (!place.person.empty() && !place.target.empty()) {
-    without_.push_back(without_booking(session(), place.person, place.target));
-    const std::string key = without_.back().key();
+    const OneOnOne begun = without_booking(session(), place.person, place.target);
+    const std::string key = begun.key();
+    // One that was signed makes room for the next of the same person on the same machine.
+    std::erase_if(without_, [&](const OneOnOne& one) { return one.key() == key; });
+    signed_.erase(key);
+    drafts_.erase(key);
+    shown_key_.clear();
+    without_.push_back(begun);
     refresh();
     choose(key);
   }
@@ -98,7 +103,7 @@ const OneOnOne* CheckoutsPage::current() const {
 
 void CheckoutsPage::show_current() {
   const OneOnOne* one = current();
-  const Sheet* sheet = one ? sheet_of(session(), one->target) : nullptr;
+  const Sheet* sheet = one ? sheet_of(one->target) : nullptr;
   const bool done = one && (one->signed_as || signed_.contains(one->key()));
   foot_->setVisible(sheet && !done);
   after_box_->setVisible(done);

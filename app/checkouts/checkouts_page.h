@@ -8,6 +8,7 @@
 #include <optional>
 
 #include "app/checkouts/one_on_ones.h"
+#include "app/checkouts/sheets.h"
 #include "app/page/page.h"
 
 namespace wm::app {
@@ -18,7 +19,9 @@ class SheetView;
 class CheckoutsPage : public Page {
   Q_OBJECT
  public:
-  explicit CheckoutsPage(Session& session, QWidget* parent = nullptr);
+  /// `sheets` must outlive the page.
+  explicit CheckoutsPage(Session& session, QWidget* parent = nullptr,
+                         const std::vector<Sheet>& sheets = run_sheets());
 
   QString id() const override { return QStringLiteral("checkouts"); }
   QString title() const override { return tr("Check-outs"); }
@@ -35,6 +38,7 @@ class CheckoutsPage : public Page {
   void fill_list();
   void choose(const std::string& key);
   const OneOnOne* current() const;
+  const Sheet* sheet_of(const TargetName& target) const;
   void show_current();
   void show_heading(const OneOnOne& one, const Sheet* sheet);
   void fill_assessors(const OneOnOne& one);
@@ -57,6 +61,7 @@ class CheckoutsPage : public Page {
   QComboBox *outcome_, *assessor_;
   KeyButton *sign_, *desk_;
 
+  const std::vector<Sheet>& sheets_;
   std::vector<OneOnOne> all_;
   std::vector<OneOnOne> without_;          // opened without a booking
   std::string current_;                    // its key
