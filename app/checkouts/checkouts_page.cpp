@@ -151,15 +151,19 @@ void CheckoutsPage::show_heading(const OneOnOne& one, const Sheet* sheet) {
 }
 
 void CheckoutsPage::fill_assessors(const OneOnOne& one) {
-  const auto draft = drafts_.find(one.key());
-  const PersonId wanted =
-      draft != drafts_.end() && draft->second.assessor ? *draft->second.assessor : one.assessor;
   std::vector<PersonId> able = session().decider(std::nullopt).assessors(one.target, session().now());
   std::erase(able, one.person);
-  if (!one.assessor.empty() && std::find(able.begin(), able.end(), one.assessor) == able.end())
-    able.insert(able.begin(), one.assessor);
+  const auto is_able = [&](const PersonId& id) {
+    return std::find(able.begin(), able.end(), id) != able.end();
+  };
+  // Whoever signs sits here; the booking's assessor is the next likely.
+  PersonId wanted =
+      session().seated() && is_able(session().seated()->id) ? session().seated()->id : one.assessor;
+  const auto draft = drafts_.find(one.key());
+  if (draft != drafts_.end() && draft->second.assessor) wanted = *draft->second.assessor;
+  if (!one.assessor.empty() && !is_able(one.assessor)) able.insert(able.begin(), one.assessor);
   assessor_->clear();
-  if (one.assessor.empty()) assessor_->addItem(tr("choose"), QString());
+  if (wanted.empty()) assessor_->addItem(tr("choose"), QString());
   for (const PersonId& each : able)
     assessor_->addItem(name_of(session(), each), QString::fromStdString(each));
   assessor_->setCurrentIndex(std::max(0, assessor_->findData(QString::fromStdString(wanted))));

@@ -101,7 +101,8 @@ void DiaryTest::a_name_then_enter_then_ctrl_enter_books_the_first_time_that_fits
   type_name("jonas li");
   QVERIFY2(text("under").contains("Jonas Lindqvist"), qPrintable(text("under")));
   QVERIFY2(row().startsWith("18:00–19:00, Jointer/planer, unit 1, free with Mara Devlin"), qPrintable(row()));
-  QVERIFY2(row().contains("fits: Jonas ready, Mara able and in 17:00–20:00, 2 units free"), qPrintable(row()));
+  QVERIFY2(row().contains("fits: Jonas ready, Mara able and in 17:00–20:00, 2 units free"),
+           qPrintable(row()));
   evening::grab(*page_, "diary-fits");
   press(Qt::Key_Return, Qt::ControlModifier);
   QCOMPARE(refused_, QStringList());

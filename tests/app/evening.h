@@ -88,8 +88,9 @@ inline std::vector<db::Command> history() {
   add("2026-11-03T18:00:00Z", db::EnterShopFact{db::Waiting{"ren", "shaper"}});
   add("2026-11-24T18:00:00Z", db::EnterShopFact{db::Waiting{"jonas", "jointer-planer/jointing"}});
   add("2026-11-24T18:00:00Z",
-      db::EnterShopFact{db::Booking{"tola", "mara", "jp1", "jointer-planer/jointing", at("2026-11-26T23:00:00Z"),
-                                    at("2026-11-27T00:00:00Z"), db::Purpose::check_out}});
+      db::EnterShopFact{db::Booking{"tola", "mara", "jp1", "jointer-planer/jointing",
+                                    at("2026-11-26T23:00:00Z"), at("2026-11-27T00:00:00Z"),
+                                    db::Purpose::check_out}});
   return commands;
 }
 
@@ -99,8 +100,9 @@ class Shop {
     db::StoreOptions quick;
     quick.pin_operations = 1;
     quick.pin_memory = 8192;
-    auto made = db::Store::create((folder_.path() + "/shop.wm").toStdString(),
-                                  {"Cedar Street Workshop", "America/Chicago", 0}, [this] { return clock; }, quick);
+    auto made =
+        db::Store::create((folder_.path() + "/shop.wm").toStdString(),
+                          {"Cedar Street Workshop", "America/Chicago", 0}, [this] { return clock; }, quick);
     if (!made) qFatal("%s", made.error().what.c_str());
     const auto done = made->found(history());
     if (!done) qFatal("%s: %s", done.error().where.c_str(), done.error().what.c_str());
@@ -150,11 +152,13 @@ inline const std::vector<Sheet>& sheets() {
          {{"Isolated, cutterhead at rest, then the beds", "as the maker's manual says", true},
           {"Bed clamped up, hood turned, hose on", "", false}}},
         {"plane",
-         {{"Stock at least 6 in long, no defects", "", true}, {"Light pass to find the high spot", "", false}}}}}};
+         {{"Stock at least 6 in long, no defects", "", true},
+          {"Light pass to find the high spot", "", false}}}}}};
   return all;
 }
 
-/// Draws a page as it is seen in windows of two sizes, in both shades, where WM_GRABS names a folder to put it in.
+/// Draws a page as it is seen in windows of two sizes, in both shades, where WM_GRABS names a folder to put
+/// it in.
 inline void grab(QWidget& page, const char* name) {
   const QString folder = qEnvironmentVariable("WM_GRABS");
   if (folder.isEmpty()) return;

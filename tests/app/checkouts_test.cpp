@@ -1,0 +1,248 @@
+// Check-outs, used by keyboard as an instructor at the machine would.
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QtTest>
+
+#include "app/checkouts/checkouts_page.h"
+#include "app/checkouts/sheet_view.h"
+#include "evening.h"
+
+using namespace wm;
+using namespace wm::app;
+
+class CheckoutsTest : public QObject {
+  Q_OBJECT
+
+ private slots:
+  void init();
+  void cleanup();
+  void tonights_one_on_one_is_open_with_the_cursor_in_its_sheet();
+  void marking_every_line_suggests_a_pass();
+  void a_critical_line_shown_when_asked_must_be_shown_again();
+  void a_critical_line_not_shown_can_only_be_failed();
+  void nothing_unfinished_is_signed_as_passed();
+  void the_assessors_pin_signs_and_the_standing_changes();
+  void a_wrong_pin_signs_nothing_and_keeps_the_marks();
+  void marks_are_kept_when_looking_elsewhere();
+  void a_check_out_without_a_booking_begins_from_the_desk();
+  void a_machine_without_a_sheet_says_so();
+  void the_desk_cannot_sign();
+
+ private:
+  QString text(const char* name) const { return page_->findChild<QLabel*>(name)->text(); }
+  SheetView* sheet() const { return page_->findChild<SheetView*>(); }
+  QComboBox* outcome() const { return page_->findChild<QComboBox*>("outcome"); }
+  QLineEdit* field(const char* name) const { return page_->findChild<QLineEdit*>(name); }
+  void press(Qt::Key key, Qt::KeyboardModifiers modifiers = {}) {
+    QTest::keyClick(QApplication::focusWidget(), key, modifiers);
+  }
+  /// One key a line from the first on; the last one marked stays the current one.
+  void mark(const char* keys) {
+    sheet()->setFocus();
+    press(Qt::Key_Home);
+    for (const char* key = keys; *key; ++key) {
+      if (key != keys) press(Qt::Key_Down);
+      QTest::keyClick(QApplication::focusWidget(), *key);
+    }
+  }
+  void sign(const char* pin) {
+    press(Qt::Key_Return, Qt::ControlModifier);  // leads to the PIN
+    QTest::keyClicks(QApplication::focusWidget(), pin);
+    press(Qt::Key_Return);
+  }
+  std::vector<Checkout> signed_ones() const;
+  Rung rung(const char* person, const char* target) {
+    return shop_->session->decider().rung(person, target, shop_->session->now());
+  }
+
+  std::unique_ptr<evening::Shop> shop_;
+  std::unique_ptr<CheckoutsPage> page_;
+  QStringList told_, refused_;
+};
+
+void CheckoutsTest::init() {
+  QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+  apply_theme(*qApp, Shade::light);
+  shop_ = std::make_unique<evening::Shop>();
+  shop_->clock = evening::at("2026-11-26T23:50:00Z");
+  shop_->sit_down("mara", "2468");
+  page_ = std::make_unique<CheckoutsPage>(*shop_->session, nullptr, evening::sheets());
+  told_.clear();
+  refused_.clear();
+  connect(shop_->session.get(), &Session::changed, page_.get(), &Page::refresh);
+  connect(shop_->session.get(), &Session::seated_changed, page_.get(), &Page::refresh);
+  connect(page_.get(), &Page::tell, this, [this](const QString& sentence) { told_ << sentence; });
+  connect(page_.get(), &Page::tell_problem, this, [this](const Problem& problem) {
+    refused_ << QString::fromStdString(problem.what + " " + problem.remedy);
+  });
+  page_->resize(1216, 740);
+  page_->show();
+  page_->activateWindow();
+  QVERIFY(QTest::qWaitForWindowActive(page_.get()));
+  page_->open({});
+}
+
+void CheckoutsTest::cleanup() {
+  page_.reset();
+  shop_.reset();
+}
+
+std::vector<Checkout> CheckoutsTest::signed_ones() const {
+  std::vector<Checkout> out;
+  for (const db::Entry& entry : shop_->session->store().entries())
+    if (const auto* fact = std::get_if<Fact>(&entry.fact))
+      if (const auto* checkout = std::get_if<Checkout>(fact)) out.push_back(*checkout);
+  return out;
+}
+
+void CheckoutsTest::tonights_one_on_one_is_open_with_the_cursor_in_its_sheet() {
+  QCOMPARE(QApplication::focusWidget(), sheet());
+  QCOMPARE(text("heading"), QString("Check-out: Jointer/planer, both modes"));
+  QVERIFY2(text("under").startsWith("Tola Adeyemi, Jointer/planer, unit 1"), qPrintable(text("under")));
+  QCOMPARE(text("suggested"), QString("Not finished. 10 lines still to be marked."));
+}
+
+void CheckoutsTest::marking_every_line_suggests_a_pass() {
+  mark("1111111111");
+  QCOMPARE(text("suggested"), QString("Suggested: passed."));
+  QCOMPARE(outcome()->currentText(), QString("passed"));
+  press(Qt::Key_0);  // the last line, back to no mark
+  QCOMPARE(text("suggested"), QString("Not finished. 1 line still to be marked."));
+  QCOMPARE(outcome()->currentText(), QString("choose"));
+}
+
+void CheckoutsTest::a_critical_line_shown_when_asked_must_be_shown_again() {
+  mark("11112111");
+  QCOMPARE(
+      text("suggested"),
+      QString(
+          "Not finished. 2 lines still to be marked. Line 5 must be shown again, unasked, before a pass."));
+  evening::grab(*page_, "checkouts-marking");
+  mark("1111211111");
+  // Enter leads to what is open: line 5. Right is its second mark.
+  press(Qt::Key_Return);
+  QCOMPARE(sheet()->line(), 4);
+  press(Qt::Key_Right);
+  press(Qt::Key_1);
+  QCOMPARE(text("suggested"), QString("Suggested: passed."));
+  QVERIFY(sheet()->marks()[4] == Mark::shown_when_asked);
+  QVERIFY(sheet()->again()[4] == Mark::shown);
+}
+
+void CheckoutsTest::a_critical_line_not_shown_can_only_be_failed() {
+  mark("1311111111");
+  QCOMPARE(text("suggested"), QString("Suggested: failed. 1 critical line not shown: 2."));
+  QCOMPARE(outcome()->currentText(), QString("failed"));
+  outcome()->setFocus();
+  press(Qt::Key_P);
+  QCOMPARE(outcome()->currentText(), QString("passed"));
+  field("pin")->setFocus();
+  QTest::keyClicks(QApplication::focusWidget(), "2468");
+  press(Qt::Key_Return);
+  QVERIFY(signed_ones().empty());
+  QVERIFY2(refused_.join(' ').contains("cannot be signed as passed"), qPrintable(refused_.join(' ')));
+  outcome()->setFocus();
+  press(Qt::Key_F);
+  press(Qt::Key_Return, Qt::ControlModifier);
+  QCOMPARE(signed_ones().size(), std::size_t{1});
+  QVERIFY(signed_ones()[0].outcome == Outcome::failed);
+  QVERIFY2(text("after").contains("Nothing changes"), qPrintable(text("after")));
+}
+
+void CheckoutsTest::nothing_unfinished_is_signed_as_passed() {
+  mark("11111");
+  press(Qt::Key_Return, Qt::ControlModifier);
+  QVERIFY(signed_ones().empty());
+  QVERIFY2(refused_.join(' ').contains("No result is chosen"), qPrintable(refused_.join(' ')));
+}
+
+void CheckoutsTest::the_assessors_pin_signs_and_the_standing_changes() {
+  QCOMPARE(rung("tola", "jointer-planer/planing"), Rung::supervised);
+  mark("1111111111");
+  field("restrictions")->setFocus();
+  QTest::keyClicks(QApplication::focusWidget(), "no dado; stock up to 8 in");
+  sign("2468");
+  QCOMPARE(refused_.mid(1), QStringList());  // the first only asked for the PIN
+  const auto done = signed_ones();
+  QCOMPARE(done.size(), std::size_t{1});
+  QVERIFY((done[0] == Checkout{"tola", "jointer-planer", 4, Outcome::passed, "mara"}));
+  QCOMPARE(shop_->facts<db::Restriction>().size(), std::size_t{2});
+  const auto marks = shop_->facts<db::SheetMarks>();
+  QCOMPARE(marks.size(), std::size_t{1});
+  QCOMPARE(marks[0].machine, MachineId("jp1"));
+  QVERIFY(marks[0].marks == std::vector<Mark>(10, Mark::shown));
+  QCOMPARE(rung("tola", "jointer-planer/planing"), Rung::independent);
+  QVERIFY2(text("after").contains("without a supervisor"), qPrintable(text("after")));
+  QVERIFY2(told_.join(' ').contains("signed: passed"), qPrintable(told_.join(' ')));
+  QVERIFY(field("pin")->text().isEmpty());
+  evening::grab(*page_, "checkouts-signed");
+  // Back to the Desk, on the same person.
+  QSignalSpy goes(page_.get(), &Page::go);
+  press(Qt::Key_D, Qt::ControlModifier);
+  QCOMPARE(goes.size(), 1);
+  const auto place = goes[0][0].value<Place>();
+  QCOMPARE(place.page, QString("desk"));
+  QCOMPARE(place.person, PersonId("tola"));
+}
+
+void CheckoutsTest::a_wrong_pin_signs_nothing_and_keeps_the_marks() {
+  mark("1111111111");
+  sign("9999");
+  QVERIFY(signed_ones().empty());
+  QCOMPARE(refused_.size(), 2);
+  QVERIFY(sheet()->marks() == std::vector<Mark>(10, Mark::shown));
+  QCOMPARE(QApplication::focusWidget(), field("pin"));
+  QVERIFY(field("pin")->text().isEmpty());
+}
+
+void CheckoutsTest::marks_are_kept_when_looking_elsewhere() {
+  mark("112");
+  Place other;
+  other.person = "jonas";
+  other.target = "jointer-planer/planing";
+  page_->open(other);
+  QVERIFY2(text("under").startsWith("Jonas Lindqvist"), qPrintable(text("under")));
+  QVERIFY(sheet()->marks() == std::vector<Mark>(10, Mark::none));
+  page_->hide();
+  page_->show();
+  Place back;
+  back.person = "tola";
+  page_->open(back);
+  QVERIFY2(text("under").startsWith("Tola Adeyemi"), qPrintable(text("under")));
+  QVERIFY(sheet()->marks()[0] == Mark::shown);
+  QVERIFY(sheet()->marks()[2] == Mark::shown_when_asked);
+}
+
+void CheckoutsTest::a_check_out_without_a_booking_begins_from_the_desk() {
+  Place place;
+  place.person = "jonas";
+  place.target = "jointer-planer/jointing";
+  page_->open(place);
+  mark("1111111111");
+  sign("2468");
+  QCOMPARE(signed_ones().size(), std::size_t{1});
+  QCOMPARE(signed_ones()[0].person, PersonId("jonas"));
+  QCOMPARE(rung("jonas", "jointer-planer/jointing"), Rung::independent);
+}
+
+void CheckoutsTest::a_machine_without_a_sheet_says_so() {
+  Place place;
+  place.person = "jonas";
+  place.target = "shaper";
+  page_->open(place);
+  QVERIFY2(text("under").contains("no run sheet"), qPrintable(text("under")));
+  QVERIFY(!sheet()->isVisibleTo(page_.get()));
+}
+
+void CheckoutsTest::the_desk_cannot_sign() {
+  shop_->session->hand_over();
+  shop_->sit_down("ines", "1357");
+  mark("1111111111");
+  sign("2468");
+  QVERIFY(signed_ones().empty());
+  QCOMPARE(refused_.size(), 2);
+}
+
+QTEST_MAIN(CheckoutsTest)
+#include "checkouts_test.moc"
