@@ -20,8 +20,6 @@ QString numbers(const std::vector<std::size_t>& lines) {
       .arg(words.mid(0, words.size() - 1).join(", "), words.back());
 }
 
-int count(const std::vector<std::size_t>& lines) { return static_cast<int>(lines.size()); }
-
 std::vector<Condition> conditions_of(const Rulebook& rulebook, const TargetName& target) {
   std::vector<Condition> out;
   const MachineClass* machine_class = find_class(rulebook, class_of(target));
@@ -62,8 +60,7 @@ QString result_words(const SheetResult& result) {
       said << Checkouts::tr("Suggested: passed.");
       break;
     case Suggested::failed:
-      said << Checkouts::tr("Suggested: failed. %n critical line(s) not shown: %1.", "",
-                            count(result.critical_missed))
+      said << Checkouts::tr("Suggested: failed. Critical and not shown: line %1.")
                   .arg(numbers(result.critical_missed));
       break;
     case Suggested::not_finished:
@@ -71,7 +68,9 @@ QString result_words(const SheetResult& result) {
       break;
   }
   if (!result.unmarked.empty())
-    said << Checkouts::tr("%n line(s) still to be marked.", "", count(result.unmarked));
+    said << (result.unmarked.size() == 1
+                 ? Checkouts::tr("Line %1 is still to be marked.").arg(numbers(result.unmarked))
+                 : Checkouts::tr("%1 lines are still to be marked.").arg(result.unmarked.size()));
   if (!result.show_again.empty())
     said << Checkouts::tr("Line %1 must be shown again, unasked, before a pass.")
                 .arg(numbers(result.show_again));

@@ -113,7 +113,7 @@ void DayStrip::paintEvent(QPaintEvent*) {
   painter.setPen(p.quiet);
   if (left_out_ > 0)
     painter.drawText(QRect(0, top, width(), row), Qt::AlignLeft | Qt::AlignVCenter,
-                     tr("and %n more with bookings", "", static_cast<int>(left_out_)));
+                     tr("and %1 more with bookings").arg(left_out_));
 }
 
 void DayStrip::paint_hours(QPainter& painter) const {

@@ -14,7 +14,7 @@ bool heading(const DiaryRow& row) { return row.kind == DiaryRow::Kind::day; }
 void paint_heading(QPainter& painter, const QRect& box, const QString& words) {
   painter.setFont(type(TypeSize::body, true));
   painter.setPen(palette().text);
-  painter.drawText(box.adjusted(2, 0, -2, -7), Qt::AlignLeft | Qt::AlignBottom, words);
+  painter.drawText(box.adjusted(margin, 0, -margin, -7), Qt::AlignLeft | Qt::AlignBottom, words);
   painter.fillRect(QRect(box.left(), box.bottom() - 1, box.width(), 2), palette().quiet);
 }
 

@@ -1,4 +1,5 @@
 // How the Diary is laid out; what it does stands in diary_page.cpp.
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QShortcut>
 #include <QVBoxLayout>
@@ -22,20 +23,25 @@ QLabel* label(const char* role, bool wrap = false) {
   return out;
 }
 
-/// A sheet of paper with a heading, a quiet word at its right, and something below.
-QFrame* paper(QLabel* heading, QLabel* quiet, QWidget* content, int stretch) {
-  auto* frame = new QFrame;
-  frame->setProperty("role", "paper");
-  auto* column = new QVBoxLayout(frame);
-  column->setContentsMargins(14, 10, 14, 12);
-  auto* top = new QHBoxLayout;
+/// A heading with a quiet word at its right.
+QHBoxLayout* headed(QLabel* heading, QLabel* quiet) {
+  auto* out = new QHBoxLayout;
   heading->setFont(type(TypeSize::body, true));
-  top->addWidget(heading);
-  top->addStretch(1);
-  if (quiet) top->addWidget(quiet);
-  column->addLayout(top);
-  column->addWidget(content, stretch);
-  return frame;
+  out->addWidget(heading);
+  out->addStretch(1);
+  out->addWidget(quiet);
+  return out;
+}
+
+/// The day by machine on a sheet of paper.
+QFrame* strip_paper(QLabel* heading, QLabel* quiet, QWidget* strip) {
+  auto* out = new QFrame;
+  out->setProperty("role", "paper");
+  auto* column = new QVBoxLayout(out);
+  column->setContentsMargins(12, 8, 12, 8);
+  column->addLayout(headed(heading, quiet));
+  column->addWidget(strip);
+  return out;
 }
 
 }  // namespace
@@ -125,6 +131,9 @@ QWidget* DiaryPage::make_list() {
   down->addWidget(why_not_);
   down->addSpacing(4);
   down->addWidget(list_, 1);
+  auto* caution_words = label("quiet", true);
+  caution_words->setText(caution());
+  down->addWidget(caution_words);
   connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, &DiaryPage::show_selected);
   return box;
 }
@@ -136,20 +145,23 @@ QWidget* DiaryPage::make_side() {
   down->setContentsMargins(0, 0, 0, 0);
   down->setSpacing(12);
   strip_heading_ = new QLabel;
+  auto* by_machine = label("quiet");
+  by_machine->setText(tr("by machine"));
   strip_ = new DayStrip;
-  down->addWidget(paper(strip_heading_, nullptr, strip_, 0));
-  auto* heading = new QLabel(tr("Waiting"));
+  down->addWidget(strip_paper(strip_heading_, by_machine, strip_));
   waiting_heading_ = label("quiet");
   waiting_ = new WaitingList;
-  waiting_->setFrameShape(QFrame::NoFrame);
   waiting_->setMinimumHeight(row_height() + 12);
-  down->addWidget(paper(heading, waiting_heading_, waiting_, 1), 1);
+  auto* queue = new QVBoxLayout;
+  queue->setSpacing(4);
+  queue->addLayout(headed(new QLabel(tr("Waiting")), waiting_heading_));
+  queue->addWidget(waiting_, 1);
+  down->addLayout(queue, 1);
   down->addWidget(make_actions());
   connect(waiting_, &WaitingList::chosen, this, [this](const PersonId& person, const TargetName& target) {
     member_ = person;
     person_->set_person(person);
-    chosen_target_ = target;
-    refresh();
+    choose_target(target);
   });
   return box;
 }
@@ -165,24 +177,23 @@ QWidget* DiaryPage::make_actions() {
   arrived_ = new KeyButton(tr("Arrived"), Qt::CTRL | Qt::Key_1);
   late_ = new KeyButton(tr("Late"), Qt::CTRL | Qt::Key_2);
   not_come_ = new KeyButton(tr("Not come"), Qt::CTRL | Qt::Key_3);
-  cancel_ = new KeyButton(tr("Cancel this booking…"), Qt::CTRL | Qt::SHIFT | Qt::Key_X);
+  cancel_ = new KeyButton(tr("Cancel…"), Qt::CTRL | Qt::Key_4);
   reason_ = new QLineEdit;
   reason_->setObjectName("reason");
   reason_->setPlaceholderText(tr("the reason, then Enter; Esc keeps the booking"));
   reason_->setAccessibleName(tr("Reason for cancelling"));
   reason_->installEventFilter(this);
   reason_->hide();
-  auto* turnout = new QHBoxLayout;
+  auto* turnout = new QGridLayout;
   turnout->setSpacing(6);
-  for (KeyButton* button : {arrived_, late_, not_come_}) turnout->addWidget(button);
-  auto* caution_words = label("quiet", true);
-  caution_words->setText(caution());
+  turnout->addWidget(arrived_, 0, 0);
+  turnout->addWidget(late_, 0, 1);
+  turnout->addWidget(not_come_, 1, 0);
+  turnout->addWidget(cancel_, 1, 1);
   down->addLayout(turnout);
-  down->addWidget(cancel_);
   down->addWidget(reason_);
   down->addWidget(wait_);
   down->addWidget(book_);
-  down->addWidget(caution_words);
   // The keypad's Enter is another key.
   auto* keypad = new QShortcut(Qt::CTRL | Qt::Key_Enter, this);
   connect(keypad, &QShortcut::activated, book_, &QPushButton::click);

@@ -56,6 +56,7 @@ void DiaryPage::open(const Place& place) {
       if (const auto* fact = std::get_if<db::ShopFact>(&entry.fact); fact && entry.id == place.record)
         if (const auto* booking = std::get_if<db::Booking>(fact))
           first_ = session().zone().day(booking->from);
+  list_->setCurrentIndex({});
   refresh();
   if (!place.record.empty()) select_again(place.record, std::nullopt);
   person_->setFocus();
@@ -142,7 +143,7 @@ void DiaryPage::show_selected() {
   const DiaryRow* row = selected();
   const bool slot = row && row->slot;
   const Day day = row ? row->day : first();
-  strip_heading_->setText(tr("%1, by machine", "a day").arg(day_heading(day, session())));
+  strip_heading_->setText(day_heading(day, session()));
   strip_->show_day(session().zone(), day,
                    day_bands(session(), day, chosen_target_, slot ? row->slot : std::nullopt));
   book_->setEnabled(slot);
@@ -168,11 +169,13 @@ void DiaryPage::show_turnout_buttons(const BookingLine* line) {
 void DiaryPage::choose_person(const PersonId& person) {
   member_ = person;
   chosen_target_ = person.empty() ? TargetName() : likeliest(session(), person);
+  list_->setCurrentIndex({});  // another question: its first answer is chosen
   refresh();
 }
 
 void DiaryPage::choose_target(const TargetName& target) {
   chosen_target_ = target;
+  list_->setCurrentIndex({});
   refresh();
 }
 

@@ -108,8 +108,9 @@ QString booking_state(const BookingLine& line, Instant now, const Zone& zone) {
   const bool today = zone.day(line.booking.from) == zone.day(now);
   if (!today || line.booking.to <= now) return purpose_words(line.booking.purpose);
   if (minutes <= 0) return DiaryRows::tr("due now");
-  if (minutes < 120) return DiaryRows::tr("due in %n minute(s)", "", static_cast<int>(minutes));
-  return DiaryRows::tr("due in %n hour(s)", "", static_cast<int>(minutes / 60));
+  if (minutes == 1) return DiaryRows::tr("due in a minute");
+  if (minutes < 120) return DiaryRows::tr("due in %1 minutes").arg(minutes);
+  return DiaryRows::tr("due in %1 hours").arg(minutes / 60);
 }
 
 QString day_heading(Day day, const Session& session) {

@@ -14,7 +14,8 @@ int days_waited(const Session& session, const WaitingLine& line) {
 }
 
 QString days_words(int days) {
-  return days <= 0 ? WaitingList::tr("since today") : WaitingList::tr("%n day(s)", "", days);
+  if (days == 1) return WaitingList::tr("1 day");
+  return days < 1 ? WaitingList::tr("since today") : WaitingList::tr("%1 days").arg(days);
 }
 
 }  // namespace
@@ -51,8 +52,9 @@ QString WaitingList::summary(const Session& session, const std::vector<WaitingLi
   if (lines.empty()) return tr("nobody");
   std::set<PersonId> people;
   for (const WaitingLine& line : lines) people.insert(line.waiting.person);
-  return tr("%n people, longest %1", "", static_cast<int>(people.size()))
-      .arg(days_words(days_waited(session, lines.front())));
+  const QString longest = days_words(days_waited(session, lines.front()));
+  if (people.size() == 1) return tr("1 person, %1", "how long").arg(longest);
+  return tr("%1 people, longest %2").arg(people.size()).arg(longest);
 }
 
 }  // namespace wm::app

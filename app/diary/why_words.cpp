@@ -109,8 +109,7 @@ class NoneWords {
 }  // namespace
 
 QString fit_words(const Session& session, const SlotQuestion& question, const Slot& slot) {
-  const QString units = slot.units > 1 ? Diary::tr("%n unit(s) free", "", static_cast<int>(slot.units))
-                                       : Diary::tr("unit free");
+  const QString units = slot.units > 1 ? Diary::tr("%1 units free").arg(slot.units) : Diary::tr("unit free");
   return Diary::tr("fits: %1 ready, %2 able and in %3, %4", "member, assessor, hours, units")
       .arg(called(session, question.person), called(session, slot.assessor),
            time_span(slot.assessor_in, session.zone()), units);

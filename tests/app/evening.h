@@ -45,7 +45,7 @@ inline MachineClass tier_three(const char* name, std::vector<std::string> modes)
 
 inline Rulebook rulebook() {
   Rulebook book;
-  book.effective_from = at("2026-01-01T06:00:00Z");
+  book.effective_from = at("2026-02-01T18:00:00Z");
   book.recorded = book.effective_from;
   Tier tier;
   tier.tier = 3;
