@@ -2,7 +2,9 @@
 
 #include <QCoreApplication>
 
+#include "app/checkouts/checkouts_page.h"
 #include "app/desk/desk_page.h"
+#include "app/diary/diary_page.h"
 
 namespace wm::app {
 
@@ -16,6 +18,8 @@ Page* make(Session& session, QWidget* parent) {
 const std::vector<PageEntry>& pages() {
   static const std::vector<PageEntry> table = {
       {"desk", QT_TRANSLATE_NOOP("Pages", "Desk"), Qt::Key_F2, make<DeskPage>},
+      {"diary", QT_TRANSLATE_NOOP("Pages", "Diary"), Qt::Key_F3, make<DiaryPage>},
+      {"checkouts", QT_TRANSLATE_NOOP("Pages", "Check-outs"), Qt::Key_F4, make<CheckoutsPage>},
   };
   return table;
 }

@@ -1,5 +1,6 @@
 #include "app/widgets/key_button.h"
 
+#include <QEvent>
 #include <QStyleOptionButton>
 #include <QStylePainter>
 
@@ -35,6 +36,13 @@ QSize KeyButton::sizeHint() const {
 }
 
 QSize KeyButton::minimumSizeHint() const { return {80, row_height() - 2}; }
+
+bool KeyButton::event(QEvent* event) {
+  if (event->type() != QEvent::Shortcut) return QPushButton::event(event);
+  // At once: QAbstractButton would show itself pressed for a tenth of a second before it does anything.
+  click();
+  return true;
+}
 
 void KeyButton::paintEvent(QPaintEvent*) {
   QStylePainter painter(this);
