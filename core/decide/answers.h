@@ -13,8 +13,8 @@ namespace wm {
 enum class GateState { met, in_grace, unmet };
 std::string_view word(GateState state);
 
-/// Why one requirement holds or does not: the same tree as the requirement's own. Under a check-out that does not
-/// hold stands what must be given for it, as it is at the instant asked about.
+/// Why one requirement holds or does not: the same tree as the requirement's own. Under a check-out that does
+/// not hold stands what must be given for it, as it is at the instant asked about.
 struct Reason {
   Requirement need;
   bool holds = false;

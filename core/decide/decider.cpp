@@ -218,6 +218,21 @@ bool Decider::able_to_supervise(std::string_view person, std::string_view target
   return engine_->standings.able_to_supervise(engine_->person(person), engine_->target(target), at);
 }
 
+std::vector<PersonId> Decider::people() const {
+  std::vector<PersonId> people;
+  const Known& known = engine_->standings.known();
+  for (const NameId person : known.people()) people.push_back(known.names().text(person));
+  return people;
+}
+
+std::vector<TargetName> Decider::targets() const {
+  std::set<TargetName> targets;
+  for (const Rulebook& rulebook : engine_->standings.known().rulebooks()) {
+    for (TargetName& target : targets_of(rulebook)) targets.insert(std::move(target));
+  }
+  return {targets.begin(), targets.end()};
+}
+
 const Rulebook* Decider::in_force(Instant t) const {
   const Book* book = engine_->standings.book_at(t);
   return book == nullptr ? nullptr : book->rulebook;

@@ -47,6 +47,10 @@ class Decider {
   bool able_to_assess(std::string_view person, std::string_view target, Instant at);
   bool able_to_supervise(std::string_view person, std::string_view target, Instant at);
 
+  /// Everyone of the shop, sorted.
+  std::vector<PersonId> people() const;
+  /// The targets that any known rulebook has, sorted.
+  std::vector<TargetName> targets() const;
   /// The rulebook in force at t, or nothing.
   const Rulebook* in_force(Instant t) const;
 

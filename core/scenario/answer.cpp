@@ -1,7 +1,7 @@
 #include <map>
 #include <memory>
 
-#include "core/decide/decider.h"
+#include "core/decide/changes.h"
 #include "core/json/writing.h"
 #include "core/scenario/asks.h"
 #include "core/scenario/scenario.h"
@@ -68,11 +68,47 @@ std::string line(Decider& decider, const AskAssessors& ask) {
   return people(decider.assessors(ask.target, ask.at));
 }
 
-/// The kinds of ask that have a `line` above; the others are refused by name.
+std::string line(Decider& decider, const AskDrops& ask) {
+  const auto drop = [](const Drop& d) {
+    return json::object({{"at", text(std::optional(d.at))},
+                         {"person", text(std::string_view(d.person))},
+                         {"target", text(std::string_view(d.target))},
+                         {"before", text(word(d.before))},
+                         {"after", text(word(d.after))}});
+  };
+  return json::object({{"drops", list(drops(decider, ask.from, ask.to), drop)}});
+}
+
+std::string changes(const std::vector<StandingChange>& found) {
+  const auto change = [](const StandingChange& c) {
+    return json::object({{"person", text(std::string_view(c.person))},
+                         {"target", text(std::string_view(c.target))},
+                         {"before", text(word(c.before))},
+                         {"after", text(word(c.after))}});
+  };
+  return json::object({{"changes", list(found, change)}});
+}
+
+std::string line(const Shop& shop, std::optional<Instant> known, const AskRestsOn& ask) {
+  return changes(rests_on(shop, known, ask.record, ask.at));
+}
+
+std::string line(const Shop& shop, std::optional<Instant> known, const AskWhatIf& ask) {
+  return changes(what_if(shop, known, ask.rulebook, ask.at));
+}
+
+/// Most asks need one decider; those that suppose another shop, the shop itself.
 template <class What>
-constexpr bool is_answered = requires(Decider& decider, const What& what) {
+constexpr bool asks_decider = requires(Decider& decider, const What& what) {
   line(decider, what);
 };
+template <class What>
+constexpr bool asks_shop = requires(const Shop& shop, const What& what) {
+  line(shop, std::optional<Instant>(), what);
+};
+/// The kinds of ask that have a `line` above; the others are refused by name.
+template <class What>
+constexpr bool is_answered = asks_decider<What> || asks_shop<What>;
 
 /// One decider for each instant of knowledge that is asked about: what it has worked out serves again.
 class Deciders {
@@ -104,7 +140,8 @@ Expected<std::vector<std::string>> answer(const Scenario& scenario) {
   std::vector<std::string> lines;
   for (const Ask& ask : scenario.asks) {
     const auto answered = [&]<class What>(const What& what) {
-      if constexpr (is_answered<What>) lines.push_back(line(deciders.as_known_at(ask.known), what));
+      if constexpr (asks_decider<What>) lines.push_back(line(deciders.as_known_at(ask.known), what));
+      if constexpr (asks_shop<What>) lines.push_back(line(scenario.shop, ask.known, what));
     };
     std::visit(answered, ask.what);
   }
