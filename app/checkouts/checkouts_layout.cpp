@@ -52,6 +52,7 @@ CheckoutsPage::CheckoutsPage(Session& session, QWidget* parent, const std::vecto
   across->setSpacing(16);
   across->addWidget(make_list(), 2);
   across->addWidget(make_sheet(), 7);
+  across->addStretch(0);
   setFocusProxy(sheet_);
   refresh();
 }
@@ -59,6 +60,7 @@ CheckoutsPage::CheckoutsPage(Session& session, QWidget* parent, const std::vecto
 QWidget* CheckoutsPage::make_list() {
   QFrame* box = paper();
   box->setMinimumWidth(236);
+  box->setMaximumWidth(400);
   auto* down = new QVBoxLayout(box);
   down->setContentsMargins(12, 12, 12, 12);
   auto* heading = new QLabel(tr("One-on-ones"));
@@ -80,6 +82,7 @@ QWidget* CheckoutsPage::make_list() {
 
 QWidget* CheckoutsPage::make_sheet() {
   QFrame* box = paper();
+  box->setMaximumWidth(1200);  // a mark stays near its line
   auto* down = new QVBoxLayout(box);
   down->setContentsMargins(18, 14, 18, 12);
   down->setSpacing(4);

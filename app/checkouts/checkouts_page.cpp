@@ -70,19 +70,17 @@ void CheckoutsPage::fill_list() {
     const QString time = !one.when ? tr("no booking")
                          : tonight ? clock_time(one.when->from, session().zone())
                                    : short_day(one.when->from, session().zone());
-    QStringList below{unit_label(shop_units, one.machine)};
-    const auto draft = drafts_.find(one.key());
-    if (one.signed_as)
-      below << tr("signed: %1").arg(outcome_words(one.signed_as->outcome));
-    else if (signed_.contains(one.key()))
-      below << tr("signed");
-    else if (draft != drafts_.end())
-      below << tr("begun");
+    const QString state = one.signed_as                 ? outcome_words(one.signed_as->outcome)
+                          : signed_.contains(one.key()) ? tr("signed")
+                          : drafts_.contains(one.key()) ? tr("begun")
+                                                        : QString();
+    const QString right = state.isEmpty() ? time : tr("%1, %2", "a time, how far it is").arg(time, state);
+    const QString below = unit_label(shop_units, one.machine);
     auto* item = new QListWidgetItem(name_of(session(), one.person), list_);
-    item->setData(Qt::UserRole, below.join(", "));
-    item->setData(Qt::UserRole + 1, time);
+    item->setData(Qt::UserRole, below);
+    item->setData(Qt::UserRole + 1, right);
     item->setData(key_role, QString::fromStdString(one.key()));
-    item->setData(Qt::AccessibleTextRole, QStringList{item->text(), time, below.join(", ")}.join(", "));
+    item->setData(Qt::AccessibleTextRole, QStringList{item->text(), right, below}.join(", "));
     if (one.key() == current_) list_->setCurrentItem(item);
   }
   filling_ = false;

@@ -30,13 +30,12 @@ std::vector<Condition> conditions_of(const Rulebook& rulebook, const TargetName&
   return out;
 }
 
-QString sentence(Session& session, const PersonId& person, const TargetName& target,
-                 const QStringList& restrictions) {
+QString sentence(Session& session, const PersonId& person, const TargetName& target) {
   Decider& decider = session.decider(std::nullopt);
   const Rulebook* rulebook = decider.in_force(session.now());
   const auto conditions = rulebook ? conditions_of(*rulebook, target) : std::vector<Condition>{};
   return standing_sentence(called(session, person), target, decider.standing(person, target, session.now()),
-                           conditions, restrictions, session.zone(), session.now());
+                           conditions, {}, session.zone(), session.now());
 }
 
 }  // namespace
@@ -94,10 +93,11 @@ QString changed_words(Session& session, const PersonId& person, const TargetName
   QStringList said;
   for (const auto& [each, rung] : rungs_on(session, person, target)) {
     const auto was = before.find(each);
-    if (was == before.end() || was->second != rung) said << sentence(session, person, each, restrictions);
+    if (was == before.end() || was->second != rung) said << sentence(session, person, each);
   }
-  if (said.isEmpty())
-    said << Checkouts::tr("Nothing changes: %1").arg(sentence(session, person, target, restrictions));
+  if (said.isEmpty()) said << Checkouts::tr("Nothing changes: %1").arg(sentence(session, person, target));
+  // Once, and not after each sentence.
+  if (!restrictions.isEmpty()) said << Checkouts::tr("Restricted: %1.").arg(restrictions.join("; "));
   return said.join('\n');
 }
 

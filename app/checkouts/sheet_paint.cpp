@@ -9,7 +9,7 @@
 namespace wm::app {
 namespace {
 
-constexpr int mark_width = 78, again_width = 76, number_width = 30, bracket_width = 34, gap = 14, padding = 7;
+constexpr int mark_width = 90, again_width = 76, number_width = 30, bracket_width = 34, gap = 14, padding = 7;
 
 QString text(const std::string& s) { return QString::fromStdString(s); }
 

@@ -50,13 +50,17 @@ DiaryPage::DiaryPage(Session& session, QWidget* parent) : Page(session, parent) 
   auto* across = new QHBoxLayout(this);
   across->setContentsMargins(24, 18, 20, 18);
   across->setSpacing(20);
-  auto* left = new QVBoxLayout;
+  auto* reading = new QWidget;
+  reading->setMaximumWidth(1300);  // a reason stays near its time
+  auto* left = new QVBoxLayout(reading);
+  left->setContentsMargins(0, 0, 0, 0);
   left->setSpacing(6);
   left->addWidget(make_choice());
   left->addSpacing(6);
   left->addWidget(make_list(), 1);
-  across->addLayout(left, 9);
+  across->addWidget(reading, 9);
   across->addWidget(make_side(), 4);
+  across->addStretch(0);
   setFocusProxy(person_);
 }
 
@@ -79,6 +83,7 @@ QWidget* DiaryPage::make_choice() {
   auto* hint = label("quiet");
   hint->setText(
       tr("%1 go to a day").arg(QKeySequence(Qt::CTRL | Qt::Key_G).toString(QKeySequence::NativeText)));
+  hint->setFixedHeight(row_height() - 6);
   across->addWidget(person_, 3, Qt::AlignTop);
   across->addWidget(target_, 2, Qt::AlignTop);
   across->addWidget(day_, 1, Qt::AlignTop);
@@ -141,6 +146,7 @@ QWidget* DiaryPage::make_list() {
 QWidget* DiaryPage::make_side() {
   auto* box = new QWidget;
   box->setMinimumWidth(340);
+  box->setMaximumWidth(600);
   auto* down = new QVBoxLayout(box);
   down->setContentsMargins(0, 0, 0, 0);
   down->setSpacing(12);

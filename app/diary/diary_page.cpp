@@ -1,6 +1,8 @@
 #include "app/diary/diary_page.h"
 
+#include <QDate>
 #include <QKeyEvent>
+#include <QLocale>
 #include <algorithm>
 
 #include "app/diary/day_strip.h"
@@ -34,6 +36,13 @@ TargetName likeliest(Session& session, const PersonId& person) {
         ready_for_checkout(decider.standing(person, target, session.now())))
       return target;
   return {};
+}
+
+/// "Thu 26 Nov, 18:00": short enough for a button.
+QString short_time(Instant t, const Zone& zone) {
+  const CivilDate c = civil(zone.day(t));
+  const QString day = QLocale().toString(QDate(c.year, c.month, c.day), DiaryPage::tr("ddd d MMM"));
+  return DiaryPage::tr("%1, %2", "a day and a time").arg(day, clock_time(t, zone));
 }
 
 QString day_and_time(const Interval& when, const Zone& zone, Session& session) {
