@@ -156,10 +156,8 @@ void DiaryPage::show_selected() {
   strip_->show_day(session().zone(), day,
                    day_bands(session(), day, chosen_target_, slot ? row->slot : std::nullopt));
   book_->setEnabled(slot);
-  book_->say(
-      slot ? tr("Book %1, %2")
-                 .arg(called(session(), member_), day_and_time(row->slot->when, session().zone(), session()))
-           : tr("Book"));
+  book_->say(slot ? tr("Book %1", "a day and a time").arg(short_time(row->slot->when.from, session().zone()))
+                  : tr("Book"));
   const bool asked = !member_.empty() && !chosen_target_.empty();
   wait_->setEnabled(asked);
   wait_->say(asked && waiting_of(member_, chosen_target_) ? tr("Take off the waiting list")
