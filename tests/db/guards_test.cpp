@@ -1,0 +1,145 @@
+// What other programs may not do to the file: tried with a second connection and with the sqlite3 program.
+#include <QProcess>
+#include <QSqlDatabase>
+#include <QSqlError>
+#include <QSqlQuery>
+#include <catch2/catch.hpp>
+
+#include "db/sql/dialect.h"
+#include "test_shop.h"
+
+using namespace wm;
+using namespace wm::db;
+
+namespace {
+
+/// Runs one statement on a connection of its own; what went wrong, or nothing.
+QString attempt(const std::string& path, const QString& sql, bool recursive_triggers = false) {
+  QString error;
+  {
+    QSqlDatabase raw = QSqlDatabase::addDatabase("QSQLITE", "raw");
+    raw.setDatabaseName(QString::fromStdString(path));
+    REQUIRE(raw.open());
+    QSqlQuery query(raw);
+    query.exec(recursive_triggers ? "PRAGMA recursive_triggers = ON" : "PRAGMA recursive_triggers = OFF");
+    if (!query.exec(sql)) error = query.lastError().text();
+    raw.close();
+  }
+  QSqlDatabase::removeDatabase("raw");
+  return error;
+}
+
+/// The sqlite3 program: all it says, errors too.
+QString shell(const std::string& path, const QString& sql) {
+  QProcess program;
+  program.setProcessChannelMode(QProcess::MergedChannels);
+  program.start("sqlite3", {QString::fromStdString(path), sql});
+  REQUIRE(program.waitForFinished());
+  return QString::fromUtf8(program.readAll()).trimmed();
+}
+
+const std::vector<QString> forbidden = {
+    "UPDATE records SET happened_at = 0 WHERE ord = 2",
+    "UPDATE OR REPLACE records SET ord = 1 WHERE ord = 2",
+    "UPDATE records SET body = body",
+    "DELETE FROM records WHERE ord = 2",
+    "DELETE FROM records",
+    "INSERT OR REPLACE INTO records SELECT * FROM records WHERE ord = 2",
+    "REPLACE INTO records SELECT * FROM records WHERE ord = 2",
+    "INSERT OR REPLACE INTO records SELECT 99999, commit_no, id, kind, happened_at, recorded_at, entered_by, "
+    "station, from_paper, note_hash, person, machine, refers_to, body FROM records WHERE ord = 2",
+    // the next order number, but the id of another
+    "INSERT OR REPLACE INTO records SELECT (SELECT max(ord) + 1 FROM records), commit_no, id, kind, happened_at, "
+    "(SELECT max(recorded_at) FROM records), entered_by, station, from_paper, note_hash, person, machine, "
+    "refers_to, body FROM records WHERE ord = 2",
+    // the order number by its other name
+    "INSERT OR REPLACE INTO records (rowid, commit_no, id, kind, happened_at, recorded_at, entered_by, station, "
+    "from_paper, body) VALUES (2, 1, 'new', 'use', 0, 9999999999, '', 'desk', 0, '{}')",
+    // a gap in the order, and a clock run back
+    "INSERT INTO records (ord, commit_no, id, kind, happened_at, recorded_at, entered_by, station, from_paper, "
+    "body) VALUES (99999, 1, 'new', 'use', 0, 9999999999, '', 'desk', 0, '{}')",
+    "INSERT INTO records (ord, commit_no, id, kind, happened_at, recorded_at, entered_by, station, from_paper, "
+    "body) SELECT max(ord) + 1, 1, 'new', 'use', 0, 0, '', 'desk', 0, '{}' FROM records",
+    // a second strike-out, which a unique index alone would let replace the first
+    "INSERT OR REPLACE INTO records (ord, commit_no, id, kind, happened_at, recorded_at, entered_by, station, "
+    "from_paper, refers_to, body) SELECT max(ord) + 1, 1, 'new', 'strike_out', 0, 9999999999, '', 'desk', 0, "
+    "'past-19', '{}' FROM records",
+    "UPDATE commits SET entered_by = 'dee'",
+    "DELETE FROM commits WHERE commit_no = 1",
+    "INSERT OR REPLACE INTO commits SELECT * FROM commits WHERE commit_no = 1",
+    "INSERT OR REPLACE INTO commits SELECT (SELECT max(commit_no) + 1 FROM commits), command_id, action, person, "
+    "entered_by, station, 9999999999 FROM commits WHERE commit_no = 1",
+    "UPDATE private_values SET value = '2001-01-01' WHERE ord = 1",
+    "DELETE FROM private_values",
+    "INSERT OR REPLACE INTO private_values VALUES (1, 'born', 'aa', '2001-01-01')",
+    "DELETE FROM people",
+    "UPDATE people SET id = 'other' WHERE id = 'kim'",
+    "INSERT OR REPLACE INTO people SELECT * FROM people WHERE id = 'kim'",
+};
+
+}  // namespace
+
+TEST_CASE("Records and commits cannot be changed, deleted or replaced by another program") {
+  TestShop shop;
+  shop.wait(10);
+  shop.enter("mia", StrikeOutRecord{"past-19", "published by mistake"});
+  const auto entries = shop.store().entries();
+  for (const QString& sql : forbidden) {
+    INFO(sql.toStdString());
+    CHECK_FALSE(attempt(shop.path(), sql).isEmpty());
+    CHECK_FALSE(attempt(shop.path(), sql, true).isEmpty());
+    CHECK(shell(shop.path(), sql).contains("Error"));
+  }
+  shop.reopen();
+  CHECK(shop.store().entries() == entries);
+}
+
+TEST_CASE("The file passes the sqlite3 program's own checks and says whose it is") {
+  TestShop shop;
+  shop.enter("dee", fact(Document{"kim", "Einführung für José", Day{21000}}));
+  CHECK(shell(shop.path(), "PRAGMA integrity_check").toStdString() == "ok");
+  CHECK(shell(shop.path(), "PRAGMA foreign_key_check").toStdString().empty());
+  CHECK(shell(shop.path(), "PRAGMA application_id").toInt() == dialect::application_id);
+  CHECK(shell(shop.path(), "PRAGMA journal_mode").toStdString() == "wal");
+  // Every body is JSON to another reader too.
+  CHECK(shell(shop.path(), "SELECT count(*) FROM records WHERE NOT json_valid(body)").toStdString() == "0");
+}
+
+TEST_CASE("A birth date and a note stand in the file only beside the record, and are gone when blanked") {
+  TestShop shop;
+  Command noted = shop.command("dee", fact(Document{"kim", "induction", std::nullopt}));
+  noted.note = "asked for an interpreter";
+  REQUIRE(shop.store().commit(noted));
+  CHECK(shell(shop.path(), "SELECT count(*) FROM records WHERE body LIKE '%2000-02-13%' OR body LIKE '%interpreter%'") ==
+        "0");
+  // SHA-256 of salt, field, zero byte and value, by the sqlite3 program's bytes and coreutils' sha256sum.
+  const QString row = shell(shop.path(),
+                            "SELECT salt || hex('born') || '00' || hex(value) FROM private_values WHERE ord = 3");
+  QProcess sum;
+  sum.start("sha256sum", QStringList());
+  sum.write(QByteArray::fromHex(row.toUtf8()));
+  sum.closeWriteChannel();
+  REQUIRE(sum.waitForFinished());
+  CHECK(shell(shop.path(), "SELECT body FROM records WHERE ord = 3").contains(QString(sum.readAll().left(64))));
+
+  shop.enter("mia", BlankPerson{"kim"});
+  const auto births = [&] {
+    const auto records = shop.store().shop().records;
+    return std::count_if(records.begin(), records.end(), [](const Record& r) {
+      const auto* birth = std::get_if<Birth>(&r.fact);
+      return birth != nullptr && birth->person == "kim";
+    });
+  };
+  CHECK(births() == 0);
+  CHECK(shop.store().person("kim")->given.empty());
+  const auto entries = shop.store().entries();
+  shop.enter("dee", fact(Document{"lou", "induction", std::nullopt}));
+  shop.reopen();
+  CHECK(births() == 0);
+  CHECK(shop.store().entries().size() == entries.size() + 1);
+  shop.close();
+  QProcess grep;  // neither in the file nor in its log
+  grep.start("sh", {"-c", "cat \"$0\"* | grep -c -a -e Abara -e interpreter", QString::fromStdString(shop.path())});
+  REQUIRE(grep.waitForFinished());
+  CHECK(grep.readAll().trimmed() == "0");
+}
