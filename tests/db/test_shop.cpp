@@ -1,6 +1,7 @@
 #include "test_shop.h"
 
 #include <QCoreApplication>
+#include <QFile>
 #include <catch2/catch.hpp>
 
 namespace wm::db {
@@ -110,6 +111,15 @@ TestShop::TestShop(Empty) : path_(folder_->filePath("shop.wm").toStdString()) {
 }
 
 TestShop TestShop::empty() { return TestShop(Empty{}); }
+
+TestShop TestShop::copy() const {
+  TestShop made{Closed{}};
+  *made.now_ = *now_;
+  made.path_ = made.folder_->filePath("shop.wm").toStdString();
+  REQUIRE(QFile::copy(QString::fromStdString(path_), QString::fromStdString(made.path_)));
+  made.reopen();
+  return made;
+}
 
 TestShop::TestShop() : TestShop(Empty{}) {
   const auto done = store_->found(small_history());

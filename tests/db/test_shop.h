@@ -28,6 +28,9 @@ class TestShop {
   /// Nothing in it at all.
   static TestShop empty();
 
+  /// The same shop in a file of its own. This one's store must be closed.
+  TestShop copy() const;
+
   Store& store() { return *store_; }
   const std::string& path() const { return path_; }
   Instant now() const { return *now_; }
@@ -49,6 +52,8 @@ class TestShop {
 
  private:
   struct Empty {};
+  struct Closed {};
+  explicit TestShop(Closed) {}
   explicit TestShop(Empty);
 
   std::shared_ptr<QTemporaryDir> folder_ = std::make_shared<QTemporaryDir>();
