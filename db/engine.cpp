@@ -1,7 +1,6 @@
 #include "db/engine.h"
 
 #include "db/journal/known_shop.h"
-#include "db/permission.h"
 #include "db/refuse.h"
 #include "db/sql/dialect.h"
 
@@ -9,13 +8,20 @@ namespace wm::db {
 
 Expected<void> Store::Impl::load() {
   decider_.reset();
+  const auto others = connection->value(dialect::others_commits);
+  if (!others) return tl::make_unexpected(others.error());
   Memory fresh;
   if (auto done = read_new(*connection, fresh); !done) return done;
   memory = std::move(fresh);
-  auto others = connection->value(dialect::others_commits);
-  if (!others) return tl::make_unexpected(others.error());
   others_ = *others;
   return {};
+}
+
+Expected<void> Store::Impl::load_again() {
+  auto reading = Transaction::begin_reading(*connection);
+  if (!reading) return tl::make_unexpected(reading.error());
+  if (auto done = load(); !done) return done;
+  return reading->commit();
 }
 
 Expected<bool> Store::Impl::load_new() {
@@ -44,9 +50,12 @@ Decider& Store::Impl::decider() {
 }
 
 Expected<Committed> Store::Impl::in_transaction(const std::vector<const Command*>& commands, bool founding) {
+  refused_ = commands.size();  // until one is looked at, none is to blame
   auto transaction = Transaction::begin(*connection);
   if (!transaction) return tl::make_unexpected(transaction.error());
   if (auto fresh = load_new(); !fresh) return tl::make_unexpected(fresh.error());
+  if (founding && memory.last_commit() != 0)
+    return refuse("store", "The shop has entries already.", "Make a new shop to bring in its history.");
   Committed all;
   all.again = true;
   for (refused_ = 0; refused_ < commands.size(); ++refused_) {
@@ -68,7 +77,7 @@ Expected<Committed> Store::Impl::carry_out(const std::vector<const Command*>& co
   if (blanked) (void)connection->run(QString(dialect::empty_log));
   // Memory must not be ahead of the file, nor know what was blanked.
   if (blanked || (!done && memory.last_commit() != before))
-    if (auto read = load(); !read) return tl::make_unexpected(read.error());
+    if (auto read = load_again(); !read) return tl::make_unexpected(read.error());
   return done;
 }
 

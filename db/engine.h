@@ -20,8 +20,10 @@ struct Store::Impl {
   PinDelay delay;
   std::thread::id owner = std::this_thread::get_id();
 
-  /// Reads the whole file.
+  /// Reads the whole file. Inside a transaction, so that all of it is of one moment.
   Expected<void> load();
+  /// The same in a transaction of its own.
+  Expected<void> load_again();
   /// Reads what other programs have added; true where there was something. Inside a transaction.
   Expected<bool> load_new();
   Instant now() const { return clock() + details.demo_clock; }

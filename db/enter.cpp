@@ -125,9 +125,16 @@ Expected<Committed> Store::Impl::enter(const Command& command, bool founding) {
                        return founding ? Expected<void>{} : verify_pin(person, pin);
                      }};
   const std::string station = founding ? "import" : command.quiz_station ? "quiz" : "desk";
-  return plan(c, command.action, command.id, pins).and_then([&](Plan made) {
-    return write(command, c, std::move(made), station);
-  });
+  const std::string word = action_word(command.action);
+  const bool managed =
+      (word == "role" || word == "join" || word == "strike_out") && !memory.managers(recorded).empty();
+  auto made = plan(c, command.action, command.id, pins);
+  if (!made) return tl::make_unexpected(made.error());
+  auto done = write(command, c, std::move(*made), station);
+  // Each of these may take the last manager away: looked at once it has been done.
+  if (done && managed && memory.managers(recorded).empty())
+    return refuse("role", "The shop would be without a manager.", "Make somebody else a manager first.");
+  return done;
 }
 
 Expected<Committed> Store::Impl::write(const Command& command, const Case& c, Plan plan,

@@ -65,9 +65,7 @@ Expected<Store> Store::open(const std::string& path, Clock clock, StoreOptions o
   auto zone = zone_of(impl->details);
   if (!zone) return tl::make_unexpected(zone.error());
   impl->zone = *zone;
-  auto reading = Transaction::begin_reading(*impl->connection);
-  if (!reading) return tl::make_unexpected(reading.error());
-  return impl->load().and_then([&] { return reading->commit(); }).map([&] { return Store(std::move(impl)); });
+  return impl->load_again().map([&] { return Store(std::move(impl)); });
 }
 
 const ShopDetails& Store::details() const { return impl_->details; }
@@ -89,8 +87,6 @@ Expected<Committed> Store::commit_all(const std::vector<Command>& commands) {
 
 Expected<Committed> Store::found(const std::vector<Command>& commands) {
   assert(std::this_thread::get_id() == impl_->owner);
-  if (impl_->memory.last_commit() != 0)
-    return refuse("store", "The shop has entries already.", "Make a new shop to bring in its history.");
   auto order = pointers(commands);
   std::stable_sort(order.begin(), order.end(),
                    [](const Command* a, const Command* b) { return a->at < b->at; });

@@ -74,7 +74,7 @@ Expected<Committed> run(const std::vector<ImportPlan>& plans, Store& store) {
   std::vector<Command> commands;
   commands.reserve(placed.size());
   for (const Placed& p : placed) commands.push_back(*p.command);
-  auto committed = store.entries().empty() ? store.found(commands) : store.commit_all(commands);
+  auto committed = store.last_commit() == 0 ? store.found(commands) : store.commit_all(commands);
   if (!committed) return tl::unexpected(placed_problem(committed.error(), placed));
   return committed;
 }

@@ -76,8 +76,8 @@ class Memory {
   std::vector<PersonId> aliases(const PersonId& id) const;
   /// The role at t.
   std::optional<Role> role(const PersonId& id, Instant t) const;
-  /// Everybody who is a manager at t, leaving out what a record says.
-  std::vector<PersonId> managers(Instant t, const RecordId& without = {}) const;
+  /// Everybody who is a manager at t, by whom they count for.
+  std::vector<PersonId> managers(Instant t) const;
   /// What to call somebody in a sentence.
   std::string name(const PersonId& id) const;
 

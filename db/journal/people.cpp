@@ -52,11 +52,11 @@ std::optional<Role> Memory::role(const PersonId& id, Instant t) const {
   return latest == nullptr ? std::nullopt : as<RoleGiven>(latest->fact)->role;
 }
 
-std::vector<PersonId> Memory::managers(Instant t, const RecordId& without) const {
+std::vector<PersonId> Memory::managers(Instant t) const {
   std::map<PersonId, const Entry*> latest;
   for (const std::size_t i : of_kind("role")) {
     const Entry& entry = entries_[i];
-    if (entry.voided || entry.at > t || entry.id == without) continue;
+    if (entry.voided || entry.at > t) continue;
     const Entry*& last = latest[joined(as<RoleGiven>(entry.fact)->person)];
     if (last == nullptr || last->at <= entry.at) last = &entry;
   }
