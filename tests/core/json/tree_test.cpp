@@ -84,6 +84,17 @@ void each(Value v, const std::function<void(Value)>& visit) {
   for (std::size_t i = 0; i < v.size(); ++i) each(v[i], visit);
 }
 
+/// Whether the other library takes it for JSON; a number that overflows is JSON, though it can't hold it.
+bool other_reads(const std::string& text) {
+  constexpr int number_overflow = 406;
+  try {
+    return !nlohmann::json::parse(text).is_discarded();
+  } catch (const nlohmann::json::exception& e) {
+    RC_PRE(e.id != number_overflow);  // what follows it has not been looked at
+    return false;
+  }
+}
+
 std::string place_of_mistake(std::string_view text) {
   const auto tree = Tree::parse(text);
   return tree ? "none" : tree.error().where;
@@ -96,7 +107,7 @@ TEST_CASE("A text is read exactly where nlohmann-json reads it, and to the same 
   CHECK(rc::check([&] {
     const std::string text = mutated();
     const auto tree = Tree::parse(text);
-    RC_ASSERT(tree.has_value() == nlohmann::json::accept(text));
+    RC_ASSERT(tree.has_value() == other_reads(text));
     ++(tree ? read : refused);
     if (!tree) return;
     auto other = nlohmann::json::parse(text);
