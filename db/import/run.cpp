@@ -11,15 +11,21 @@ struct Placed {
   int line;
 };
 
-/// In order of time, and of the files where that is the same; what has no time of its own comes first where a
-/// shop is founded (people, machines) since all else may rest on it.
+/// What has no time of its own comes first (people, machines), since all else may rest on it; a strike-out
+/// without one counts from now on, and so comes last.
+Instant place_in_time(const Command& command) {
+  const bool strikes = std::holds_alternative<StrikeOutRecord>(command.action);
+  return command.at.value_or(strikes ? last_instant : first_instant);
+}
+
+/// In order of time, and of the files where that is the same.
 std::vector<Placed> in_order(const std::vector<ImportPlan>& plans) {
   std::vector<Placed> placed;
   for (const ImportPlan& plan : plans)
     for (std::size_t i = 0; i < plan.commands.size(); ++i)
       placed.push_back({&plan.commands[i], plan.lines[i]});
   std::stable_sort(placed.begin(), placed.end(), [](const Placed& a, const Placed& b) {
-    return a.command->at.value_or(first_instant) < b.command->at.value_or(first_instant);
+    return place_in_time(*a.command) < place_in_time(*b.command);
   });
   return placed;
 }
