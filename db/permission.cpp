@@ -85,7 +85,7 @@ Expected<void> by_hand(const Action& action) {
   return {};
 }
 
-struct Row {
+struct PermissionRow {
   std::string_view action;
   Condition quiz_station, desk, instructor, manager;
 };
@@ -93,48 +93,48 @@ struct Row {
 // clang-format off
 // What is entered        quiz station  desk       instructor     manager
 constexpr std::array table = {
-    Row{"enter_person",   no,           yes,       yes,           yes},
-    Row{"correct_person", no,           yes,       yes,           yes},
-    Row{"blank_person",   no,           no,        no,            yes},
-    Row{"choose_pin",     no,           own_pin,   own_pin,       yes},
-    Row{"birth",          no,           yes,       yes,           yes},
-    Row{"document",       no,           yes,       yes,           yes},
-    Row{"lesson",         no,           yes,       yes,           yes},
-    Row{"quiz",           yes,          no,        no,            from_paper},
-    Row{"checkout",       no,           no,        no,            from_paper},
-    Row{"sign_checkout",  no,           no,        own_signature, own_signature},
-    Row{"supervised",     no,           no,        yes,           yes},
-    Row{"use",            no,           no,        yes,           yes},
-    Row{"incident",       no,           no,        yes,           yes},
-    Row{"suspend",        no,           tonight,   tonight,       yes},
-    Row{"reinstate",      no,           no,        no,            yes},
-    Row{"appoint",        no,           no,        no,            yes},
-    Row{"dismiss",        no,           no,        no,            yes},
-    Row{"publish",        no,           no,        no,            yes},
-    Row{"lockout",        no,           yes,       yes,           yes},
-    Row{"out_of_service", no,           yes,       yes,           yes},
-    Row{"tag",            no,           yes,       yes,           yes},
-    Row{"release",        no,           no,        own_lock,      own_lock_or_reached},
-    Row{"reached",        no,           no,        no,            yes},
-    Row{"change",         no,           no,        yes,           yes},
-    Row{"role",           no,           no,        no,            yes},
-    Row{"join",           no,           no,        no,            yes},
-    Row{"booking",        no,           yes,       yes,           yes},
-    Row{"cancel",         no,           yes,       yes,           yes},
-    Row{"attendance",     no,           yes,       yes,           yes},
-    Row{"presence",       no,           yes,       yes,           yes},
-    Row{"waiting",        no,           yes,       yes,           yes},
-    Row{"waiting_end",    no,           yes,       yes,           yes},
-    Row{"restriction",    no,           no,        no,            from_paper},
-    Row{"marks",          no,           no,        no,            from_paper},
-    Row{"machine_added",  no,           no,        no,            yes},
-    Row{"hours",          no,           no,        no,            yes},
-    Row{"rulebook",       no,           no,        no,            yes},
-    Row{"strike_out",     no,           own_today, own_today,     not_anothers_lock},
+    PermissionRow{"enter_person",   no,           yes,       yes,           yes},
+    PermissionRow{"correct_person", no,           yes,       yes,           yes},
+    PermissionRow{"blank_person",   no,           no,        no,            yes},
+    PermissionRow{"choose_pin",     no,           own_pin,   own_pin,       yes},
+    PermissionRow{"birth",          no,           yes,       yes,           yes},
+    PermissionRow{"document",       no,           yes,       yes,           yes},
+    PermissionRow{"lesson",         no,           yes,       yes,           yes},
+    PermissionRow{"quiz",           yes,          no,        no,            from_paper},
+    PermissionRow{"checkout",       no,           no,        no,            from_paper},
+    PermissionRow{"sign_checkout",  no,           no,        own_signature, own_signature},
+    PermissionRow{"supervised",     no,           no,        yes,           yes},
+    PermissionRow{"use",            no,           no,        yes,           yes},
+    PermissionRow{"incident",       no,           no,        yes,           yes},
+    PermissionRow{"suspend",        no,           tonight,   tonight,       yes},
+    PermissionRow{"reinstate",      no,           no,        no,            yes},
+    PermissionRow{"appoint",        no,           no,        no,            yes},
+    PermissionRow{"dismiss",        no,           no,        no,            yes},
+    PermissionRow{"publish",        no,           no,        no,            yes},
+    PermissionRow{"lockout",        no,           yes,       yes,           yes},
+    PermissionRow{"out_of_service", no,           yes,       yes,           yes},
+    PermissionRow{"tag",            no,           yes,       yes,           yes},
+    PermissionRow{"release",        no,           no,        own_lock,      own_lock_or_reached},
+    PermissionRow{"reached",        no,           no,        no,            yes},
+    PermissionRow{"change",         no,           no,        yes,           yes},
+    PermissionRow{"role",           no,           no,        no,            yes},
+    PermissionRow{"join",           no,           no,        no,            yes},
+    PermissionRow{"booking",        no,           yes,       yes,           yes},
+    PermissionRow{"cancel",         no,           yes,       yes,           yes},
+    PermissionRow{"attendance",     no,           yes,       yes,           yes},
+    PermissionRow{"presence",       no,           yes,       yes,           yes},
+    PermissionRow{"waiting",        no,           yes,       yes,           yes},
+    PermissionRow{"waiting_end",    no,           yes,       yes,           yes},
+    PermissionRow{"restriction",    no,           no,        no,            from_paper},
+    PermissionRow{"marks",          no,           no,        no,            from_paper},
+    PermissionRow{"machine_added",  no,           no,        no,            yes},
+    PermissionRow{"hours",          no,           no,        no,            yes},
+    PermissionRow{"rulebook",       no,           no,        no,            yes},
+    PermissionRow{"strike_out",     no,           own_today, own_today,     not_anothers_lock},
 };
 // clang-format on
 
-Condition of(const Row& row, Role role) {
+Condition of(const PermissionRow& row, Role role) {
   switch (role) {
     case Role::quiz_station:
       return row.quiz_station;
@@ -148,7 +148,7 @@ Condition of(const Row& row, Role role) {
   return no;
 }
 
-tl::unexpected<Problem> refuse_role(const Row& row, Role role) {
+tl::unexpected<Problem> refuse_role(const PermissionRow& row, Role role) {
   if (role == Role::quiz_station)
     return refuse("role", "The quiz station takes a quiz and nothing else.", "Enter it at the desk.");
   const std::string who = role == Role::desk         ? "The desk"
@@ -184,7 +184,7 @@ Expected<void> allowed(Role role, const Action& action, const Occasion& occasion
     return refuse("role", "Only a manager may enter a paper from the past.", "Ask a manager.");
   if (auto fine = by_hand(action); !fine) return fine;
   const std::string word = action_word(action);
-  for (const Row& row : table) {
+  for (const PermissionRow& row : table) {
     if (row.action != word) continue;
     const Condition condition = of(row, role);
     return condition == no ? refuse_role(row, role) : condition(action, occasion);

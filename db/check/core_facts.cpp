@@ -35,7 +35,7 @@ Expected<void> check_still_runs(const Case& c, const std::optional<Day>& until, 
   return refuse("at", "This " + what + " ended by itself on " + said(*until) + ".", "Nothing is left to do.");
 }
 
-struct Check {
+struct CheckCoreFact {
   const Case& c;
 
   Expected<void> operator()(const Birth& f) const {
@@ -79,7 +79,7 @@ struct Check {
 
 }  // namespace
 
-Expected<void> check_core_fact(const Case& c, const Fact& fact) { return std::visit(Check{c}, fact); }
+Expected<void> check_core_fact(const Case& c, const Fact& fact) { return std::visit(CheckCoreFact{c}, fact); }
 
 Expected<void> check_fact(const Case& c, const AnyFact& fact) {
   if (auto fine = check_not_ahead(c, fact); !fine) return fine;

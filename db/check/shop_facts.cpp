@@ -21,7 +21,7 @@ Expected<void> check_open_booking(const Case& c, const RecordId& id) {
   return refuse("booking", "This booking has been cancelled.", "Choose another booking.");
 }
 
-struct Check {
+struct CheckShopFact {
   const Case& c;
 
   Expected<void> operator()(const RoleGiven&) const { return {}; }
@@ -79,7 +79,7 @@ struct Check {
 
 }  // namespace
 
-Expected<void> check_shop_fact(const Case& c, const ShopFact& fact) { return std::visit(Check{c}, fact); }
+Expected<void> check_shop_fact(const Case& c, const ShopFact& fact) { return std::visit(CheckShopFact{c}, fact); }
 
 Expected<void> check_out_of_service(const Case& c, const PutOutOfService& action) {
   if (auto fine = check_fact(c, AnyFact(Fact(Lockout{action.machine}))); !fine) return fine;
