@@ -89,16 +89,11 @@ void DefinedNames::check_mode(json::Reading& reading, json::Value value, const A
   const std::string& c = machine->machine_class;
   if (!is_defined({value, Names::machine_class, c})) return;
   const auto mode = value.find("mode");
-  const TargetName target = mode ? c + "/" + ask.mode : c;
-  if (is_defined({value, Names::standing_on, target})) return;
-  if (mode)
-    reading.mistake(
-        *mode,
-        "The machine's class " + json::in_quotes(c) + " has no mode " + json::in_quotes(ask.mode) + ".",
-        "Name a mode that a rulebook gives this class.");
-  else
-    reading.mistake(value, "The machine's class " + json::in_quotes(c) + " has modes, and none is named.",
-                    "Add \"mode\".");
+  // Without a mode the machine as a whole is asked about: each of the modes that its class has at that time.
+  if (!mode || is_defined({value, Names::standing_on, c + "/" + ask.mode})) return;
+  reading.mistake(*mode,
+                  "The machine's class " + json::in_quotes(c) + " has no mode " + json::in_quotes(ask.mode) + ".",
+                  "Name a mode that a rulebook gives this class.");
 }
 
 }  // namespace wm

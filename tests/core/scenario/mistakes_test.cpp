@@ -178,7 +178,6 @@ const std::vector<Mistake> mistakes = {
      "\"/\""},
     {R"({"id": "r16")", R"({"id": "step-1")", "/records/16/id", "step"},
     {R"("target": "combi/under", "from")", R"("target": "combi", "from")", "/asks/1/target", "has modes"},
-    {R"("mode": "over", )", "", "/asks/2", "has modes"},
     // A circle.
     {R"([{"kind": "standing", "target": "saw", "at_least": "supervised"}])",
      R"([{"kind": "standing", "target": "sander", "at_least": "independent"}])",
