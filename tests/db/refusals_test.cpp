@@ -23,7 +23,8 @@ SignCheckout signing(const PersonId& person, const PersonId& assessor, const std
   return sign;
 }
 
-Booking booking(const PersonId& person, const PersonId& assessor, const MachineId& machine, Instant from, Instant to) {
+Booking booking(const PersonId& person, const PersonId& assessor, const MachineId& machine, Instant from,
+                Instant to) {
   return {person, assessor, machine, "bandsaw", from, to, Purpose::check_out};
 }
 
@@ -45,8 +46,10 @@ TEST_CASE("Nobody is in two supervised sessions at once, on either side") {
   TestShop shop;
   const RecordId first = shop.enter("ivo", fact(Supervised{"kim", "bandsaw", 30, "ivo"}), evening - 2 * hour);
   const Instant end = evening - 2 * hour + 1800;
-  refused(shop.commit("ivo", fact(Supervised{"kim", "sander", 10, "mia"}), end - 1), "another supervised session");
-  refused(shop.commit("ivo", fact(Supervised{"lou", "sander", 10, "ivo"}), end - 1), "another supervised session");
+  refused(shop.commit("ivo", fact(Supervised{"kim", "sander", 10, "mia"}), end - 1),
+          "another supervised session");
+  refused(shop.commit("ivo", fact(Supervised{"lou", "sander", 10, "ivo"}), end - 1),
+          "another supervised session");
   refused(shop.commit("ivo", fact(Supervised{"lou", "sander", 60, "kim"}), evening - 2 * hour - 1800),
           "another supervised session");
   refused(shop.commit("mia", fact(Supervised{"ivo", "sander", 60, "mia"}), evening - 2 * hour - 1800),
@@ -81,7 +84,8 @@ TEST_CASE("Only who can assess signs, only who can supervise supervises, and pap
   REQUIRE(shop.from_paper("mia", fact(Supervised{"kim", "bandsaw", 30, "lou"}), evening - hour));
   CHECK(shop.store().entries().back().from_paper);
   refused(shop.commit("ivo", signing("ivo", "ivo", "2222")), "their own check-out");
-  refused(shop.from_paper("mia", fact(Checkout{"kim", "bandsaw", 0, Outcome::passed, "kim"}), evening), "their own");
+  refused(shop.from_paper("mia", fact(Checkout{"kim", "bandsaw", 0, Outcome::passed, "kim"}), evening),
+          "their own");
   refused(shop.commit("ivo", signing("kim", "ivo", "1111")), "not Ivo Lindqvist's PIN");
   SignCheckout elsewhere = signing("kim", "ivo", "2222");
   elsewhere.machine = "s1";
@@ -89,7 +93,9 @@ TEST_CASE("Only who can assess signs, only who can supervise supervises, and pap
   // Appointed at this very second is too late for this second.
   shop.enter("mia", fact(Appoint{"lou", Everything{}, true, Day{21000}}));
   refused(shop.commit("lou", signing("kim", "lou", "5555")), "could not assess");
+  refused(shop.commit("lou", fact(Supervised{"kim", "bandsaw", 30, "lou"})), "could not supervise");
   shop.wait(1);
+  shop.enter("lou", fact(Supervised{"kim", "bandsaw", 30, "lou"}));
   shop.enter("lou", signing("kim", "lou", "5555"));
 }
 
@@ -122,13 +128,18 @@ TEST_CASE("A one-on-one is booked where all three are free and able") {
   TestShop shop;
   const Instant from = evening + day, to = from + hour;
   const RecordId first = shop.enter("dee", own(booking("kim", "ivo", "b1", from, to)));
-  refused(shop.commit("dee", own(booking("lou", "ivo", "b2", to - 1, to + hour))), "Ivo Lindqvist is booked already");
-  refused(shop.commit("dee", own(booking("lou", "mia", "b1", from - hour, from + 1))), "'b1' is booked already");
+  refused(shop.commit("dee", own(booking("lou", "ivo", "b2", to - 1, to + hour))),
+          "Ivo Lindqvist is booked already");
+  refused(shop.commit("dee", own(booking("lou", "mia", "b1", from - hour, from + 1))),
+          "'b1' is booked already");
   refused(shop.commit("dee", own(booking("kim", "mia", "b2", from, to))), "Kim Abara is booked already");
   refused(shop.commit("dee", own(booking("ivo", "mia", "b2", from, to))), "Ivo Lindqvist is booked already");
   shop.enter("dee", own(booking("lou", "ivo", "b1", to, to + hour)));
   shop.enter("dee", own(booking("lou", "mia", "b2", from - hour, from)));
   refused(shop.commit("dee", own(booking("kim", "lou", "b2", from + day, to + day))), "not able to assess");
+  shop.enter("dee", own(booking("mia", "ivo", "b1", from + 2 * day, to + 2 * day)));
+  refused(shop.commit("dee", own(booking("kim", "mia", "b2", from + 2 * day, to + 2 * day))),
+          "Mia Okafor is booked already");
   refused(shop.commit("dee", own(booking("kim", "kim", "b2", from + day, to + day))), "with themself");
   refused(shop.commit("dee", own(booking("kim", "ivo", "s1", from + day, to + day))), "is not of 'bandsaw'");
   refused(shop.commit("dee", own(booking("kim", "ivo", "b1", to, from))), "ends before it begins");
@@ -181,7 +192,8 @@ TEST_CASE("Where a reason is needed, blanks are none") {
   const RecordId entry = shop.enter("dee", own(Presence{"kim"}));
   refused(shop.commit("dee", StrikeOutRecord{entry, "  "}), "with a reason");
   refused(shop.commit("dee", PutOutOfService{"b1", "7", "3", "\t", ""}), "with a reason");
-  const RecordId booked = shop.enter("dee", own(booking("kim", "ivo", "b1", evening + day, evening + day + hour)));
+  const RecordId booked =
+      shop.enter("dee", own(booking("kim", "ivo", "b1", evening + day, evening + day + hour)));
   refused(shop.commit("dee", own(Cancel{booked, ""})), "with a reason");
   const RecordId lock = shop.enter("dee", fact(Lockout{"b1"}));
   refused(shop.commit("mia", own(Reached{lock, " "})), "how they were tried");
@@ -228,9 +240,10 @@ TEST_CASE("People need a name, and a number and a card of their own") {
 
 TEST_CASE("Names in every script come back as they were entered") {
   TestShop shop;
-  const std::vector<std::string> names = {"Ægir Þórsson", "李小龍",      "Զարուհի",   "עדה כהן",         "عائشة",
-                                          "Nguyễn Thị",   "ក្រុមហ៊ុន",     "😀 Ok",     "a\xCC\x88 ä",      "O'Brien; DROP TABLE",
-                                          "\"quoted\"",   "line\nbreak", "ไทย",       "Ελένη",           "Ирина"};
+  const std::vector<std::string> names = {
+      "Ægir Þórsson", "李小龍",      "Զարուհի", "עדה כהן",     "عائشة",
+      "Nguyễn Thị",   "ក្រុមហ៊ុន",       "😀 Ok",    "a\xCC\x88 ä", "O'Brien; DROP TABLE",
+      "\"quoted\"",   "line\nbreak", "ไทย",     "Ελένη",       "Ирина"};
   for (const std::string& name : names) {
     Person person;
     person.given = name;

@@ -29,9 +29,12 @@ Records prepare(TestShop& shop) {
   shop.enter("mia", own(Reached{r.reached_lock, "phoned twice"}));
   r.suspension = shop.enter("mia", fact(Suspend{"lou", Everything{}, std::nullopt}));
   r.appointment = shop.enter("mia", fact(Appoint{"lou", Everything{}, false, std::nullopt}));
-  r.booking = shop.enter("dee", own(Booking{"kim", "ivo", "b1", "bandsaw", evening + day, evening + day + hour}));
+  r.booking =
+      shop.enter("dee", own(Booking{"kim", "ivo", "b1", "bandsaw", evening + day, evening + day + hour}));
+  shop.enter("mia", fact(Appoint{"dee", Everything{}, true, Day{21000}}));  // able, but no instructor
   r.waiting = shop.enter("dee", own(Waiting{"kim", "bandsaw"}));
-  const auto paper = shop.from_paper("mia", fact(Checkout{"lou", "bandsaw", 0, Outcome::passed, "ivo"}), evening);
+  const auto paper =
+      shop.from_paper("mia", fact(Checkout{"lou", "bandsaw", 0, Outcome::passed, "ivo"}), evening);
   REQUIRE(paper);
   r.checkout = paper->entries.front().id;
   r.old_desk_entry = shop.enter("dee", own(Presence{"lou"}));
@@ -67,63 +70,200 @@ Day today() { return Zone::named("America/Chicago")->day(evening + day); }
 
 const std::vector<Line>& lines() {
   static const std::vector<Line> all = {
-      {"enter a person", "dim", [](auto&) { return EnterPerson{with("", "Noor"), Day{9000}}; }},
+      {"enter a person", "dim",
+       [](auto&) {
+         return EnterPerson{with("", "Noor"), Day{9000}};
+       }},
       {"correct a person", "dim", [](auto&) { return CorrectPerson{with("kim", "Kimberly")}; }},
       {"blank a person", "m", [](auto&) { return BlankPerson{"kim"}; }},
-      {"give the desk's own PIN", "dm", [](auto&) { return ChoosePin{"dee", "4444"}; }},
-      {"give the instructor's own PIN", "im", [](auto&) { return ChoosePin{"ivo", "4444"}; }},
-      {"give a member a PIN", "m", [](auto&) { return ChoosePin{"kim", "4444"}; }},
-      {"enter a birth date", "dim", [](auto&) { return fact(Birth{"lou", Day{9000}}); }},
-      {"take a paper", "dim", [](auto&) { return fact(Document{"kim", "induction", {}}); }},
-      {"attest a lesson", "dim", [](auto&) { return fact(Lesson{"kim", "guards", 1}); }},
-      {"take a quiz", "q", [](auto&) { return fact(Quiz{"kim", "guards", 1, 9, 10, 0}); }},
-      {"take a quiz from paper", "m", [](auto&) { return fact(Quiz{"kim", "guards", 1, 9, 10, 0}); }, true},
-      {"enter a check-out by hand", "", [](auto&) { return fact(Checkout{"kim", "bandsaw", 0, Outcome::passed, "ivo"}); }},
-      {"enter a check-out from paper", "m", [](auto&) { return fact(Checkout{"kim", "bandsaw", 0, Outcome::passed, "ivo"}); }, true},
+      {"give the desk's own PIN", "dm",
+       [](auto&) {
+         return ChoosePin{"dee", "4444"};
+       }},
+      {"give the instructor's own PIN", "im",
+       [](auto&) {
+         return ChoosePin{"ivo", "4444"};
+       }},
+      {"give a member a PIN", "m",
+       [](auto&) {
+         return ChoosePin{"kim", "4444"};
+       }},
+      {"enter a birth date", "dim",
+       [](auto&) {
+         return fact(Birth{"lou", Day{9000}});
+       }},
+      {"take a paper", "dim",
+       [](auto&) {
+         return fact(Document{"kim", "induction", {}});
+       }},
+      {"attest a lesson", "dim",
+       [](auto&) {
+         return fact(Lesson{"kim", "guards", 1});
+       }},
+      {"take a quiz", "q",
+       [](auto&) {
+         return fact(Quiz{"kim", "guards", 1, 9, 10, 0});
+       }},
+      {"take a quiz from paper", "m",
+       [](auto&) {
+         return fact(Quiz{"kim", "guards", 1, 9, 10, 0});
+       },
+       true},
+      {"enter a check-out by hand", "",
+       [](auto&) {
+         return fact(Checkout{"kim", "bandsaw", 0, Outcome::passed, "ivo"});
+       }},
+      {"enter a check-out from paper", "m",
+       [](auto&) {
+         return fact(Checkout{"kim", "bandsaw", 0, Outcome::passed, "ivo"});
+       },
+       true},
       {"sign as the instructor", "i", [](auto&) { return signing("ivo", "2222"); }},
       {"sign as the manager", "m", [](auto&) { return signing("mia", "1111"); }},
-      {"take a paper from the past", "m", [](auto&) { return fact(Document{"kim", "induction", {}}); }, true},
-      {"record a supervised session", "im", [](auto&) { return fact(Supervised{"kim", "bandsaw", 30, "ivo"}); }},
-      {"record a use", "im", [](auto&) { return fact(Use{"kim", "bandsaw"}); }},
-      {"record an incident", "im", [](auto&) { return fact(Incident{"kim", "bandsaw", 4, Part::saw}); }},
-      {"stop somebody for tonight", "dim", [](auto&) { return fact(Suspend{"kim", Everything{}, today()}); }},
-      {"stop somebody through tomorrow", "m", [](auto&) { return fact(Suspend{"kim", Everything{}, today() + 1}); }},
-      {"stop somebody without an end", "m", [](auto&) { return fact(Suspend{"kim", Everything{}, {}}); }},
-      {"stop somebody on one tier", "m", [](auto&) { return fact(Suspend{"kim", TierScope{2}, today()}); }},
-      {"stop somebody on one machine", "m", [](auto&) { return fact(Suspend{"kim", TargetScope{"bandsaw"}, today()}); }},
+      {"sign as an assessor at the desk", "", [](auto&) { return signing("dee", "3333"); }},
+      {"take a paper from the past", "m",
+       [](auto&) {
+         return fact(Document{"kim", "induction", {}});
+       },
+       true},
+      {"record a supervised session", "im",
+       [](auto&) {
+         return fact(Supervised{"kim", "bandsaw", 30, "ivo"});
+       }},
+      {"record a use", "im",
+       [](auto&) {
+         return fact(Use{"kim", "bandsaw"});
+       }},
+      {"record an incident", "im",
+       [](auto&) {
+         return fact(Incident{"kim", "bandsaw", 4, Part::saw});
+       }},
+      {"stop somebody for tonight", "dim",
+       [](auto&) {
+         return fact(Suspend{"kim", Everything{}, today()});
+       }},
+      {"stop somebody through tomorrow", "m",
+       [](auto&) {
+         return fact(Suspend{"kim", Everything{}, today() + 1});
+       }},
+      {"stop somebody without an end", "m",
+       [](auto&) {
+         return fact(Suspend{"kim", Everything{}, {}});
+       }},
+      {"stop somebody on one tier", "m",
+       [](auto&) {
+         return fact(Suspend{"kim", TierScope{2}, today()});
+       }},
+      {"stop somebody on one machine", "m",
+       [](auto&) {
+         return fact(Suspend{"kim", TargetScope{"bandsaw"}, today()});
+       }},
       {"lift a suspension", "m", [](auto& e) { return fact(Reinstate{e.suspension}); }},
-      {"appoint", "m", [](auto&) { return fact(Appoint{"kim", Everything{}, false, {}}); }},
+      {"appoint", "m",
+       [](auto&) {
+         return fact(Appoint{"kim", Everything{}, false, {}});
+       }},
       {"dismiss", "m", [](auto& e) { return fact(Dismiss{e.appointment}); }},
-      {"publish a lesson", "m", [](auto&) { return fact(Publish{"guards", 2}); }},
+      {"publish a lesson", "m",
+       [](auto&) {
+         return fact(Publish{"guards", 2});
+       }},
       {"lock a machine", "dim", [](auto&) { return fact(Lockout{"b1"}); }},
-      {"put a machine out of service", "dim", [](auto&) { return PutOutOfService{"b1", "7", "3", "blade cracked", "dee"}; }},
-      {"tag a lock", "dim", [](auto& e) { return own(Tag{e.desk_lock, "7", "3", "blade cracked", "dee"}); }},
+      {"put a machine out of service", "dim",
+       [](auto&) {
+         return PutOutOfService{"b1", "7", "3", "blade cracked", "dee"};
+       }},
+      {"tag a lock", "dim",
+       [](auto& e) {
+         return own(Tag{e.desk_lock, "7", "3", "blade cracked", "dee"});
+       }},
       {"take off the desk's lock", "", [](auto& e) { return fact(Release{e.desk_lock}); }},
       {"take off the instructor's lock", "i", [](auto& e) { return fact(Release{e.instructor_lock}); }},
       {"take off the manager's lock", "m", [](auto& e) { return fact(Release{e.manager_lock}); }},
-      {"take off another's lock after trying to reach them", "m", [](auto& e) { return fact(Release{e.reached_lock}); }},
-      {"record an attempt to reach somebody", "m", [](auto& e) { return own(Reached{e.desk_lock, "phoned"}); }},
+      {"take off another's lock after trying to reach them", "m",
+       [](auto& e) { return fact(Release{e.reached_lock}); }},
+      {"record an attempt to reach somebody", "m",
+       [](auto& e) {
+         return own(Reached{e.desk_lock, "phoned"});
+       }},
       {"record a machine's change", "im", [](auto&) { return fact(Change{"bandsaw"}); }},
-      {"give a role", "m", [](auto&) { return own(RoleGiven{"kim", Role::desk}); }},
-      {"make a manager", "m", [](auto&) { return own(RoleGiven{"dee", Role::manager}); }},
-      {"join two entries of one person", "m", [](auto&) { return own(Join{"kim", "lou"}); }},
-      {"book", "dim", [](auto&) { return own(Booking{"kim", "ivo", "b1", "bandsaw", evening + 3 * day, evening + 3 * day + hour}); }},
-      {"cancel a booking", "dim", [](auto& e) { return own(Cancel{e.booking, "ill"}); }},
-      {"mark attendance", "dim", [](auto& e) { return own(Attendance{e.booking, Turnout::late}); }},
-      {"mark presence", "dim", [](auto&) { return own(Presence{"kim", true, false}); }},
-      {"put on the waiting list", "dim", [](auto&) { return own(Waiting{"kim", "bandsaw"}); }},
+      {"give a role", "m",
+       [](auto&) {
+         return own(RoleGiven{"kim", Role::desk});
+       }},
+      {"make a manager", "m",
+       [](auto&) {
+         return own(RoleGiven{"dee", Role::manager});
+       }},
+      {"join two entries of one person", "m",
+       [](auto&) {
+         return own(Join{"kim", "lou"});
+       }},
+      {"book", "dim",
+       [](auto&) {
+         return own(Booking{"kim", "ivo", "b1", "bandsaw", evening + 3 * day, evening + 3 * day + hour});
+       }},
+      {"cancel a booking", "dim",
+       [](auto& e) {
+         return own(Cancel{e.booking, "ill"});
+       }},
+      {"mark attendance", "dim",
+       [](auto& e) {
+         return own(Attendance{e.booking, Turnout::late});
+       }},
+      {"mark presence", "dim",
+       [](auto&) {
+         return own(Presence{"kim", true, false});
+       }},
+      {"put on the waiting list", "dim",
+       [](auto&) {
+         return own(Waiting{"kim", "bandsaw"});
+       }},
       {"take off the waiting list", "dim", [](auto& e) { return own(WaitingEnd{e.waiting}); }},
-      {"enter a restriction by hand", "", [](auto& e) { return own(Restriction{e.checkout, "no dado"}); }},
-      {"enter a restriction from paper", "m", [](auto& e) { return own(Restriction{e.checkout, "no dado"}); }, true},
-      {"enter marks from paper", "m", [](auto& e) { return own(SheetMarks{e.checkout, "bandsaw", 1, {Mark::shown}, {}, "b1"}); }, true},
-      {"add a machine", "m", [](auto&) { return own(MachineAdded{"b3", "bandsaw", "Third"}); }},
-      {"set hours", "m", [](auto&) { return own(Hours{"ivo", 1, 1080, 1260}); }},
-      {"publish a rulebook", "m", [](auto&) { return PublishRulebook{small_rulebook(2, evening + 2 * day)}; }},
-      {"strike out the desk's entry of today", "dm", [](auto& e) { return StrikeOutRecord{e.desk_entry, "wrong person"}; }},
-      {"strike out the desk's entry of yesterday", "m", [](auto& e) { return StrikeOutRecord{e.old_desk_entry, "wrong person"}; }},
-      {"strike out the manager's entry", "m", [](auto& e) { return StrikeOutRecord{e.manager_entry, "wrong person"}; }},
-      {"strike out another's lock that is on", "", [](auto& e) { return StrikeOutRecord{e.instructor_lock, "wrong machine"}; }},
-      {"enter a strike-out as a fact", "", [](auto& e) { return own(StrikeOut{e.desk_entry, "wrong person"}); }},
+      {"enter a restriction by hand", "",
+       [](auto& e) {
+         return own(Restriction{e.checkout, "no dado"});
+       }},
+      {"enter a restriction from paper", "m",
+       [](auto& e) {
+         return own(Restriction{e.checkout, "no dado"});
+       },
+       true},
+      {"enter marks from paper", "m",
+       [](auto& e) {
+         return own(SheetMarks{e.checkout, "bandsaw", 1, {Mark::shown}, {}, "b1"});
+       },
+       true},
+      {"add a machine", "m",
+       [](auto&) {
+         return own(MachineAdded{"b3", "bandsaw", "Third"});
+       }},
+      {"set hours", "m",
+       [](auto&) {
+         return own(Hours{"ivo", 1, 1080, 1260});
+       }},
+      {"publish a rulebook", "m",
+       [](auto&) { return PublishRulebook{small_rulebook(2, evening + 2 * day)}; }},
+      {"strike out the desk's entry of today", "dm",
+       [](auto& e) {
+         return StrikeOutRecord{e.desk_entry, "wrong person"};
+       }},
+      {"strike out the desk's entry of yesterday", "m",
+       [](auto& e) {
+         return StrikeOutRecord{e.old_desk_entry, "wrong person"};
+       }},
+      {"strike out the manager's entry", "m",
+       [](auto& e) {
+         return StrikeOutRecord{e.manager_entry, "wrong person"};
+       }},
+      {"strike out another's lock that is on", "",
+       [](auto& e) {
+         return StrikeOutRecord{e.instructor_lock, "wrong machine"};
+       }},
+      {"enter a strike-out as a fact", "",
+       [](auto& e) {
+         return own(StrikeOut{e.desk_entry, "wrong person"});
+       }},
       {"enter a rulebook's line alone", "", [](auto&) { return own(RulebookIssued{7}); }},
   };
   return all;
@@ -137,8 +277,9 @@ TEST_CASE("Each role may enter what it is for, and nothing else") {
     PersonId by;
     bool quiz_station;
   };
-  const std::vector<Seat> seats = {{'d', "dee", false}, {'i', "ivo", false}, {'m', "mia", false}, {'q', "mia", true},
-                                   {'-', "kim", false}, {'-', "", false},    {'-', "nobody", false}};
+  const std::vector<Seat> seats = {{'d', "dee", false},   {'i', "ivo", false}, {'m', "mia", false},
+                                   {'q', "mia", true},    {'-', "kim", false}, {'-', "", false},
+                                   {'-', "nobody", false}};
   TestShop prepared;
   const Records records = prepare(prepared);
   prepared.close();
