@@ -3,7 +3,6 @@
 #include <unistd.h>
 
 #include <catch2/catch.hpp>
-#include <chrono>
 #include <csignal>
 
 #include "test_shop.h"
@@ -93,7 +92,7 @@ TEST_CASE("A program killed in the middle of a transaction leaves nothing of it"
   }
 }
 
-TEST_CASE("A past of 20,000 entries is entered in order of its own times") {
+TEST_CASE("A long past is entered in order of its own times") {
   TestShop shop = TestShop::empty();
   std::vector<Command> commands = small_history();
   for (int i = 0; i < 20000; ++i) {
@@ -103,9 +102,7 @@ TEST_CASE("A past of 20,000 entries is entered in order of its own times") {
     command.action = fact(Use{"kim", "bandsaw"});
     commands.push_back(command);
   }
-  const auto begin = std::chrono::steady_clock::now();
   REQUIRE(shop.store().found(commands));
-  WARN("20,000 entries took " << std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count() << " s");
   const auto& entries = shop.store().entries();
   CHECK(std::is_sorted(entries.begin(), entries.end(),
                        [](const Entry& a, const Entry& b) { return a.recorded < b.recorded; }));
