@@ -87,7 +87,7 @@ QFont paper_font(double points, bool heavy) {
   font.setHintingPreference(QFont::PreferNoHinting);
   // A trace of spacing keeps the shaper from joining letters into ligatures, which a PDF reader would take
   // out as one odd character: a name must be found by searching for it.
-  font.setLetterSpacing(QFont::AbsoluteSpacing, 0.01);
+  font.setLetterSpacing(QFont::AbsoluteSpacing, 0.05);
   return font;
 }
 

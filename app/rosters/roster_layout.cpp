@@ -11,7 +11,7 @@ namespace {
 constexpr double u = paper_unit;
 constexpr double gap = 6 * u;           // between one column's words and the next column
 constexpr double ladder_room = 14 * u;  // the ladder and the space after it
-constexpr double widest_name = 120 * u;
+constexpr double widest_name = 130 * u;
 constexpr double widest_stretch = 1.35;
 
 double width_of(const QFont& font, const QString& text) {
@@ -43,7 +43,7 @@ double needed_column_width(const RosterTable& table) {
 double needed_name_width(const RosterTable& table) {
   double needed = 60 * u;
   for (const RosterRow& row : table.rows) needed = std::max(needed, width_of(paper_font(9), row.name));
-  return std::min(widest_name, std::ceil(needed + gap + 4 * u));
+  return std::min(widest_name, std::ceil(needed + gap + 6 * u));
 }
 
 /// Lines that the words of a head take when wrapped at the column's width.

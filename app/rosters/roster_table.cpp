@@ -124,7 +124,7 @@ QString cell_detail(const RosterCell& cell, const Zone& zone, Instant at) {
   if (cell.rung == Rung::barred) return cell.assesses ? Tr::tr("assesses") : QString();
   if (!cell.until) return cell.assesses ? Tr::tr("assesses") : Tr::tr("no end");
   const Day covered = zone.day(*cell.until) + -1;
-  if (covered < zone.day(at)) return Tr::tr("until %1 today").arg(clock_time(*cell.until, zone));
+  if (covered < zone.day(at)) return Tr::tr("through today, %1").arg(clock_time(*cell.until, zone));
   const QString day = short_day(zone.start(covered), zone);
   if (cell.overdue) return Tr::tr("overdue, %1").arg(day);
   return cell.assesses ? Tr::tr("assesses, %1").arg(day) : Tr::tr("through %1").arg(day);
