@@ -84,4 +84,13 @@ Expected<db::Committed> Session::commit(db::Action action, std::optional<Instant
   return done;
 }
 
+Expected<db::Committed> Session::take_in(const std::vector<db::import::ImportPlan>& plans) {
+  auto done = db::import::run(plans, store_);
+  if (done) {
+    decided_on_ = -1;
+    emit changed();
+  }
+  return done;
+}
+
 }  // namespace wm::app

@@ -6,6 +6,7 @@
 #include <unordered_map>
 
 #include "core/decide/decider.h"
+#include "db/import/plan.h"
 #include "db/store.h"
 
 namespace wm::app {
@@ -46,6 +47,8 @@ class Session : public QObject {
   /// Fills in id and `by`, commits, and says `changed` where something came of it.
   Expected<db::Committed> commit(db::Action action, std::optional<Instant> at = std::nullopt,
                                  std::string note = {}, bool from_paper = false);
+  /// Enters what files of the past hold: all of the plans, or nothing.
+  Expected<db::Committed> take_in(const std::vector<db::import::ImportPlan>& plans);
 
  signals:
   /// A record was added, or a date set: ask again.
