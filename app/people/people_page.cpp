@@ -1,0 +1,248 @@
+#include "app/people/people_page.h"
+
+#include <QCollator>
+#include <QStackedWidget>
+#include <algorithm>
+
+#include "app/lists/record_reader.h"
+#include "app/people/birth_dates.h"
+#include "app/people/import_view.h"
+#include "app/people/person_form.h"
+#include "app/widgets/key_button.h"
+#include "app/widgets/person_box.h"
+#include "app/widgets/person_search.h"
+#include "app/words/listed_name.h"
+#include "app/words/words.h"
+
+namespace wm::app {
+namespace {
+
+QString words(const std::string& text) { return QString::fromStdString(text); }
+
+/// Everybody by family name, for when nothing is typed.
+std::vector<db::Person> by_family_name(std::vector<db::Person> people) {
+  QCollator order;
+  const auto key = [&order](const db::Person& p) { return order.sortKey(words(p.family + " " + p.given)); };
+  std::vector<std::pair<QCollatorSortKey, db::Person>> keyed;
+  for (db::Person& person : people) keyed.emplace_back(key(person), std::move(person));
+  std::ranges::stable_sort(keyed, [](const auto& a, const auto& b) { return a.first < b.first; });
+  std::vector<db::Person> sorted;
+  for (auto& [name, person] : keyed) sorted.push_back(std::move(person));
+  return sorted;
+}
+
+}  // namespace
+
+PeoplePage::PeoplePage(Session& session, QWidget* parent)
+    : ListPage(session, tr("name, nickname or number"),
+               {{tr("Name"), 0}, {tr("Called"), 150}, {tr("Number"), 110}, {tr("At the desk as"), 130}},
+               parent) {
+  connect(list_, &ListView::opened, this, [this](const QString& id) { go_to(id.toStdString()); });
+}
+
+void PeoplePage::open(const Place& place) {
+  panel_->close_form();
+  if (!place.person.empty()) {
+    search_->clear();
+    list_->choose(words(session().store().joined(place.person)));
+  }
+  search_->setFocus(Qt::OtherFocusReason);
+  search_->selectAll();
+}
+
+std::vector<ListRow> PeoplePage::rows(const QString& typed) {
+  const db::Store& store = session().store();
+  const auto found = typed.isEmpty() ? by_family_name(store.people())
+                                     : find_people(store.people(), typed, store.people().size());
+  std::vector<ListRow> rows;
+  for (const db::Person& person : found) {
+    if (store.joined(person.id) != person.id) continue;
+    const auto role = store.role_of(person.id);
+    rows.push_back({words(person.id),
+                    {{listed_name(person), {}},
+                     {words(person.nickname), {}},
+                     {words(person.number), {}},
+                     {role ? role_words(role) : QString(), {}}},
+                    false,
+                    false});
+  }
+  count_->setText(typed.isEmpty() ? tr("People: %1").arg(rows.size()) : tr("Found: %1").arg(rows.size()));
+  return rows;
+}
+
+void PeoplePage::describe(const QString& id) {
+  panel_->start();
+  const auto person = session().store().person(id.toStdString());
+  if (person) {
+    details(*person);
+    joined_entries(person->id);
+    actions(*person);
+  } else {
+    panel_->heading(typed().isEmpty() ? tr("Nobody here yet") : tr("Nobody of that name"));
+  }
+  panel_->section(tr("Somebody else"));
+  panel_->button(tr("New person"), QKeySequence::New, [this] { enter_new(); })->setObjectName("new");
+  if (session().role() == db::Role::manager)
+    panel_->button(tr("Take in a CSV file"), QKeySequence("Ctrl+I"), [this] { take_in_file(); })
+        ->setObjectName("import");
+}
+
+void PeoplePage::details(const db::Person& person) {
+  panel_->heading(person_name(person));
+  if (!person.number.empty()) panel_->quiet(tr("Number %1").arg(words(person.number)));
+  panel_->line(tr("Called"), words(person.nickname));
+  panel_->line(tr("Card"), words(person.card));
+  panel_->line(tr("Phone"), words(person.phone));
+  panel_->line(tr("Email"), words(person.email));
+  panel_->line(tr("In an emergency"), words(person.emergency_contact));
+  panel_->line(tr("At the desk as"), role_words(session().store().role_of(person.id)));
+}
+
+/// Other entries that count as this person's; each join can be struck out.
+void PeoplePage::joined_entries(const PersonId& person) {
+  const RecordReader reader = record_reader(session());
+  bool first = true;
+  for (const db::Entry& entry : session().store().entries()) {
+    const auto* fact = std::get_if<db::ShopFact>(&entry.fact);
+    const auto* join = fact && !entry.voided ? std::get_if<db::Join>(fact) : nullptr;
+    if (!join || session().store().joined(join->keep) != person) continue;
+    if (first) panel_->section(tr("Entries joined to this one"));
+    first = false;
+    panel_->paragraph(
+        tr("%1, joined on %2").arg(reader.name_of(join->other), short_day(entry.recorded, session().zone())));
+    if (session().role() != db::Role::manager) continue;
+    panel_
+        ->button(
+            tr("Strike this join out"), {},
+            [this, id = entry.id] {
+              auto* form = new Form(tr("Strike the join out"), tr("Strike out"));
+              auto* reason = form->line(tr("Why"), "reason");
+              run_form(form, tr("Struck out: they are two people again."), [this, id, reason] {
+                return session().commit(db::StrikeOutRecord{id, reason->text().simplified().toStdString()});
+              });
+            })
+        ->setObjectName("strike_join");
+  }
+}
+
+void PeoplePage::actions(const db::Person& person) {
+  panel_->section(tr("What can be done"));
+  panel_->button(tr("Open at the desk"), QKeySequence("Ctrl+O"), [this, id = person.id] { go_to(id); })
+      ->setObjectName("desk");
+  panel_->button(tr("Correct details"), QKeySequence("Ctrl+G"), [this, person] { correct(person); })
+      ->setObjectName("correct");
+  const bool self = session().seated() && session().seated()->id == person.id;
+  if (self || session().role() == db::Role::manager)
+    panel_->button(tr("Choose a PIN"), QKeySequence("Ctrl+Shift+P"), [this, person] { choose_pin(person); })
+        ->setObjectName("pin");
+  if (session().role() == db::Role::manager) manager_actions(person);
+}
+
+void PeoplePage::manager_actions(const db::Person& person) {
+  panel_->button(tr("Role at the desk"), QKeySequence("Ctrl+R"), [this, person] { give_role(person); })
+      ->setObjectName("role");
+  panel_->button(tr("Join another entry"), QKeySequence("Ctrl+J"), [this, person] { join(person); })
+      ->setObjectName("join");
+}
+
+void PeoplePage::enter_new() {
+  auto* form = new PersonForm(known_people(session()), std::nullopt, session().zone().day(session().now()));
+  connect(form, &PersonForm::take_double, this, [this](const PersonId& person) {
+    panel_->close_form();
+    search_->clear();
+    list_->choose(words(session().store().joined(person)));
+  });
+  connect(form, &Form::saved, this, [this, form] {
+    if (const auto mistake = form->mistake()) return form->show_problem(*mistake);
+    const auto done = session().commit(db::EnterPerson{form->person(), form->born()});
+    if (!done) return form->show_problem(done.error());
+    const QString name = person_name(form->person());
+    panel_->close_form();
+    search_->clear();
+    refresh();
+    list_->choose(words(done->person));
+    emit tell(tr("%1 entered.").arg(name));
+  });
+  panel_->show_form(form);
+}
+
+void PeoplePage::correct(const db::Person& person) {
+  auto* form = new PersonForm(known_people(session()), person, session().zone().day(session().now()));
+  run_form(form, tr("Details of %1 corrected.").arg(person_name(person)),
+           [this, form]() -> Expected<db::Committed> {
+             if (const auto mistake = form->mistake()) return tl::unexpected(*mistake);
+             return session().commit(db::CorrectPerson{form->person()});
+           });
+}
+
+void PeoplePage::join(const db::Person& person) {
+  auto* form = new Form(tr("Join another entry"), tr("Join"));
+  auto* other = new PersonBox(session(), [id = person.id](const db::Person& p) { return p.id != id; });
+  other->setObjectName("other");
+  form->say(tr("%1 stays. All that is recorded of the other entry counts as theirs. It can be struck out.")
+                .arg(person_name(person)));
+  form->add_field(tr("The other entry of this person"), other);
+  run_form(form, tr("Joined: two entries, one person."),
+           [this, other, keep = person.id]() -> Expected<db::Committed> {
+             if (!other->person())
+               return tl::unexpected(Problem{tr("other entry").toStdString(),
+                                             tr("Nobody is chosen yet").toStdString(),
+                                             tr("Type part of a name and choose with Enter").toStdString()});
+             return session().commit(db::EnterShopFact{db::Join{keep, *other->person()}});
+           });
+}
+
+void PeoplePage::give_role(const db::Person& person) {
+  auto* form = new Form(tr("Role at the desk"), tr("Give this role"));
+  std::vector<std::pair<QString, QString>> roles{{"-1", role_words(std::nullopt)}};
+  for (const db::Role role :
+       {db::Role::desk, db::Role::instructor, db::Role::manager, db::Role::quiz_station})
+    roles.emplace_back(QString::number(static_cast<int>(role)), role_words(role));
+  QComboBox* box = form->choice(tr("%1 sits down as").arg(person_name(person)), "role_choice", roles);
+  const auto now = session().store().role_of(person.id);
+  box->setCurrentIndex(box->findData(QString::number(now ? static_cast<int>(*now) : -1)));
+  form->say(tr("The role says what may be entered at the desk. It is no permission at a machine."));
+  run_form(form, tr("Role of %1 changed.").arg(person_name(person)), [this, box, id = person.id] {
+    const int chosen = box->currentData().toInt();
+    const auto role = chosen < 0 ? std::nullopt : std::optional(static_cast<db::Role>(chosen));
+    return session().commit(db::EnterShopFact{db::RoleGiven{id, role}});
+  });
+}
+
+void PeoplePage::choose_pin(const db::Person& person) {
+  auto* form = new Form(tr("A PIN for %1").arg(person_name(person)), tr("Take this PIN"));
+  auto* pin = form->line(tr("PIN"), "pin_first");
+  auto* again = form->line(tr("The same again"), "pin_again");
+  for (QLineEdit* field : {pin, again}) field->setEchoMode(QLineEdit::Password);
+  form->say(tr("Let %1 type it, out of sight.").arg(person_name(person)));
+  run_form(
+      form, tr("PIN of %1 chosen.").arg(person_name(person)),
+      [this, pin, again, id = person.id]() -> Expected<db::Committed> {
+        if (pin->text() != again->text())
+          return tl::unexpected(Problem{tr("PIN").toStdString(), tr("The two are not the same").toStdString(),
+                                        tr("Type both again").toStdString()});
+        return session().commit(db::ChoosePin{id, pin->text().toStdString()});
+      });
+}
+
+void PeoplePage::take_in_file() {
+  auto* view = new ImportView(session());
+  const auto leave = [this, view] {
+    views_->removeWidget(view);
+    view->deleteLater();
+    put_cursor_back();
+  };
+  connect(view, &ImportView::left, this, leave);
+  connect(view, &ImportView::done, this, [this, leave](const QString& said) {
+    leave();
+    refresh();
+    emit tell(said);
+  });
+  views_->addWidget(view);
+  views_->setCurrentWidget(view);
+  view->take_cursor();
+}
+
+void PeoplePage::go_to(const PersonId& person) { emit go({"desk", person, {}, {}, {}}); }
+
+}  // namespace wm::app

@@ -1,0 +1,35 @@
+#pragma once
+// People: find, enter, correct, join two entries of one person, roles and PINs.
+#include "app/lists/list_page.h"
+
+namespace wm::app {
+
+class PeoplePage : public ListPage {
+  Q_OBJECT
+ public:
+  explicit PeoplePage(Session& session, QWidget* parent = nullptr);
+
+  QString id() const override { return QStringLiteral("people"); }
+  QString title() const override { return tr("People"); }
+  void open(const Place& place) override;
+
+ protected:
+  std::vector<ListRow> rows(const QString& typed) override;
+  void describe(const QString& id) override;
+
+ private:
+  void details(const db::Person& person);
+  void joined_entries(const PersonId& person);
+  void actions(const db::Person& person);
+  void manager_actions(const db::Person& person);
+
+  void enter_new();
+  void correct(const db::Person& person);
+  void join(const db::Person& person);
+  void give_role(const db::Person& person);
+  void choose_pin(const db::Person& person);
+  void take_in_file();
+  void go_to(const PersonId& person);
+};
+
+}  // namespace wm::app
