@@ -69,16 +69,16 @@ const MachineId* locked_machine(const Session& session, const RecordId& lockout)
 
 }  // namespace
 
-std::vector<Unit> units(Session& session) {
+std::vector<UnitState> unit_states(Session& session) {
   const Rulebook* rulebook = session.decider().in_force(session.at());
-  std::vector<Unit> found;
+  std::vector<UnitState> found;
   for (const auto& [id, unit] : added(session)) {
     const MachineClass* machine = rulebook ? find_class(*rulebook, unit.machine_class) : nullptr;
     found.push_back({id, unit.machine_class, unit.label,
                      machine ? std::optional(machine->tier) : std::nullopt, locks_of(session, id)});
   }
-  std::ranges::sort(found, [](const Unit& a, const Unit& b) {
-    const auto key = [](const Unit& u) {
+  std::ranges::sort(found, [](const UnitState& a, const UnitState& b) {
+    const auto key = [](const UnitState& u) {
       return std::tuple(u.tier.value_or(1000), u.machine_class, u.label, u.id);
     };
     return key(a) < key(b);
@@ -86,7 +86,7 @@ std::vector<Unit> units(Session& session) {
   return found;
 }
 
-bool is_about(const db::Entry& entry, const Unit& unit, const Session& session) {
+bool is_about(const db::Entry& entry, const UnitState& unit, const Session& session) {
   if (const auto* change = fact<Change>(entry)) return class_of(change->target) == unit.machine_class;
   if (const auto* added = shop_fact<db::MachineAdded>(entry)) return added->machine == unit.id;
   if (const auto* lock = fact<Lockout>(entry)) return lock->machine == unit.id;

@@ -24,7 +24,7 @@ struct LockState {
   std::vector<Reach> reached;
 };
 
-struct Unit {
+struct UnitState {
   MachineId id;
   std::string machine_class;
   std::string label;
@@ -33,8 +33,8 @@ struct Unit {
 };
 
 /// By tier, class and label.
-std::vector<Unit> units(Session& session);
+std::vector<UnitState> unit_states(Session& session);
 /// Whether a record is about the unit: entered, locked, unlocked, or its class changed.
-bool is_about(const db::Entry& entry, const Unit& unit, const Session& session);
+bool is_about(const db::Entry& entry, const UnitState& unit, const Session& session);
 
 }  // namespace wm::app

@@ -134,7 +134,9 @@ struct Sentence {
   QString operator()(const Lockout& r) const {
     return Words::tr("%1 put out of service.").arg(machine(r.machine));
   }
-  QString operator()(const Release& r) const { return Words::tr("Lock taken off: %1").arg(other(r.lockout)); }
+  QString operator()(const Release& r) const {
+    return Words::tr("Padlock taken off: %1").arg(other(r.lockout));
+  }
   QString operator()(const Change& r) const {
     return Words::tr("A change to %1.").arg(target_phrase(r.target));
   }
@@ -187,7 +189,7 @@ struct Sentence {
              QString::fromStdString(r.reason));
   }
   QString operator()(const db::Reached& r) const {
-    return Words::tr("An attempt to reach who put the lock on: %1. %2")
+    return Words::tr("An attempt to reach who put the padlock on: %1. %2")
         .arg(QString::fromStdString(r.how), other(r.lockout));
   }
   QString operator()(const db::MachineAdded& r) const {

@@ -1,0 +1,249 @@
+#include "app/machines/machines_page.h"
+
+#include <algorithm>
+
+#include "app/widgets/key_button.h"
+#include "app/widgets/person_box.h"
+#include "app/widgets/person_search.h"
+#include "app/words/words.h"
+
+namespace wm::app {
+namespace {
+
+constexpr int most_history = 12;
+
+QString words(const std::string& text) { return QString::fromStdString(text); }
+
+}  // namespace
+
+MachinesPage::MachinesPage(Session& session, QWidget* parent)
+    : ListPage(session, tr("unit, machine or tag"),
+               {{tr("Tier"), 56}, {tr("Machine"), 190}, {tr("Unit"), 150}, {tr("State"), 0}}, parent),
+      reader_(record_reader(session)) {}
+
+void MachinesPage::refresh() {
+  units_ = unit_states(session());
+  reader_ = record_reader(session());
+  ListPage::refresh();
+}
+
+void MachinesPage::open(const Place& place) {
+  panel_->close_form();
+  if (!place.machine.empty()) {
+    search_->clear();
+    list_->choose(words(place.machine));
+  }
+  search_->setFocus(Qt::OtherFocusReason);
+  search_->selectAll();
+}
+
+QString MachinesPage::lock_summary(const LockState& lock) const {
+  return tr("tag %1, put on by %2, key with %3")
+      .arg(lock.tag.tag.empty() ? tr("without a number") : words(lock.tag.tag),
+           reader_.name_of(lock.put_on_by), reader_.name_of(lock.tag.key_holder));
+}
+
+ListRow MachinesPage::row(const UnitState& unit) const {
+  QStringList locks;
+  for (const LockState& lock : unit.locks) locks << lock_summary(lock);
+  const QString state = unit.locks.empty() ? tr("in service") : tr("out of service");
+  return {words(unit.id),
+          {{unit.tier ? QString::number(*unit.tier) : QString(), {}},
+           {class_label(unit.machine_class), {}},
+           {words(unit.label), {}},
+           {state, locks.join("; ")}},
+          false,
+          false};
+}
+
+std::vector<ListRow> MachinesPage::rows(const QString& typed) {
+  const QStringList wanted = folded(typed).split(' ', Qt::SkipEmptyParts);
+  std::vector<ListRow> rows;
+  std::size_t out = 0;
+  for (const UnitState& unit : units_) {
+    ListRow candidate = row(unit);
+    QString all;
+    for (const ListCell& cell : candidate.cells) all += folded(cell.text + " " + cell.quiet) + " ";
+    if (!std::ranges::all_of(wanted, [&all](const QString& word) { return all.contains(word); })) continue;
+    out += !unit.locks.empty();
+    rows.push_back(std::move(candidate));
+  }
+  count_->setText(tr("Units: %1. Out of service: %2.").arg(rows.size()).arg(out));
+  return rows;
+}
+
+const UnitState* MachinesPage::unit(const QString& id) const {
+  const auto found = std::ranges::find(units_, id.toStdString(), &UnitState::id);
+  return found == units_.end() ? nullptr : &*found;
+}
+
+void MachinesPage::describe(const QString& id) {
+  panel_->start();
+  if (const UnitState* chosen = unit(id)) {
+    panel_->heading(words(chosen->label));
+    panel_->quiet(
+        chosen->tier
+            ? tr("%1, tier %2").arg(class_label(chosen->machine_class), QString::number(*chosen->tier))
+            : tr("%1: the rulebook in force does not have it").arg(class_label(chosen->machine_class)));
+    if (chosen->locks.empty())
+      panel_->paragraph(tr("In service. Its limits card and the maker's manual come first."));
+    bool first = true;
+    for (const LockState& lock : chosen->locks) {
+      describe_lock(lock, first);
+      first = false;
+    }
+    actions(*chosen);
+    history(*chosen);
+  } else {
+    panel_->heading(units_.empty() ? tr("No unit here yet") : tr("No such unit"));
+  }
+  if (session().role() != db::Role::manager) return;
+  panel_->section(tr("Another unit"));
+  panel_->button(tr("New unit"), QKeySequence::New, [this] { add_unit(); })->setObjectName("new");
+}
+
+void MachinesPage::describe_lock(const LockState& lock, bool first) {
+  panel_->section(tr("Out of service"));
+  panel_->line(tr("Tag"), words(lock.tag.tag));
+  panel_->line(tr("Why"), words(lock.tag.reason));
+  panel_->line(tr("Put on by"),
+               tr("%1, %2").arg(reader_.name_of(lock.put_on_by), short_day(lock.at, session().zone())));
+  panel_->line(tr("Padlock"), words(lock.tag.padlock));
+  panel_->line(tr("Key with"), reader_.name_of(lock.tag.key_holder));
+  for (const Reach& reach : lock.reached)
+    panel_->line(tr("Tried to reach"), tr("%1, %2: %3", "day, who, how")
+                                           .arg(short_day(reach.at, session().zone()),
+                                                reader_.name_of(reach.by), words(reach.how)));
+  lock_actions(lock, first);
+}
+
+/// Keys are the first lock's; those of more locks have buttons only.
+void MachinesPage::lock_actions(const LockState& lock, bool first) {
+  const auto key = [first](const char* keys) { return first ? QKeySequence(keys) : QKeySequence(); };
+  const bool own = session().seated() && session().seated()->id == lock.put_on_by;
+  if (!own)
+    panel_
+        ->button(tr("Record an attempt to reach them"), key("Ctrl+R"), [this, lock] { record_attempt(lock); })
+        ->setObjectName("attempt");
+  if (own || session().role() == db::Role::manager)
+    panel_
+        ->button(own ? tr("Take my padlock off") : tr("Take this padlock off"), key("Ctrl+Shift+L"),
+                 [this, lock] { take_off(lock); })
+        ->setObjectName("take_off");
+}
+
+void MachinesPage::actions(const UnitState& unit) {
+  panel_->section(tr("What can be done"));
+  panel_
+      ->button(unit.locks.empty() ? tr("Put out of service") : tr("Put another padlock on"),
+               QKeySequence("Ctrl+L"), [this, unit] { put_out_of_service(unit); })
+      ->setObjectName("put_out");
+  panel_->button(tr("Record a change"), QKeySequence("Ctrl+G"), [this, unit] { record_change(unit); })
+      ->setObjectName("change");
+}
+
+void MachinesPage::history(const UnitState& unit) {
+  const auto& entries = session().store().entries();
+  int shown = 0;
+  for (auto entry = entries.rbegin(); entry != entries.rend() && shown < most_history; ++entry) {
+    if (entry->voided || !is_about(*entry, unit, session())) continue;
+    if (shown++ == 0) panel_->section(tr("History"));
+    const QString note = entry->note.empty() ? QString() : " " + words(entry->note);
+    panel_->line(short_day(entry->at, session().zone()), record_sentence(*entry, reader_) + note);
+  }
+}
+
+void MachinesPage::put_out_of_service(const UnitState& unit) {
+  auto* form = new Form(tr("Put %1 out of service").arg(words(unit.label)), tr("Put out of service"));
+  auto* reason = form->line(tr("Why"), "reason");
+  const auto [tag, padlock] = form->two_lines(tr("Tag"), "tag", tr("Padlock"), "padlock");
+  auto* key = new PersonBox(session());
+  key->setObjectName("key_holder");
+  if (session().seated()) key->set_person(session().seated()->id);
+  form->add_field(tr("Who holds the key"), key);
+  form->say(tr("Isolate it, put the padlock on, hang the tag, and try to start it before you go."));
+  run_form(form, tr("%1 is out of service.").arg(words(unit.label)),
+           [this, id = unit.id, reason, tag = tag, padlock = padlock, key] {
+             const auto text = [](QLineEdit* field) { return field->text().simplified().toStdString(); };
+             return session().commit(db::PutOutOfService{id, text(tag), text(padlock), text(reason),
+                                                         key->person().value_or(PersonId())});
+           });
+}
+
+void MachinesPage::record_attempt(const LockState& lock) {
+  auto* form = new Form(tr("An attempt to reach %1").arg(reader_.name_of(lock.put_on_by)), tr("Record it"));
+  auto* how = form->line(tr("How, and what came of it"), "how");
+  how->setPlaceholderText(tr("telephoned, no answer"));
+  run_form(form, tr("Attempt recorded."), [this, how, id = lock.lockout]() -> Expected<db::Committed> {
+    const std::string said = how->text().simplified().toStdString();
+    if (said.empty())
+      return tl::unexpected(Problem{tr("how").toStdString(), tr("It does not say how").toStdString(),
+                                    tr("Write how they were tried, and what came of it").toStdString()});
+    return session().commit(db::EnterShopFact{db::Reached{id, said}});
+  });
+}
+
+void MachinesPage::take_off(const LockState& lock) {
+  auto* form = new Form(tr("Take the padlock off"), tr("Take the padlock off"));
+  auto* note = form->line(tr("What was done"), "done");
+  form->say(
+      tr("Look the machine over first: guards on, tools away, nobody near. Taking a padlock off says nothing "
+         "about "
+         "the machine's state."));
+  run_form(form, tr("Padlock taken off."), [this, note, id = lock.lockout] {
+    return session().commit(db::EnterFact{Release{id}}, std::nullopt,
+                            note->text().simplified().toStdString());
+  });
+}
+
+void MachinesPage::record_change(const UnitState& unit) {
+  auto* form = new Form(tr("A change to %1").arg(class_label(unit.machine_class)), tr("Record the change"));
+  auto* what = form->line(tr("What was changed"), "what");
+  what->setPlaceholderText(tr("new cutterhead, another guard"));
+  std::vector<std::pair<QString, QString>> targets{
+      {words(unit.machine_class), class_label(unit.machine_class)}};
+  const Rulebook* rulebook = session().decider().in_force(session().at());
+  const MachineClass* machine = rulebook ? find_class(*rulebook, unit.machine_class) : nullptr;
+  for (const std::string& mode : machine ? machine->modes : std::vector<std::string>()) {
+    const TargetName target = unit.machine_class + "/" + mode;
+    targets.emplace_back(words(target), target_label(target));
+  }
+  QComboBox* on = form->choice(tr("On"), "on", targets);
+  form->say(tr("Where the rulebook asks for it, people need a new check-out from now on."));
+  run_form(form, tr("Change recorded."), [this, what, on]() -> Expected<db::Committed> {
+    const std::string note = what->text().simplified().toStdString();
+    if (note.empty())
+      return tl::unexpected(Problem{tr("change").toStdString(),
+                                    tr("It does not say what was changed").toStdString(),
+                                    tr("Name the part").toStdString()});
+    return session().commit(db::EnterFact{Change{on->currentData().toString().toStdString()}}, std::nullopt,
+                            note);
+  });
+}
+
+void MachinesPage::add_unit() {
+  auto* form = new Form(tr("New unit"), tr("Enter the unit"));
+  auto* label = form->line(tr("What it is called"), "label");
+  std::vector<std::pair<QString, QString>> classes;
+  if (const Rulebook* rulebook = session().decider().in_force(session().now()))
+    for (const MachineClass& machine : rulebook->classes)
+      classes.emplace_back(words(machine.name), class_label(machine.name));
+  std::ranges::sort(classes, {}, &std::pair<QString, QString>::second);
+  QComboBox* machine = form->choice(tr("Machine"), "class", classes);
+  auto* id = form->line(tr("Its number, as on the machine"), "number");
+  run_form(form, tr("Unit entered."), [this, label, machine, id]() -> Expected<db::Committed> {
+    const auto text = [](QLineEdit* field) { return field->text().simplified().toStdString(); };
+    if (text(label).empty() || text(id).empty())
+      return tl::unexpected(Problem{tr("unit").toStdString(),
+                                    tr("A unit needs what it is called and its number").toStdString(),
+                                    tr("Type both").toStdString()});
+    if (std::ranges::find(units_, text(id), &UnitState::id) != units_.end())
+      return tl::unexpected(Problem{tr("number").toStdString(),
+                                    tr("Another unit has this number").toStdString(),
+                                    tr("Type the number that is on this one").toStdString()});
+    return session().commit(db::EnterShopFact{
+        db::MachineAdded{text(id), machine->currentData().toString().toStdString(), text(label)}});
+  });
+}
+
+}  // namespace wm::app
