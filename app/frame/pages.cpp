@@ -5,6 +5,10 @@
 #include "app/checkouts/checkouts_page.h"
 #include "app/desk/desk_page.h"
 #include "app/diary/diary_page.h"
+#include "app/journal/journal_page.h"
+#include "app/machines/machines_page.h"
+#include "app/people/people_page.h"
+#include "app/rosters/rosters_page.h"
 
 namespace wm::app {
 
@@ -20,6 +24,10 @@ const std::vector<PageEntry>& pages() {
       {"desk", QT_TRANSLATE_NOOP("Pages", "Desk"), Qt::Key_F2, make<DeskPage>},
       {"diary", QT_TRANSLATE_NOOP("Pages", "Diary"), Qt::Key_F3, make<DiaryPage>},
       {"checkouts", QT_TRANSLATE_NOOP("Pages", "Check-outs"), Qt::Key_F4, make<CheckoutsPage>},
+      {"people", QT_TRANSLATE_NOOP("Pages", "People"), Qt::Key_F6, make<PeoplePage>},
+      {"machines", QT_TRANSLATE_NOOP("Pages", "Machines"), Qt::Key_F7, make<MachinesPage>},
+      {"rosters", QT_TRANSLATE_NOOP("Pages", "Rosters"), Qt::Key_F8, make<RostersPage>},
+      {"journal", QT_TRANSLATE_NOOP("Pages", "Journal"), Qt::Key_F12, make<JournalPage>},
   };
   return table;
 }

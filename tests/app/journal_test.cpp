@@ -1,0 +1,104 @@
+// The journal by keyboard: what records say, filters, and striking out with a reason.
+#include "app/journal/journal_page.h"
+#include "lists_shop.h"
+
+using namespace wm;
+using namespace wm::app;
+
+class JournalTest : public QObject {
+  Q_OBJECT
+ private slots:
+  void every_record_is_there_once_latest_first() {
+    ListsShop shop;
+    JournalPage page(shop.session());
+    shop.show(page);
+    auto* list = page.findChild<ListView*>("list");
+    const auto& entries = shop.session().store().entries();
+    QCOMPARE(list->rows().size(), entries.size());
+    for (std::size_t i = 0; i < entries.size(); ++i)
+      QCOMPARE(list->rows()[entries.size() - 1 - i].id, QString::fromStdString(entries[i].id));
+    for (const ListRow& row : list->rows()) QVERIFY(!row.cells[3].text.isEmpty());
+  }
+
+  void a_birth_date_is_told_to_nobody() {
+    ListsShop shop;
+    shop.sit("mia");
+    JournalPage page(shop.session());
+    shop.show(page);
+    type(page, "birth date");
+    const QString seen = seen_on(page);
+    QVERIFY(seen.contains(QString::fromUtf8("Birth date of Inés Castellanos entered.")));
+    QVERIFY(!seen.contains("1989"));
+  }
+
+  void words_and_people_narrow_it_down() {
+    ListsShop shop;
+    JournalPage page(shop.session());
+    shop.show(page);
+    auto* list = page.findChild<ListView*>("list");
+    type(page, "ines check-out");
+    QCOMPARE(list->rows().size(), std::size_t(1));
+    QVERIFY(list->rows().front().cells[3].text.contains(
+        "passed the check-out: Bandsaw; assessed by Mia Okafor."));
+    page.findChild<QLineEdit*>("search")->clear();
+    auto* person = page.findChild<QComboBox*>("person");
+    person->setCurrentIndex(person->findData("eleni"));
+    for (const ListRow& row : list->rows()) QVERIFY(row.cells[3].text.contains(QString::fromUtf8("Ελένη")));
+    auto* kind = page.findChild<QComboBox*>("kind");
+    kind->setCurrentIndex(kind->findData("Lesson"));
+    QCOMPARE(list->rows().size(), std::size_t(1));
+  }
+
+  void what_i_did_this_shift_is_struck_out_with_a_reason() {
+    ListsShop shop;
+    shop.sit("dee");
+    const RecordId lesson = shop.enter(db::EnterFact{Lesson{"eleni", "guards", 1}});
+    QCOMPARE(shop.session().decider().rung("eleni", "bandsaw", shop.session().now()), Rung::supervised);
+    JournalPage page(shop.session());
+    shop.show(page);
+    auto* list = page.findChild<ListView*>("list");
+    page.findChild<QCheckBox*>("shift")->setChecked(true);
+    QCOMPARE(list->rows().size(), std::size_t(1));
+    shop.wait(60);
+    press(page, Qt::Key_D, Qt::ControlModifier);
+    press(page, Qt::Key_Return);
+    QVERIFY(page.findChild<QLabel*>("problem")->isVisible());  // no reason, no strike
+    type(page, "Wrong person");
+    press(page, Qt::Key_Return);
+    QCOMPARE(shop.session().decider().rung("eleni", "bandsaw", shop.session().now()), Rung::barred);
+    const auto row = std::ranges::find(list->rows(), QString::fromStdString(lesson), &ListRow::id);
+    QVERIFY(row->struck);
+    QVERIFY(row->cells[3].quiet.contains("Wrong person"));
+    QVERIFY(row->cells[3].quiet.contains("Dee Griffith"));
+  }
+
+  void the_desk_strikes_out_nobody_elses_record() {
+    ListsShop shop;
+    shop.sit("dee");
+    JournalPage page(shop.session());
+    shop.show(page);
+    type(page, "ines check-out");
+    press(page, Qt::Key_D, Qt::ControlModifier);
+    type(page, "I do not like it");
+    press(page, Qt::Key_Return);
+    QVERIFY(page.findChild<QLabel*>("problem")->isVisible());
+    for (const db::Entry& entry : shop.session().store().entries()) QVERIFY(!entry.voided);
+  }
+
+  void why_somebody_is_paused_is_for_instructors_and_managers() {
+    ListsShop shop;
+    shop.sit("mia");
+    const auto done = shop.session().commit(db::EnterFact{Suspend{"olga", Everything{}, std::nullopt}},
+                                            std::nullopt, "Took a guard off");
+    QVERIFY(done);
+    JournalPage page(shop.session());
+    shop.show(page);
+    QVERIFY(seen_on(page).contains("Took a guard off"));
+    shop.sit("dee");
+    QVERIFY(seen_on(page).contains(QString::fromUtf8("Ольга Иванова paused on all machines.")));
+    QVERIFY(!seen_on(page).contains("Took a guard off"));
+  }
+};
+
+QTEST_MAIN(JournalTest)
+#include "journal_test.moc"

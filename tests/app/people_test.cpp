@@ -1,0 +1,206 @@
+// People by keyboard: find, enter with likely doubles, correct, join and part again, take in a file.
+#include "app/people/import_view.h"
+#include "app/people/match.h"
+#include "app/people/people_page.h"
+#include "lists_shop.h"
+
+using namespace wm;
+using namespace wm::app;
+
+namespace {
+
+db::Person person(const PersonId& id, const std::string& given, const std::string& family) {
+  db::Person made;
+  made.id = id;
+  made.given = given;
+  made.family = family;
+  return made;
+}
+
+std::vector<PersonId> doubles_of(const db::Person& entered, std::optional<Day> born,
+                                 std::vector<KnownPerson> known) {
+  std::vector<PersonId> ids;
+  for (const LikelyDouble& found : likely_doubles(entered, born, known)) ids.push_back(found.person);
+  return ids;
+}
+
+}  // namespace
+
+class PeopleTest : public QObject {
+  Q_OBJECT
+ private slots:
+  void one_name_in_other_letters_is_a_likely_double() {
+    const std::vector<KnownPerson> known{{person("a", "Inés", "Castellanos"), {}}};
+    const std::vector<PersonId> a{"a"}, nobody;
+    QCOMPARE(doubles_of(person("", "INES", "castellanos"), {}, known), a);
+    QCOMPARE(doubles_of(person("", "Castellanos", "Ines"), {}, known), a);  // the wrong way round
+    QCOMPARE(doubles_of(person("", "Ines", "Castelanos"), {}, known), a);   // a slip
+    QCOMPARE(doubles_of(person("", "Inse", "Castellanos"), {}, known), a);  // two letters swapped
+    QCOMPARE(doubles_of(person("", "Tom", "Castellanos"), {}, known), nobody);
+    QCOMPARE(doubles_of(person("a", "Inés", "Castellanos"), {}, known), nobody);  // itself
+  }
+
+  void a_nickname_counts_as_a_given_name() {
+    db::Person known = person("a", "Guillermo", "Ortega");
+    known.nickname = "Memo";
+    QCOMPARE(doubles_of(person("", "Memo", "Ortega"), {}, {{known, {}}}), std::vector<PersonId>{"a"});
+  }
+
+  void a_card_a_number_and_a_phone_tell_a_double_whatever_the_name() {
+    db::Person known = person("a", "Kim", "Abara"), entered = person("", "Sam", "Olsen");
+    known.phone = "+1 (312) 555-0147";
+    entered.phone = "555 0147";
+    QCOMPARE(likely_doubles(entered, {}, std::vector<KnownPerson>{{known, {}}}).front().alike,
+             std::vector<Alike>{Alike::same_phone});
+    entered.phone = "555 0148";
+    QVERIFY(doubles_of(entered, {}, {{known, {}}}).empty());
+    known.card = entered.card = "00FF12";
+    QCOMPARE(doubles_of(entered, {}, {{known, {}}}), std::vector<PersonId>{"a"});
+  }
+
+  void a_birth_date_makes_half_a_name_enough_and_is_no_reason_by_itself() {
+    const std::vector<KnownPerson> known{{person("a", "Margaret", "Nowak"), Day{9000}},
+                                         {person("b", "Tom", "Reyes"), Day{9000}}};
+    QCOMPARE(doubles_of(person("", "Margaret", "Szymanska"), Day{9000}, known), std::vector<PersonId>{"a"});
+    QVERIFY(doubles_of(person("", "Margaret", "Szymanska"), Day{9001}, known).empty());
+    QVERIFY(doubles_of(person("", "Lou", "Brandt"), Day{9000}, known).empty());
+  }
+
+  void a_nickname_finds_a_person_and_no_birth_date_is_seen() {
+    ListsShop shop;
+    shop.sit("dee");
+    PeoplePage page(shop.session());
+    shop.show(page);
+    QCOMPARE(QApplication::focusWidget()->objectName(), QString("search"));
+    type(page, "nena cas");
+    const QString seen = seen_on(page);
+    QVERIFY(seen.contains("Castellanos, Inés"));
+    QVERIFY(!seen.contains("Okafor"));
+    QVERIFY(!seen.contains("1989"));  // Day 7000 is 2 March 1989
+    QVERIFY(!seen.contains("37"));    // her age
+    QSignalSpy went(&page, &Page::go);
+    press(page, Qt::Key_Return);
+    QCOMPARE(went.count(), 1);
+    QCOMPARE(went.front().front().value<Place>().person, PersonId("ines"));
+  }
+
+  void somebody_new_is_entered_and_the_double_is_shown_while_typing() {
+    ListsShop shop;
+    shop.sit("dee");
+    PeoplePage page(shop.session());
+    shop.show(page);
+    press(page, Qt::Key_N, Qt::ControlModifier);
+    QCOMPARE(QApplication::focusWidget()->objectName(), QString("given"));
+    type(page, "Olga");
+    press(page, Qt::Key_Tab);
+    type(page, "Ivanova");
+    auto* doubles = page.findChild<QLabel*>("doubles");
+    QVERIFY(!doubles->isVisible());
+    page.findChild<QLineEdit*>("given")->setText(QString::fromUtf8("Ольга"));
+    page.findChild<QLineEdit*>("family")->setText(QString::fromUtf8("Иванова"));
+    QVERIFY(doubles->isVisible());
+    QVERIFY(doubles->text().contains("same name"));
+    page.findChild<QLineEdit*>("given")->setText("Wilhelmina");
+    page.findChild<QLineEdit*>("family")->setText("Quist");
+    page.findChild<QLineEdit*>("born")->setText("14 March 1998");
+    page.findChild<QLineEdit*>("number")->setText("77");
+    press(page, Qt::Key_Return, Qt::ControlModifier);
+    const auto& people = shop.session().store().people();
+    QCOMPARE(people.back().family, std::string("Quist"));
+    QVERIFY(seen_on(page).contains("Wilhelmina Quist"));
+    QVERIFY(!seen_on(page).contains("1998"));
+    const auto* birth = std::get_if<Birth>(&std::get<Fact>(shop.session().store().entries().back().fact));
+    QVERIFY(birth);
+    QCOMPARE(birth->born, day_of({1998, 3, 14}));
+  }
+
+  void a_birth_date_that_is_none_keeps_the_form_open() {
+    ListsShop shop;
+    shop.sit("dee");
+    PeoplePage page(shop.session());
+    shop.show(page);
+    press(page, Qt::Key_N, Qt::ControlModifier);
+    type(page, "Ned");
+    page.findChild<QLineEdit*>("born")->setText("31 February");
+    const auto before = shop.session().store().people().size();
+    press(page, Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY(page.findChild<QLabel*>("problem")->isVisible());
+    QCOMPARE(shop.session().store().people().size(), before);
+    press(page, Qt::Key_Escape);
+    QCOMPARE(QApplication::focusWidget()->objectName(), QString("search"));
+  }
+
+  void details_are_corrected() {
+    ListsShop shop;
+    shop.sit("dee");
+    PeoplePage page(shop.session());
+    shop.show(page);
+    type(page, "lindqvist");
+    press(page, Qt::Key_G, Qt::ControlModifier);
+    page.findChild<QLineEdit*>("nickname")->setText("Ivy");
+    press(page, Qt::Key_Return, Qt::ControlModifier);
+    QCOMPARE(shop.session().store().person("ivo")->nickname, std::string("Ivy"));
+  }
+
+  void two_entries_are_joined_and_parted_again() {
+    ListsShop shop;
+    shop.sit("mia");
+    PeoplePage page(shop.session());
+    shop.show(page);
+    type(page, "nena");
+    press(page, Qt::Key_J, Qt::ControlModifier);
+    type(page, "huong");
+    press(page, Qt::Key_Return);
+    press(page, Qt::Key_Return, Qt::ControlModifier);
+    QCOMPARE(shop.session().store().joined("huong"), PersonId("ines"));
+    QVERIFY(seen_on(page).contains("Entries joined to this one"));
+    QTest::mouseClick(page.findChild<QPushButton*>("strike_join"), Qt::LeftButton);
+    type(page, "They are sisters");
+    press(page, Qt::Key_Return);
+    QCOMPARE(shop.session().store().joined("huong"), PersonId("huong"));
+  }
+
+  void roles_are_the_managers_to_give() {
+    ListsShop shop;
+    shop.sit("dee");
+    PeoplePage page(shop.session());
+    shop.show(page);
+    type(page, "nena");
+    QVERIFY(!page.findChild<QPushButton*>("role"));
+    shop.sit("mia");
+    press(page, Qt::Key_R, Qt::ControlModifier);
+    auto* role = page.findChild<QComboBox*>("role_choice");
+    role->setCurrentIndex(role->findText("instructor"));
+    press(page, Qt::Key_Return, Qt::ControlModifier);
+    QCOMPARE(shop.session().store().role_of("ines"), std::optional(db::Role::instructor));
+  }
+
+  void a_file_is_seen_before_it_is_entered_and_its_bad_rows_are_listed() {
+    ListsShop shop;
+    shop.sit("mia");
+    PeoplePage page(shop.session());
+    shop.show(page);
+    const auto write = [&shop](const QByteArray& text) {
+      QFile file(shop.file("people.csv"));
+      QVERIFY(file.open(QIODevice::WriteOnly));
+      file.write(text);
+    };
+    press(page, Qt::Key_I, Qt::ControlModifier);
+    auto* view = page.findChild<ImportView*>();
+    QVERIFY(view);
+    write("number,given,family,born\n90,Uwe,Brandt,1990-02-30\n91,Tola,Adeyemi,1991-05-06\n");
+    view->open_file(shop.file("people.csv"));
+    QVERIFY(!view->findChild<QPushButton*>("run")->isEnabled());
+    QVERIFY(view->findChild<QListWidget*>("bad_rows")->count() >= 1);
+    write("number,given,family,born\n90,Uwe,Brandt,1990-02-28\n91,Tola,Adeyemi,1991-05-06\n");
+    view->open_file(shop.file("people.csv"));
+    QVERIFY(view->findChild<QPushButton*>("run")->isEnabled());
+    const auto before = shop.session().store().people().size();
+    press(page, Qt::Key_Return, Qt::ControlModifier);
+    QCOMPARE(shop.session().store().people().size(), before + 2);
+    QVERIFY(seen_on(page).contains("Adeyemi, Tola"));
+  }
+};
+
+QTEST_MAIN(PeopleTest)
+#include "people_test.moc"
