@@ -13,6 +13,9 @@ constexpr std::int64_t everything = std::numeric_limits<std::int64_t>::max();
 Session::Session(db::Store store, QObject* parent) : QObject(parent), store_(std::move(store)) {
   // The store has checked the zone's name when it was made; a system that lost the zone since is told by UTC.
   zone_ = Zone::named(store_.details().zone).value_or(Zone::utc());
+  others_.setInterval(3000);
+  connect(&others_, &QTimer::timeout, this, &Session::look_for_others);
+  others_.start();
 }
 
 Expected<db::Role> Session::sit_down(const PersonId& person, const std::string& pin) {
@@ -40,6 +43,10 @@ void Session::set_known(std::optional<Instant> known) {
   if (known == known_) return;
   known_ = known;
   emit changed();
+}
+
+void Session::look_for_others() {
+  if (store_.refresh().value_or(false)) emit changed();
 }
 
 void Session::forget_if_stale() {

@@ -1,6 +1,7 @@
 #pragma once
 // What every page stands on: the shop as it is known, who sits here, and the way in.
 #include <QObject>
+#include <QTimer>
 #include <memory>
 #include <optional>
 #include <unordered_map>
@@ -62,7 +63,9 @@ class Session : public QObject {
   std::optional<db::Person> seated_;
   std::optional<db::Role> role_;
   std::optional<Instant> asked_at_, known_;
+  QTimer others_;
   void forget_if_stale();
+  void look_for_others();
 
   std::unordered_map<std::int64_t, std::unique_ptr<Decider>> deciders_;
   std::unordered_map<RecordId, const db::Entry*> by_id_;

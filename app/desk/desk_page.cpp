@@ -12,7 +12,7 @@ namespace wm::app {
 
 namespace {
 enum Side { tonight_side, matches_side, person_side_index };
-constexpr int answer_width = 372;
+constexpr int answer_width = 394;
 }  // namespace
 
 DeskPage::DeskPage(Session& session, QWidget* parent)

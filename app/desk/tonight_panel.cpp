@@ -175,8 +175,9 @@ void TonightSide::show_shop(const ShopNow& shop) {
   for (const OutOfService& o : shop.out) {
     const auto unit = shop.units.find(o.machine);
     const QString machine = unit == shop.units.end() ? QString() : class_label(unit->second.machine_class);
-    QString line = tr("%1, %2: put out of service by %3", "machine, unit, who")
-                       .arg(machine, shop.unit_label(o.machine), name(o.put_by));
+    QString line = tr("%1, %2: out of service since %3", "machine, unit, day")
+                       .arg(machine, shop.unit_label(o.machine), short_day(o.since, session_.zone()));
+    if (!o.put_by.empty()) line += tr(", put by %1").arg(name(o.put_by));
     if (o.tag)
       line += tr("; tag %1, key with %2").arg(QString::fromStdString(o.tag->tag), name(o.tag->key_holder));
     out << line;

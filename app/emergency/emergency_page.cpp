@@ -173,7 +173,10 @@ void EmergencyPage::put_out_of_service() {
                                 reason_->text().toStdString(),
                                 session().seated() ? session().seated()->id : PersonId()};
   const auto done = session().commit(put);
-  if (!done) return emit tell_problem(done.error());
+  if (!done) {
+    reason_->setFocus();
+    return emit tell_problem(done.error());
+  }
   for (QLineEdit* field : {tag_, reason_}) field->clear();
   emit tell(tr("%1 is out of service. Hang the tag on it now.").arg(machine));
 }

@@ -2,6 +2,8 @@
 // One line of the list of pages: its title, and its key in quiet type.
 #include <QAbstractButton>
 
+#include "app/widgets/at_once.h"
+
 namespace wm::app {
 
 class PageLink : public QAbstractButton {
@@ -11,6 +13,7 @@ class PageLink : public QAbstractButton {
   QSize sizeHint() const override { return {132, 32}; }
 
  protected:
+  bool event(QEvent* event) override { return click_at_once(*this, event) || QAbstractButton::event(event); }
   void paintEvent(QPaintEvent* event) override;
 };
 

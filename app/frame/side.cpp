@@ -16,7 +16,7 @@ Side::Side(Session& session, QWidget* parent)
       on_(new DateField(tr("today"))),
       known_(new DateField(tr("now"))),
       who_(new QLabel),
-      hand_over_(new KeyButton({}, Qt::CTRL | Qt::SHIFT | Qt::Key_O)) {
+      hand_over_(new KeyButton({}, Qt::CTRL | Qt::Key_U)) {
   setObjectName("side");
   setFixedWidth(164);
   auto* column = new QVBoxLayout(this);
@@ -78,7 +78,7 @@ QWidget* Side::dates() {
 QWidget* Side::seat() {
   auto* box = new QWidget;
   auto* column = new QVBoxLayout(box);
-  column->setContentsMargins(14, 0, 14, 0);
+  column->setContentsMargins(10, 0, 10, 0);
   column->setSpacing(6);
   auto* hurt = new WrappedButton(tr("Somebody hurt, machine broken"), Qt::CTRL | Qt::SHIFT | Qt::Key_H);
   hurt->setObjectName("emergency");

@@ -13,15 +13,7 @@
 #include "app/start/start_page.h"
 #include "app/start/system_shade.h"
 #include "app/words/words.h"
-#if __has_include("db/demo.h")
 #include "db/demo.h"
-#else
-namespace wm::db {
-static Expected<Store> make_demo(const std::string&, Store::Clock) {
-  return tl::unexpected(Problem{"demo", "There is no demo shop in this build", "Start with an empty shop"});
-}
-}  // namespace wm::db
-#endif
 
 namespace wm::app {
 

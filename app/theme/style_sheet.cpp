@@ -9,13 +9,16 @@ QLabel[role="quiet"] { color: @quiet@; font-size: 12px; }
 QLabel[role="large"] { font-size: 20px; font-weight: 600; }
 QLabel[role="heading"] { color: @quiet@; font-weight: 600; }
 QFrame[role="paper"] { background: @paper@; border: 1px solid @line@; border-radius: 6px; }
+QFrame#side { background: @paper@; border: none; border-right: 1px solid @line@; }
+QFrame[role="banner"] { background: @chosen@; border: none; border-bottom: 2px solid @full@; }
 QFrame[role="rule"] { background: @line@; border: none; max-height: 1px; min-height: 1px; }
 
 QLineEdit, QDateEdit, QDateTimeEdit, QTimeEdit, QSpinBox, QComboBox, QPlainTextEdit {
-  background: @paper@; color: @text@; border: 1px solid @quiet@; border-radius: 5px; padding: 5px 9px;
+  background: @paper@; border: 1px solid @quiet@; border-radius: 5px; padding: 5px 9px;
   selection-background-color: @chosen@; selection-color: @text@; }
 QLineEdit:focus, QDateEdit:focus, QDateTimeEdit:focus, QTimeEdit:focus, QSpinBox:focus, QComboBox:focus,
 QPlainTextEdit:focus { border: 2px solid @full@; padding: 4px 8px; }
+QComboBox::drop-down { border: none; width: 24px; }
 QComboBox QAbstractItemView { background: @paper@; border: 1px solid @quiet@; }
 
 QPushButton { background: @paper@; color: @text@; border: 1px solid @quiet@; border-radius: 5px; padding: 6px 12px; }
@@ -31,7 +34,8 @@ QPushButton[role="plain"]:focus { border: 2px solid @full@; padding: 0 0; }
 QTableView, QListView, QTreeView { background: @paper@; border: 1px solid @line@; border-radius: 6px;
   gridline-color: @line@; outline: none; selection-background-color: @chosen@; selection-color: @text@; }
 QTableView:focus, QListView:focus, QTreeView:focus { border: 2px solid @full@; }
-QAbstractItemView::item { padding: 4px 8px; }
+QTableView::item, QListView::item, QTreeView::item { border: none; padding: 0 7px; }
+QListView#strips, QListView#strips:focus { border: none; background: transparent; }
 QAbstractItemView::item:selected { background: @chosen@; color: @text@; }
 QHeaderView { background: @paper@; }
 QHeaderView::section { background: @paper@; color: @quiet@; border: none; border-bottom: 1px solid @quiet@;
@@ -39,7 +43,7 @@ QHeaderView::section { background: @paper@; color: @quiet@; border: none; border
 QTableCornerButton::section { background: @paper@; border: none; }
 
 QScrollArea { border: none; background: transparent; }
-QScrollBar:vertical { width: 9px; background: transparent; margin: 0; }
+QScrollBar:vertical { width: 8px; background: transparent; margin: 0; }
 QScrollBar:horizontal { height: 9px; background: transparent; margin: 0; }
 QScrollBar::handle { background: @quiet@; border-radius: 4px; min-height: 30px; min-width: 30px; }
 QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }

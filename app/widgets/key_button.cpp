@@ -1,6 +1,5 @@
 #include "app/widgets/key_button.h"
 
-#include <QEvent>
 #include <QStyleOptionButton>
 #include <QStylePainter>
 
@@ -9,7 +8,7 @@
 namespace wm::app {
 
 namespace {
-constexpr int margin = 13;
+constexpr int margin = 10;
 }
 
 KeyButton::KeyButton(const QString& text, const QKeySequence& key, bool primary, QWidget* parent)
@@ -37,13 +36,6 @@ QSize KeyButton::sizeHint() const {
 
 QSize KeyButton::minimumSizeHint() const { return {80, row_height() - 2}; }
 
-bool KeyButton::event(QEvent* event) {
-  if (event->type() != QEvent::Shortcut) return QPushButton::event(event);
-  // At once: QAbstractButton would show itself pressed for a tenth of a second before it does anything.
-  click();
-  return true;
-}
-
 void KeyButton::paintEvent(QPaintEvent*) {
   QStylePainter painter(this);
   QStyleOptionButton option;
@@ -61,7 +53,7 @@ void KeyButton::paintEvent(QPaintEvent*) {
   const int key = painter.fontMetrics().horizontalAdvance(key_words());
   painter.setFont(type(TypeSize::body, primary));
   painter.setPen(ink);
-  const int room = inside.width() - key - (key > 0 ? margin : 0);
+  const int room = inside.width() - key - (key > 0 ? 6 : 0);
   painter.drawText(inside, Qt::AlignLeft | Qt::AlignVCenter,
                    painter.fontMetrics().elidedText(text(), Qt::ElideRight, room));
 }

@@ -3,6 +3,8 @@
 #include <QKeySequence>
 #include <QPushButton>
 
+#include "app/widgets/at_once.h"
+
 namespace wm::app {
 
 class KeyButton : public QPushButton {
@@ -16,7 +18,7 @@ class KeyButton : public QPushButton {
   QSize minimumSizeHint() const override;
 
  protected:
-  bool event(QEvent* event) override;
+  bool event(QEvent* event) override { return click_at_once(*this, event) || QPushButton::event(event); }
   void paintEvent(QPaintEvent* event) override;
 
  private:

@@ -3,6 +3,8 @@
 #include <QAbstractButton>
 #include <QKeySequence>
 
+#include "app/widgets/at_once.h"
+
 namespace wm::app {
 
 class WrappedButton : public QAbstractButton {
@@ -12,6 +14,7 @@ class WrappedButton : public QAbstractButton {
   QSize sizeHint() const override;
 
  protected:
+  bool event(QEvent* event) override { return click_at_once(*this, event) || QAbstractButton::event(event); }
   void paintEvent(QPaintEvent* event) override;
 };
 

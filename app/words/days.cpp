@@ -43,7 +43,10 @@ QString short_day(Instant t, const Zone& zone) {
 
 QString clock_time(Instant t, const Zone& zone) {
   const LocalTime at = zone.local(t);
-  return QLocale().toString(QTime(at.hour, at.minute), QLocale::ShortFormat);
+  // The locale's own hours, without the seconds that some have in their short form.
+  const bool halves = QLocale().timeFormat(QLocale::ShortFormat).contains('a', Qt::CaseInsensitive);
+  return QLocale().toString(QTime(at.hour, at.minute),
+                            halves ? QStringLiteral("h:mm AP") : QStringLiteral("HH:mm"));
 }
 
 }  // namespace wm::app

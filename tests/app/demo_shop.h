@@ -24,7 +24,7 @@ inline std::unique_ptr<Session> demo_session(bool seated = true) {
   if (!seated) return session;
   for (const db::Person& person : session->store().people())
     if (session->store().role_of(person.id) == db::Role::manager && !session->seated())
-      session->sit_down(person.id, DEMO_PIN);
+      session->sit_down(person.id, "2468");
   return session;
 }
 

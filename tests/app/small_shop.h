@@ -54,11 +54,10 @@ struct SmallShop {
     one.tier = 1;
     two.tier = 2;
     three.tier = 3;
-    one.gates = {gate("waiver", Rung::supervised, {waiver})};
-    two.gates = {gate("waiver", Rung::supervised, {waiver}), gate("guards", Rung::supervised, {guards})};
-    three.gates = two.gates;
-    three.gates.push_back(gate("quiz", Rung::independent, {quiz}));
-    three.gates.push_back(gate("grown-up", Rung::independent, {NeedAge{18}}));
+    one.gates = {gate("1-waiver", Rung::supervised, {waiver})};
+    two.gates = {gate("2-waiver", Rung::supervised, {waiver}), gate("2-guards", Rung::supervised, {guards})};
+    three.gates = {gate("3-waiver", Rung::supervised, {waiver}), gate("3-guards", Rung::supervised, {guards}),
+                   gate("quiz", Rung::independent, {quiz}), gate("grown-up", Rung::independent, {NeedAge{18}})};
     three.conditions = {Staffed{}};
     MachineClass drill, saw, combi;
     drill.name = "drill press";
