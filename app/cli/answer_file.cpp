@@ -1,5 +1,6 @@
 #include "app/cli/answer_file.h"
 
+#include <cctype>
 #include <fstream>
 #include <iostream>
 #include <iterator>
@@ -20,6 +21,8 @@ std::optional<std::string> read(const std::string& file) {
 }
 
 std::string closed(std::string sentence) {
+  if (!sentence.empty())
+    sentence[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(sentence[0])));
   if (!sentence.empty() && sentence.back() != '.' && sentence.back() != '?') sentence += '.';
   return sentence;
 }

@@ -9,7 +9,7 @@
 namespace wm::app {
 
 namespace {
-constexpr qreal margin = 10, label_width = 172, ladder_width = 18, words_width = 112, through_width = 94;
+constexpr qreal margin = 10, label_width = 184, ladder_width = 18, words_width = 112, through_width = 94;
 }
 
 StripDelegate::Columns StripDelegate::columns(const QRect& row) {

@@ -19,6 +19,7 @@ QLineEdit, QDateEdit, QDateTimeEdit, QTimeEdit, QSpinBox, QComboBox, QPlainTextE
 QLineEdit:focus, QDateEdit:focus, QDateTimeEdit:focus, QTimeEdit:focus, QSpinBox:focus, QComboBox:focus,
 QPlainTextEdit:focus { border: 2px solid @full@; padding: 4px 8px; }
 QComboBox::drop-down { border: none; width: 24px; }
+QComboBox::down-arrow { image: url(:/theme/arrow-@shade@.svg); width: 12px; height: 8px; }
 QComboBox QAbstractItemView { background: @paper@; border: 1px solid @quiet@; }
 
 QPushButton { background: @paper@; color: @text@; border: 1px solid @quiet@; border-radius: 5px; padding: 6px 12px; }
@@ -43,6 +44,7 @@ QHeaderView::section { background: @paper@; color: @quiet@; border: none; border
 QTableCornerButton::section { background: @paper@; border: none; }
 
 QScrollArea { border: none; background: transparent; }
+QFrame[role="paper"] QScrollArea > QWidget > QWidget { background: transparent; }
 QScrollBar:vertical { width: 8px; background: transparent; margin: 0; }
 QScrollBar:horizontal { height: 9px; background: transparent; margin: 0; }
 QScrollBar::handle { background: @quiet@; border-radius: 4px; min-height: 30px; min-width: 30px; }
@@ -61,6 +63,8 @@ QString style_sheet(const Palette& p) {
       {"@ground@", p.ground}, {"@paper@", p.paper}, {"@line@", p.line}, {"@chosen@", p.chosen},
       {"@text@", p.text},     {"@quiet@", p.quiet}, {"@full@", p.full}, {"@half@", p.half}};
   for (const auto& [name, colour] : colours) text.replace(QLatin1String(name), colour.name());
+  text.replace(QLatin1String("@shade@"),
+               p.paper.lightness() < 128 ? QLatin1String("dark") : QLatin1String("light"));
   return text;
 }
 

@@ -6,6 +6,9 @@
 
 #include "app/theme/style_sheet.h"
 
+// A resource of a static library is there only once it has been asked for by name, outside of any namespace.
+static void have_resources() { Q_INIT_RESOURCE(theme); }
+
 namespace wm::app {
 
 namespace {
@@ -52,6 +55,7 @@ const Palette& palette() { return palette(in_use); }
 Shade shade() { return in_use; }
 
 void apply_theme(QApplication& app, Shade shade) {
+  have_resources();
   in_use = shade;
   app.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
   app.setPalette(qt_palette(palette(shade)));

@@ -71,7 +71,10 @@ struct What {
 
 void add_lines(std::vector<NeedLine>& lines, const Reason& reason, int depth, const NeedDetail& detail) {
   lines.push_back({reason.holds, std::visit(What{reason}, reason.need.need), detail.of(reason), depth});
-  for (const Reason& part : reason.of) add_lines(lines, part, depth + 1, detail);
+  // Of what must be given for a check-out only what is missing is worth a line.
+  const bool checkout = std::holds_alternative<NeedCheckout>(reason.need.need);
+  for (const Reason& part : reason.of)
+    if (!checkout || !part.holds) add_lines(lines, part, depth + 1, detail);
 }
 
 QString gate_note(const GateAnswer& gate, const Zone& zone, Instant now) {
