@@ -108,9 +108,9 @@ QLayout* AnswerPanel::buttons() {
   grid->addWidget(
       button("another_time", tr("Another time…"), Qt::CTRL | Qt::Key_T, &AnswerPanel::another_time), 1, 0);
   grid->addWidget(button("waiting", tr("Waiting list"), Qt::CTRL | Qt::Key_L, &AnswerPanel::wait), 1, 1);
-  grid->addWidget(button("take_paper", tr("Take a paper"), Qt::CTRL | Qt::Key_D, &AnswerPanel::take_paper), 2,
+  grid->addWidget(button("take_paper", tr("Take a paper"), Qt::CTRL | Qt::Key_R, &AnswerPanel::take_paper), 2,
                   0);
-  grid->addWidget(button("lesson", tr("Attest a lesson"), Qt::CTRL | Qt::Key_E, &AnswerPanel::attest_lesson),
+  grid->addWidget(button("lesson", tr("Attest a lesson"), Qt::CTRL | Qt::Key_J, &AnswerPanel::attest_lesson),
                   2, 1);
   grid->addWidget(button("quiz", tr("Enter a quiz"), Qt::CTRL | Qt::Key_M, &AnswerPanel::enter_quiz), 3, 0);
   grid->addWidget(button("print", tr("Print this"), Qt::CTRL | Qt::Key_P, &AnswerPanel::print), 3, 1);

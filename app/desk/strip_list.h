@@ -35,7 +35,7 @@ class StripList : public QListView {
   TargetName target() const;
   const Strips& strips() const { return model_->strips(); }
   Scale scale() const;
-  /// As high as the list has room for, 24 to 36.
+  /// As high as the list has room for, 21 to 36.
   int height_of_row() const { return height_; }
 
  signals:

@@ -16,7 +16,7 @@ Side::Side(Session& session, QWidget* parent)
       on_(new DateField(tr("today"))),
       known_(new DateField(tr("now"))),
       who_(new QLabel),
-      hand_over_(new KeyButton({}, Qt::CTRL | Qt::Key_U)) {
+      hand_over_(new KeyButton({}, Qt::Key_F10)) {
   setObjectName("side");
   setFixedWidth(164);
   auto* column = new QVBoxLayout(this);

@@ -101,7 +101,7 @@ class DeskTest : public QObject {
     type("lucja");
     key(Qt::Key_Return);
     type("dri");
-    key(Qt::Key_D, Qt::ControlModifier);
+    key(Qt::Key_R, Qt::ControlModifier);
     key(Qt::Key_Return);
     const auto papers = facts<Document>();
     QCOMPARE(papers.back().person, PersonId("lucja"));

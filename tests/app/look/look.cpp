@@ -59,7 +59,7 @@ std::vector<View> views() {
       {"desk-paper",
        [](MainWindow& w) {
          type_name(w, "jonas li", true);
-         QTest::keyClick(w.findChild<QWidget*>("strips"), Qt::Key_D, Qt::ControlModifier);
+         QTest::keyClick(w.findChild<QWidget*>("strips"), Qt::Key_R, Qt::ControlModifier);
        }},
       {"emergency", [](MainWindow& w) { w.go(place("emergency")); }},
       {"seat", [](MainWindow& w) { w.go(place("seat")); }},
