@@ -125,9 +125,11 @@ QWidget* EmergencyPage::stop_block() {
 QWidget* EmergencyPage::incident_block() {
   Block block(tr("Record what happened"));
   severity_->addItem(tr("1, the gravest"), 1);
-  severity_->addItem(tr("2, in between"), 2);
-  severity_->addItem(tr("3, a near miss"), 3);
-  severity_->setCurrentIndex(2);
+  severity_->addItem(tr("2, grave"), 2);
+  severity_->addItem(tr("3, slight"), 3);
+  // Nothing is taken away for it, so that people report it.
+  severity_->addItem(tr("4, a near miss"), 4);
+  severity_->setCurrentIndex(3);
   part_->addItem(tr("was working"), static_cast<int>(Part::operating));
   part_->addItem(tr("was supervising"), static_cast<int>(Part::supervising));
   part_->addItem(tr("was hurt"), static_cast<int>(Part::hurt));
