@@ -3,6 +3,7 @@
 #include <memory>
 #include <unordered_map>
 
+#include "app/words/listed_name.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -20,7 +21,7 @@ std::shared_ptr<const Index> index_of(const Session& session) {
     index->records[entry.id] = &entry;
     const auto* fact = std::get_if<db::ShopFact>(&entry.fact);
     const auto* unit = fact ? std::get_if<db::MachineAdded>(fact) : nullptr;
-    if (unit) index->machines[unit->machine] = QString::fromStdString(unit->label);
+    if (unit) index->machines[unit->machine] = unit_name(unit->machine_class, unit->label);
   }
   return index;
 }

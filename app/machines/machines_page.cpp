@@ -5,6 +5,7 @@
 #include "app/widgets/key_button.h"
 #include "app/widgets/person_box.h"
 #include "app/widgets/person_search.h"
+#include "app/words/listed_name.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -18,7 +19,7 @@ QString words(const std::string& text) { return QString::fromStdString(text); }
 
 MachinesPage::MachinesPage(Session& session, QWidget* parent)
     : ListPage(session, tr("unit, machine or tag"),
-               {{tr("Tier"), 56}, {tr("Machine"), 190}, {tr("Unit"), 150}, {tr("State"), 0}}, parent),
+               {{tr("Tier"), 56}, {tr("Machine"), 180}, {tr("Unit"), 190}, {tr("State"), 0}}, parent),
       reader_(record_reader(session)) {}
 
 void MachinesPage::refresh() {
@@ -51,8 +52,7 @@ ListRow MachinesPage::row(const UnitState& unit) const {
           {{unit.tier ? QString::number(*unit.tier) : QString(), {}},
            {class_label(unit.machine_class), {}},
            {words(unit.label), {}},
-           {state, locks.join("; ")}},
-          false,
+           {state, locks.join("; "), !unit.locks.empty()}},
           false};
 }
 
@@ -80,11 +80,9 @@ const UnitState* MachinesPage::unit(const QString& id) const {
 void MachinesPage::describe(const QString& id) {
   panel_->start();
   if (const UnitState* chosen = unit(id)) {
-    panel_->heading(words(chosen->label));
-    panel_->quiet(
-        chosen->tier
-            ? tr("%1, tier %2").arg(class_label(chosen->machine_class), QString::number(*chosen->tier))
-            : tr("%1: the rulebook in force does not have it").arg(class_label(chosen->machine_class)));
+    panel_->heading(unit_name(chosen->machine_class, chosen->label));
+    panel_->quiet(chosen->tier ? tr("Tier %1").arg(*chosen->tier)
+                               : tr("The rulebook in force does not have this machine."));
     if (chosen->locks.empty())
       panel_->paragraph(tr("In service. Its limits card and the maker's manual come first."));
     bool first = true;
@@ -154,7 +152,8 @@ void MachinesPage::history(const UnitState& unit) {
 }
 
 void MachinesPage::put_out_of_service(const UnitState& unit) {
-  auto* form = new Form(tr("Put %1 out of service").arg(words(unit.label)), tr("Put out of service"));
+  auto* form = new Form(tr("Put %1 out of service").arg(unit_name(unit.machine_class, unit.label)),
+                        tr("Put out of service"));
   auto* reason = form->line(tr("Why"), "reason");
   const auto [tag, padlock] = form->two_lines(tr("Tag"), "tag", tr("Padlock"), "padlock");
   auto* key = new PersonBox(session());
@@ -162,7 +161,7 @@ void MachinesPage::put_out_of_service(const UnitState& unit) {
   if (session().seated()) key->set_person(session().seated()->id);
   form->add_field(tr("Who holds the key"), key);
   form->say(tr("Isolate it, put the padlock on, hang the tag, and try to start it before you go."));
-  run_form(form, tr("%1 is out of service.").arg(words(unit.label)),
+  run_form(form, tr("%1 is out of service.").arg(unit_name(unit.machine_class, unit.label)),
            [this, id = unit.id, reason, tag = tag, padlock = padlock, key] {
              const auto text = [](QLineEdit* field) { return field->text().simplified().toStdString(); };
              return session().commit(db::PutOutOfService{id, text(tag), text(padlock), text(reason),

@@ -11,4 +11,10 @@ QString listed_name(const db::Person& person) {
   return Words::tr("%1, %2", "family name, given name").arg(family, given);
 }
 
+QString unit_name(std::string_view machine_class, const std::string& label) {
+  const QString machine = class_label(machine_class), unit = QString::fromStdString(label);
+  if (unit.contains(machine, Qt::CaseInsensitive)) return unit;
+  return Words::tr("%1, %2", "a machine and its unit").arg(machine, unit);
+}
+
 }  // namespace wm::app

@@ -6,6 +6,7 @@
 #include <iterator>
 
 #include "app/words/labels.h"
+#include "app/words/listed_name.h"
 #include "app/words/tr.h"
 #include "app/words/words.h"
 
@@ -184,17 +185,18 @@ struct Sentence {
     return Words::tr("Run sheet marked%1. %2").arg(revision_words(r.sheet_revision), other(r.checkout));
   }
   QString operator()(const db::Tag& r) const {
-    return Words::tr("Tag %1, padlock %2, key held by %3: %4.")
-        .arg(QString::fromStdString(r.tag), QString::fromStdString(r.padlock), name(r.key_holder),
-             QString::fromStdString(r.reason));
+    QString padlock = QString::fromStdString(r.padlock);
+    if (!padlock.contains(Words::tr("padlock"), Qt::CaseInsensitive))
+      padlock = Words::tr("padlock %1").arg(padlock);
+    return Words::tr("Tag %1, %2, key with %3: %4.")
+        .arg(QString::fromStdString(r.tag), padlock, name(r.key_holder), QString::fromStdString(r.reason));
   }
   QString operator()(const db::Reached& r) const {
     return Words::tr("An attempt to reach who put the padlock on: %1. %2")
         .arg(QString::fromStdString(r.how), other(r.lockout));
   }
   QString operator()(const db::MachineAdded& r) const {
-    return Words::tr("Unit entered: %1, %2.")
-        .arg(QString::fromStdString(r.label), class_label(r.machine_class));
+    return Words::tr("Unit entered: %1.").arg(unit_name(r.machine_class, r.label));
   }
   QString operator()(const db::Hours& r) const {
     const auto clock = [](int minutes) {
