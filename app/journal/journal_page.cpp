@@ -30,11 +30,7 @@ bool is_pause(const db::Entry& entry) {
 
 JournalPage::JournalPage(Session& session, QWidget* parent)
     : ListPage(session, tr("words of a record, a name, a note"),
-               {{tr("No."), 70},
-                {tr("When"), 130},
-                {tr("Kind"), 120},
-                {tr("What it says"), 0},
-                {tr("Entered by"), 150}},
+               {{tr("No."), 64}, {tr("When"), 106}, {tr("What it says"), 0}, {tr("Entered by"), 140}},
                parent),
       kind_(new QComboBox),
       person_(new QComboBox),
@@ -158,12 +154,10 @@ ListRow JournalPage::row(const db::Entry& entry, const Line& line) const {
   return {words(entry.id),
           {{QString::number(entry.order), {}},
            {short_day(entry.at, zone), clock_time(entry.at, zone)},
-           {line.kind, {}},
            {line.sentence, entry.voided ? struck_words(entry) : note_of(entry)},
            {line.entered_by,
             entry.from_paper ? tr("from paper, %1").arg(short_day(entry.recorded, zone)) : QString()}},
-          entry.voided.has_value(),
-          false};
+          entry.voided.has_value()};
 }
 
 QString JournalPage::struck_words(const db::Entry& entry) const {

@@ -13,13 +13,13 @@ struct ListColumn {
 struct ListCell {
   QString text;
   QString quiet;  // a second line, or nothing
+  bool heavy = false;
 };
 
 struct ListRow {
   QString id;
   std::vector<ListCell> cells;
   bool struck = false;  // drawn with a line through it
-  bool heavy = false;   // the first cell stands out
 };
 
 class ListModel : public QAbstractTableModel {

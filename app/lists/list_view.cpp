@@ -36,12 +36,24 @@ class RowPainter : public QStyledItemDelegate {
     painter.drawText(box, Qt::AlignLeft | Qt::AlignVCenter, shown);
   }
 
+  /// One line where it fits, else two smaller ones.
+  static void draw_whole(QPainter& painter, const QRect& box, const QFont& font, const QColor& colour,
+                         const QString& words) {
+    if (QFontMetrics(font).horizontalAdvance(words) <= box.width())
+      return draw_line(painter, box, font, colour, words);
+    QFont smaller = type(TypeSize::small);
+    smaller.setStrikeOut(font.strikeOut());
+    painter.setFont(smaller);
+    painter.setPen(colour);
+    painter.drawText(box, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, words);
+  }
+
   static void draw_cell(QPainter& painter, const QRect& box, const ListRow& row, int column) {
     const ListCell& cell = row.cells[static_cast<std::size_t>(column)];
-    QFont font = type(TypeSize::body, row.heavy && column == 0);
+    QFont font = type(TypeSize::body, cell.heavy);
     font.setStrikeOut(row.struck);
     const QColor colour = row.struck ? palette().quiet : palette().text;
-    if (cell.quiet.isEmpty()) return draw_line(painter, box, font, colour, cell.text);
+    if (cell.quiet.isEmpty()) return draw_whole(painter, box, font, colour, cell.text);
     QRect upper = box, lower = box;
     upper.setBottom(box.top() + box.height() * 11 / 20);
     lower.setTop(upper.bottom());

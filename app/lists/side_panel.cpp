@@ -36,6 +36,8 @@ SidePanel::SidePanel(QWidget* parent) : QFrame(parent), stack_(new QStackedWidge
   scroll->setFocusPolicy(Qt::NoFocus);
   stack_->setContentsMargins(16, 14, 16, 14);
   scroll->setWidget(stack_);
+  scroll->viewport()->setAutoFillBackground(false);
+  stack_->setAutoFillBackground(false);
   layout->addWidget(scroll);
   start();
 }

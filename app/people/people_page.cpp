@@ -22,7 +22,7 @@ QString words(const std::string& text) { return QString::fromStdString(text); }
 /// Everybody by family name, for when nothing is typed.
 std::vector<db::Person> by_family_name(std::vector<db::Person> people) {
   QCollator order;
-  const auto key = [&order](const db::Person& p) { return order.sortKey(words(p.family + " " + p.given)); };
+  const auto key = [&order](const db::Person& p) { return order.sortKey(listed_name(p)); };
   std::vector<std::pair<QCollatorSortKey, db::Person>> keyed;
   for (db::Person& person : people) keyed.emplace_back(key(person), std::move(person));
   std::ranges::stable_sort(keyed, [](const auto& a, const auto& b) { return a.first < b.first; });
@@ -63,7 +63,6 @@ std::vector<ListRow> PeoplePage::rows(const QString& typed) {
                      {words(person.nickname), {}},
                      {words(person.number), {}},
                      {role ? role_words(role) : QString(), {}}},
-                    false,
                     false});
   }
   count_->setText(typed.isEmpty() ? tr("People: %1").arg(rows.size()) : tr("Found: %1").arg(rows.size()));

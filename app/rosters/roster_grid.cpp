@@ -117,7 +117,7 @@ class NameHeader : public QHeaderView {
     const QFontMetrics metrics(type(TypeSize::body));
     for (const RosterRow& row : model_.table().rows)
       width = std::max(width, metrics.horizontalAdvance(row.name) + 2 * pad);
-    return {std::min(width, 260), QHeaderView::sizeHint().height()};
+    return {std::min(width, 190), QHeaderView::sizeHint().height()};
   }
 
  protected:
@@ -128,8 +128,12 @@ class NameHeader : public QHeaderView {
     painter->fillRect(rect, view->currentIndex().row() == section ? colours.chosen : colours.paper);
     painter->setPen(colours.line);
     painter->drawLine(rect.bottomLeft(), rect.bottomRight());
-    draw_text(*painter, rect.adjusted(pad, 0, -pad, 0), type(TypeSize::body), colours.text,
-              model_.table().rows[static_cast<std::size_t>(section)].name);
+    const QString& name = model_.table().rows[static_cast<std::size_t>(section)].name;
+    const QRect box = rect.adjusted(pad, 0, -pad, 0);
+    const bool fits = QFontMetrics(type(TypeSize::body)).horizontalAdvance(name) <= box.width();
+    painter->setFont(type(fits ? TypeSize::body : TypeSize::small));
+    painter->setPen(colours.text);
+    painter->drawText(box, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, name);
     painter->restore();
   }
 
