@@ -89,7 +89,8 @@ class ListsShop {
     for (const char* name : {"disc-sander", "drill-press", "hand-tools"})
       book.classes.push_back(plain(name, 1));
     for (const char* name :
-         {"forge", "lathe", "milling-machine", "plasma-cutter", "shaper", "spray-booth", "welding"})
+         {"bending-brake", "cnc-router", "forge", "foundry", "kiln", "lathe", "metal-lathe",
+          "milling-machine", "plasma-cutter", "shaper", "spray-booth", "welding"})
       book.classes.push_back(plain(name, 3));
     return book;
   }
