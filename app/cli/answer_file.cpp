@@ -46,9 +46,7 @@ int answer_file(const std::string& file) {
     for (const Problem& problem : scenario.error()) refuse(problem);
     return 2;
   }
-  const auto lines = answer(*scenario);
-  if (!lines) return refuse(lines.error());
-  for (const std::string& line : *lines) std::cout << line << '\n';
+  for (const std::string& line : answer(*scenario)) std::cout << line << '\n';
   std::cout.flush();
   return std::cout
              ? 0

@@ -81,4 +81,16 @@ struct MayStart {
   friend bool operator==(const MayStart&, const MayStart&) = default;
 };
 
+/// Records that, had they been entered too, would give a person a standing: as early as any such records
+/// allow, and none to spare.
+struct Route {
+  std::optional<Instant> reaches;  // nothing: there is no way
+  /// Whether it is proved that no way that gets there as early has fewer steps.
+  bool shortest = true;
+  /// The person's own documents, lessons, quizzes, sessions, uses and check-outs, in this order at each
+  /// instant; ids "step-01" on.
+  std::vector<Record> steps;
+  friend bool operator==(const Route&, const Route&) = default;
+};
+
 }  // namespace wm

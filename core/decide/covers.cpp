@@ -197,27 +197,53 @@ bool passed(const KnownQuiz& attempt, int pass_percent) {
   return 100 * attempt.correct >= pass_percent * attempt.total && attempt.critical_missed == 0;
 }
 
+namespace {
+
+/// Attempts at a quiz in their order, by its retry rule.
+class Attempts {
+ public:
+  explicit Attempts(const Need& need) : need_(need) {}
+
+  bool counts(Instant at) {
+    if (!need_.retry) return true;
+    const Retry& retry = *need_.retry;
+    if (retry.wait_hours && !missed_.empty() && at < missed_.back() + *retry.wait_hours * hour) return false;
+    if (!retry.most) return true;
+    while (in_window_ < missed_.size() && missed_[in_window_] <= at - *retry.in_hours * hour) ++in_window_;
+    return missed_.size() - in_window_ < static_cast<std::size_t>(*retry.most);
+  }
+  void take(const KnownQuiz& counted) {
+    if (!passed(counted, need_.pass_percent)) missed_.push_back(counted.at);
+  }
+
+ private:
+  const Need& need_;
+  std::vector<Instant> missed_;  // counted ones that were not passed
+  std::size_t in_window_ = 0;    // the first of them that still weighs
+};
+
+}  // namespace
+
 std::vector<const KnownQuiz*> counted_attempts(const Known& known, const Need& need, NameId person,
                                                Instant horizon) {
   std::vector<const KnownQuiz*> counted;
-  std::vector<Instant> missed;  // counted ones that were not passed
-  std::size_t in_window = 0;    // the first of `missed` that still weighs
+  Attempts attempts(need);
   for (const auto& attempt : named(known.facts(person).quizzes, &KnownQuiz::quiz, need.item)) {
     if (attempt.at > horizon) break;
-    if (need.retry) {
-      const Retry& retry = *need.retry;
-      if (retry.wait_hours && !missed.empty() && attempt.at < missed.back() + *retry.wait_hours * hour)
-        continue;
-      if (retry.most) {
-        while (in_window < missed.size() && missed[in_window] <= attempt.at - *retry.in_hours * hour)
-          ++in_window;
-        if (missed.size() - in_window >= static_cast<std::size_t>(*retry.most)) continue;
-      }
-    }
+    if (!attempts.counts(attempt.at)) continue;
     counted.push_back(&attempt);
-    if (!passed(attempt, need.pass_percent)) missed.push_back(attempt.at);
+    attempts.take(attempt);
   }
   return counted;
+}
+
+bool attempt_would_count(const Known& known, const Need& need, NameId person, Instant at) {
+  Attempts attempts(need);
+  for (const auto& attempt : named(known.facts(person).quizzes, &KnownQuiz::quiz, need.item)) {
+    if (attempt.at > at || (attempt.at == at && known.record_id(attempt.no) > "step-")) break;
+    if (attempts.counts(attempt.at)) attempts.take(attempt);
+  }
+  return attempts.counts(at);
 }
 
 int revision_needed(const Known& known, const Need& need, Instant t) {
@@ -227,6 +253,52 @@ int revision_needed(const Known& known, const Need& need, Instant t) {
     if (in_force_from(known, need, publication) <= t) revision = std::max(revision, publication.revision);
   }
   return revision;
+}
+
+int revision_published(const Known& known, const Need& need, Instant t) {
+  int revision = 0;
+  for (const Publication& publication : known.publications(need.item)) {
+    if (publication.at <= t) revision = std::max(revision, publication.revision);
+  }
+  return revision;
+}
+
+Cover supposed_cover(const Known& known, const Need& need, NameId person, NameId x, Instant at) {
+  const bool has_revision =
+      need.kind == NeedKind::lesson || need.kind == NeedKind::quiz || need.kind == NeedKind::checkout;
+  Instant ends = has_revision ? outdated_from(known, need, revision_published(known, need, at)) : forever;
+  if (need.kind == NeedKind::checkout) {
+    const PersonFacts& facts = known.facts(person);
+    const auto same_name = named(facts.checkouts, &KnownCheckout::checkout, need.item);
+    ends = std::min(ends, taken_away(known, need, facts, same_name, x, at));
+  }
+  return cover(known, need, at, RecordNo{}, ends);
+}
+
+std::vector<Instant> supposed_moments(const Known& known, const Need& need, NameId person, NameId x) {
+  std::vector<Instant> moments;
+  const PersonFacts& facts = known.facts(person);
+  for (const Publication& publication : known.publications(need.item)) {
+    moments.push_back(publication.at);
+    moments.push_back(in_force_from(known, need, publication));
+  }
+  if (need.kind == NeedKind::quiz && need.retry) {
+    for (const auto& attempt : named(facts.quizzes, &KnownQuiz::quiz, need.item)) {
+      moments.push_back(attempt.at);
+      moments.push_back(attempt.at + 1);
+      if (need.retry->wait_hours) moments.push_back(attempt.at + *need.retry->wait_hours * hour);
+      if (need.retry->in_hours) moments.push_back(attempt.at + *need.retry->in_hours * hour);
+    }
+  }
+  if (need.kind == NeedKind::checkout) {
+    for (const auto& other : named(facts.checkouts, &KnownCheckout::checkout, need.item))
+      moments.push_back(other.at);
+    for (const auto& incident : facts.incidents) moments.push_back(incident.at);
+    for (const NameId changed : {x, known.class_of(x)}) {
+      for (const Instant change : known.changes(changed)) moments.push_back(change);
+    }
+  }
+  return moments;
 }
 
 std::vector<Cover> covers(const Known& known, const Need& need, NameId person, NameId x, Instant horizon) {

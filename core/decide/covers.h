@@ -43,4 +43,19 @@ bool passed(const KnownQuiz& attempt, int pass_percent);
 std::vector<const KnownQuiz*> counted_attempts(const Known& known, const Need& need, NameId person,
                                                Instant horizon);
 
+/// The greatest revision of the need's item that was published by t; 0 where none was.
+int revision_published(const Known& known, const Need& need, Instant t);
+
+/// Whether one more attempt at `at` would count by need's retry rule, entered after those whose id lies before
+/// "step-".
+bool attempt_would_count(const Known& known, const Need& need, NameId person, Instant at);
+
+/// The cover of a record that does not exist: made at `at`, of the greatest revision published by then. For
+/// every kind that has covers but age; whether it would count is for the caller to find out.
+Cover supposed_cover(const Known& known, const Need& need, NameId person, NameId x, Instant at);
+
+/// Every instant at which a supposed cover may end or begin to be another: publications coming into force,
+/// what takes check-outs away, and for quizzes what a retry rule reckons from.
+std::vector<Instant> supposed_moments(const Known& known, const Need& need, NameId person, NameId x);
+
 }  // namespace wm

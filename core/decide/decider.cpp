@@ -5,6 +5,7 @@
 
 #include "core/decide/engine.h"
 #include "core/decide/reasons.h"
+#include "core/decide/route/route.h"
 
 namespace wm {
 
@@ -216,6 +217,10 @@ bool Decider::able_to_assess(std::string_view person, std::string_view target, I
 
 bool Decider::able_to_supervise(std::string_view person, std::string_view target, Instant at) {
   return engine_->standings.able_to_supervise(engine_->person(person), engine_->target(target), at);
+}
+
+Route Decider::route(std::string_view person, std::string_view target, Rung to, Instant at) {
+  return wm::route(engine_->standings, engine_->person(person), engine_->target(target), to, at);
 }
 
 std::vector<PersonId> Decider::people() const {

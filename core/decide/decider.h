@@ -47,6 +47,9 @@ class Decider {
   bool able_to_assess(std::string_view person, std::string_view target, Instant at);
   bool able_to_supervise(std::string_view person, std::string_view target, Instant at);
 
+  /// The quickest way to at least `to`, from `at` on.
+  Route route(std::string_view person, std::string_view target, Rung to, Instant at);
+
   /// Everyone of the shop, sorted.
   std::vector<PersonId> people() const;
   /// The targets that any known rulebook has, sorted.

@@ -1,6 +1,7 @@
 #include "core/decide/engine.h"
 
 #include <algorithm>
+#include <set>
 
 namespace wm {
 
@@ -129,6 +130,27 @@ const Steps<Rung>& Standings::steps(NameId person, NameId x) {
     }
     return steps_.emplace(key, std::move(steps)).first->second;
   });
+}
+
+std::vector<Instant> Standings::able_moments(NameId person, NameId x) {
+  std::vector<Instant> moments;
+  const PersonFacts& facts = known_.facts(person);
+  for (const KnownAppointment& appointment : facts.appointments) {
+    moments.insert(moments.end(), {appointment.span.from, appointment.span.to});
+  }
+  for (const KnownSuspension& suspension : facts.suspensions) {
+    moments.insert(moments.end(), {suspension.span.from, suspension.span.to});
+  }
+  std::set<NameId> targets;
+  for (const Book& book : books_) {
+    moments.push_back(book.span.from);
+    const auto stood_for = book.stands_for(x, known_);
+    targets.insert(stood_for.begin(), stood_for.end());
+  }
+  for (const NameId target : targets) {
+    for (const auto& change : steps(person, target).changes()) moments.push_back(change.at);
+  }
+  return moments;
 }
 
 // --- at one instant ----------------------------------------------------------------------------------------

@@ -41,6 +41,9 @@ class Standings {
   /// Whether a cover counts: its witness was able to witness it, what had to be given was.
   bool counts(const Cover& cover, const Need& need, NameId person, NameId x);
   bool takes_in(const KnownScope& scope, NameId x, const Book* book) const;
+  bool suspended(NameId person, NameId x, Instant t, const Book* book) const;
+  /// Every instant at which whether the person is able to assess or to supervise x may change; in no order.
+  std::vector<Instant> able_moments(NameId person, NameId x);
 
  private:
   /// A question that others wait for.
@@ -93,7 +96,6 @@ class Standings {
   bool gate_holds(const BookGate& gate, NameId person, NameId x, Instant t);
   bool tier_holds(const Need& need, NameId person, Instant t, const Book& book);
   bool need_holds(const Need& need, NameId person, NameId x, Instant t);
-  bool suspended(NameId person, NameId x, Instant t, const Book* book) const;
   bool assesses(NameId person, NameId x, Instant t, const Book& book);
   bool can_assess(NameId person, NameId x, Instant t);
   bool can_supervise(NameId person, NameId x, Instant t);

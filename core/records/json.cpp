@@ -75,11 +75,21 @@ tl::expected<Record, std::vector<Problem>> read_record(std::string_view json) {
   return record;
 }
 
-std::string to_json(const Record& record) {
+namespace {
+
+json::Writer written(const Record& record) {
   Record copy = record;  // a form fills in as well as reads out, so it takes what it describes by reference
   json::Writer writer;
   forms::form(writer, copy);
-  auto members = writer.members();
+  return writer;
+}
+
+}  // namespace
+
+std::string to_answer(const Record& record) { return json::object(written(record).members()); }
+
+std::string to_json(const Record& record) {
+  auto members = written(record).members();
   std::sort(members.begin(), members.end());
   return json::compact(members);
 }

@@ -3,6 +3,7 @@
 
 #include "core/decide/changes.h"
 #include "core/json/writing.h"
+#include "core/records/json.h"
 #include "core/scenario/asks.h"
 #include "core/scenario/scenario.h"
 #include "core/time/text.h"
@@ -89,6 +90,12 @@ std::string changes(const std::vector<StandingChange>& found) {
   return json::object({{"changes", list(found, change)}});
 }
 
+std::string line(Decider& decider, const AskRoute& ask) {
+  const Route a = decider.route(ask.person, ask.target, ask.to, ask.at);
+  return json::object(
+      {{"reaches", text(a.reaches)}, {"shortest", text(a.shortest)}, {"steps", list(a.steps, to_answer)}});
+}
+
 std::string line(const Shop& shop, std::optional<Instant> known, const AskRestsOn& ask) {
   return changes(rests_on(shop, known, ask.record, ask.at));
 }
@@ -102,14 +109,6 @@ template <class What>
 constexpr bool asks_decider = requires(Decider& decider, const What& what) {
   line(decider, what);
 };
-template <class What>
-constexpr bool asks_shop = requires(const Shop& shop, const What& what) {
-  line(shop, std::optional<Instant>(), what);
-};
-/// The kinds of ask that have a `line` above; the others are refused by name.
-template <class What>
-constexpr bool is_answered = asks_decider<What> || asks_shop<What>;
-
 /// One decider for each instant of knowledge that is asked about: what it has worked out serves again.
 class Deciders {
  public:
@@ -125,25 +124,20 @@ class Deciders {
   std::map<std::optional<Instant>, std::unique_ptr<Decider>> deciders_;
 };
 
-std::optional<Problem> unanswered(const Ask& ask, std::size_t i) {
-  if (std::visit([]<class What>(const What&) { return is_answered<What>; }, ask.what)) return std::nullopt;
-  return Problem{"/asks/" + std::to_string(i) + "/ask",
-                 "This version does not answer " + text(ask_word(ask.what)) + " yet.", "Take this ask out."};
-}
-
 }  // namespace
 
-Expected<std::vector<std::string>> answer(const Scenario& scenario) {
-  for (std::size_t i = 0; i < scenario.asks.size(); ++i)
-    if (auto problem = unanswered(scenario.asks[i], i)) return tl::unexpected(std::move(*problem));
+std::vector<std::string> answer(const Scenario& scenario) {
   Deciders deciders(scenario.shop);
   std::vector<std::string> lines;
   for (const Ask& ask : scenario.asks) {
     const auto answered = [&]<class What>(const What& what) {
-      if constexpr (asks_decider<What>) lines.push_back(line(deciders.as_known_at(ask.known), what));
-      if constexpr (asks_shop<What>) lines.push_back(line(scenario.shop, ask.known, what));
+      if constexpr (asks_decider<What>) {
+        return line(deciders.as_known_at(ask.known), what);
+      } else {
+        return line(scenario.shop, ask.known, what);
+      }
     };
-    std::visit(answered, ask.what);
+    lines.push_back(std::visit(answered, ask.what));
   }
   return lines;
 }

@@ -16,6 +16,9 @@ namespace wm::plain {
 class Evaluator {
  public:
   Evaluator(const Shop& shop, std::optional<Instant> known) : shop_(shop), known_(known) {}
+  /// One that asks `others` about everybody but `self`.
+  Evaluator(const Shop& shop, std::optional<Instant> known, std::string self, const Evaluator& others)
+      : shop_(shop), known_(known), self_(std::move(self)), others_(&others) {}
 
   const Rulebook* book(Instant t) const {
     const Rulebook* best = nullptr;
@@ -58,12 +61,14 @@ class Evaluator {
   }
 
   bool able_to_assess(const std::string& p, const std::string& x, Instant u) const {
+    if (others_ != nullptr && p != self_) return others_->able_to_assess(p, x, u);
     const auto each = stands_for(x, u);
     if (each.empty()) return !suspended(p, x, u) && appointed(p, x, u, true);
     return std::all_of(each.begin(), each.end(), [&](const auto& z) { return assesses_here(p, z, u); });
   }
 
   bool able_to_supervise(const std::string& p, const std::string& x, Instant u) const {
+    if (others_ != nullptr && p != self_) return others_->able_to_supervise(p, x, u);
     const auto each = stands_for(x, u);
     if (each.empty()) return able_to_assess(p, x, u);
     return std::all_of(each.begin(), each.end(), [&](const auto& z) {
@@ -447,6 +452,8 @@ class Evaluator {
 
   const Shop& shop_;
   std::optional<Instant> known_;
+  std::string self_;
+  const Evaluator* others_ = nullptr;
 };
 
 }  // namespace wm::plain

@@ -2,6 +2,7 @@
 
 #include <filesystem>
 #include <fstream>
+#include <set>
 #include <sstream>
 
 #include "core/scenario/scenario.h"
@@ -29,40 +30,29 @@ const std::filesystem::path here = WM_TESTS "/core/scenario";
 }  // namespace
 
 TEST_CASE("The worked examples are answered word for word") {
-  int answered = 0;
-  for (const char* name : {"calendar", "chain", "road"}) {
-    const auto scenario = read_scenario(file(here / "examples" / (name + std::string(".json"))));
-    REQUIRE(scenario);
-    const auto expected = lines(here / "examples" / (name + std::string(".answers.jsonl")));
-    REQUIRE(expected.size() == scenario->asks.size());
-    for (std::size_t i = 0; i < expected.size(); ++i) {
-      // One ask at a time: some kinds are not answered yet.
-      const auto answers = answer({scenario->shop, {scenario->asks[i]}});
-      if (!answers) continue;
-      INFO(name << ", ask " << i);
-      CHECK(answers->size() == 1);
-      CHECK(answers->front() == expected[i]);
-      ++answered;
-    }
-  }
-  CHECK(answered >= 21);
-}
-
-TEST_CASE("Several asks are answered in order, each by what was known when it says") {
-  const auto scenario = read_scenario(file(here / "examples/calendar.json"));
+  const std::string name = GENERATE("calendar", "chain", "road");
+  const auto scenario = read_scenario(file(here / "examples" / (name + ".json")));
   REQUIRE(scenario);
-  const auto answers = answer(*scenario);
-  REQUIRE(answers);
-  CHECK(*answers == lines(here / "examples/calendar.answers.jsonl"));
+  const auto expected = lines(here / "examples" / (name + ".answers.jsonl"));
+  CHECK(expected.size() == scenario->asks.size());
+  CHECK(answer(*scenario) == expected);
 }
 
-TEST_CASE("An ask that is not answered yet is refused by name before anything is answered") {
+TEST_CASE("Every kind of ask is answered, each with its own fields") {
   const auto scenario = read_scenario(file(here / "good.json"));
   REQUIRE(scenario);
   const auto answers = answer(*scenario);
-  REQUIRE_FALSE(answers);
-  CHECK(answers.error().where == "/asks/9/ask");
-  CHECK_THAT(answers.error().what, Catch::Contains("\"route\""));
+  REQUIRE(answers.size() == scenario->asks.size());
+  std::set<std::size_t> kinds;
+  for (std::size_t i = 0; i < answers.size(); ++i) {
+    static const std::string begins[] = {R"({"standing": )", R"({"steps": [)",   R"({"may": )",
+                                         R"({"people": [)",  R"({"people": [)",  R"({"drops": [)",
+                                         R"({"changes": [)", R"({"changes": [)", R"({"reaches": )"};
+    const std::size_t kind = scenario->asks[i].what.index();
+    CHECK_THAT(answers[i], Catch::StartsWith(begins[kind]));
+    kinds.insert(kind);
+  }
+  CHECK(kinds.size() == std::variant_size_v<decltype(Ask::what)>);
 }
 
 TEST_CASE("Without a mode the whole machine is asked about, each of its modes") {
@@ -71,8 +61,7 @@ TEST_CASE("Without a mode the whole machine is asked about, each of its modes") 
   // Independent on one mode and only supervised on the other: the lower counts, and nobody is there to supervise.
   scenario->asks = {{{}, AskMayStart{"cleo", "unit-1", "", {1740916800}, true, {"eve"}, {}}}};
   const auto answers = answer(*scenario);
-  REQUIRE(answers);
-  CHECK(answers->front() == "{\"may\": false, \"because\": [\"buddy\", \"no_supervisor\"]}");
+  CHECK(answers.front() == "{\"may\": false, \"because\": [\"buddy\", \"no_supervisor\"]}");
 }
 
 TEST_CASE("Names in answers are written as they are, and only what must be escaped is") {
@@ -85,6 +74,5 @@ TEST_CASE("Names in answers are written as they are, and only what must be escap
   REQUIRE(scenario);
   scenario->asks = {{{}, AskWho{"saw", {1769904000}, Rung::supervised}}};
   const auto answers = answer(*scenario);
-  REQUIRE(answers);
-  CHECK(answers->front() == "{\"people\": [\"Žiga \\\"/\\u0007鋸\"]}");
+  CHECK(answers.front() == "{\"people\": [\"Žiga \\\"/\\u0007鋸\"]}");
 }
