@@ -46,8 +46,8 @@ std::vector<const KnownQuiz*> counted_attempts(const Known& known, const Need& n
 /// The greatest revision of the need's item that was published by t; 0 where none was.
 int revision_published(const Known& known, const Need& need, Instant t);
 
-/// Whether one more attempt at `at` would count by need's retry rule, entered after those whose id lies before
-/// "step-".
+/// Whether one more attempt at `at` would count by need's retry rule, entered after those whose id lies
+/// before "step-".
 bool attempt_would_count(const Known& known, const Need& need, NameId person, Instant at);
 
 /// The cover of a record that does not exist: made at `at`, of the greatest revision published by then. For

@@ -24,6 +24,7 @@ class Standings {
   explicit Standings(const Shop& shop, std::optional<Instant> known);
 
   Known& known() { return known_; }
+  const Known& known() const { return known_; }
   const Book* book_at(Instant t) const;
   const std::deque<Book>& books() const { return books_; }
 

@@ -5,81 +5,46 @@
 namespace wm {
 
 Ahead::Ahead(Standings& standings, Offers& offers, NameId person, NameId x, Rung rung, Instant from)
-    : standings_(standings), offers_(offers), person_(person), x_(x), rung_(rung), from_(from), now_(from) {
+    : standings_(standings),
+      offers_(offers),
+      person_(person),
+      x_(x),
+      rung_(rung),
+      from_(from),
+      now_(from),
+      all_(standings, from),
+      on_the_way_(standings, from) {
   collect();
 }
 
-// --- what may matter -----------------------------------------------------------------------------------------
+// --- what may matter
+// -----------------------------------------------------------------------------------------
 
 void Ahead::collect() {
-  const auto meet = [&](NameId x) {
-    if (known_targets_.insert(x).second) targets_.push_back(x);
-  };
-  meet(x_);
-  for (std::size_t i = 0; i < targets_.size(); ++i) collect_target(targets_[i]);
-  for (const Asked& asked : asked_) collect_own_covers(asked);
-  for (auto& [x, chance] : uses_) independent_[x] = standings_.rung(person_, x, from_ - 1) == Rung::independent;
-}
-
-void Ahead::collect_target(NameId x) {
-  for (const Book& book : standings_.books()) {
-    if (book.span.to <= from_) continue;
-    for (const NameId target : book.stands_for(x, standings_.known())) {
-      for (const BookGate* gate : book.find(target)->gates)
-        if (gate->gate->guards <= Rung::independent) collect_gate(*gate, target);
-    }
-  }
-}
-
-void Ahead::collect_gate(const BookGate& gate, NameId x) {
-  collect_need(gate.need, x);
-  if (gate.spared_until <= std::max(from_, gate.spared_by)) return;
-  if (gate.spared_by >= from_) {
-    spared_.emplace(Spared{x, gate.gate->guards, gate.spared_by}, false);
-    order_matters_ = true;
-  }
-  if (known_targets_.insert(x).second) targets_.push_back(x);
-}
-
-void Ahead::collect_need(const Need& need, NameId x) {
-  const auto meet = [&](NameId target) {
-    if (known_targets_.insert(target).second) targets_.push_back(target);
-  };
-  switch (need.kind) {
-    case NeedKind::group:
-      for (const Need& part : need.of) collect_need(part, x);
-      return;
-    case NeedKind::standing:
-      meet(need.target);
-      return;
-    case NeedKind::tier_standing:
-      for (const Book& book : standings_.books()) {
-        const auto tier = book.tiers.find(need.tier);
-        if (book.span.to <= from_ || tier == book.tiers.end()) continue;
-        for (const NameId target : tier->second) meet(target);
+  all_.standing(x_);
+  for (const Asked& asked : all_.asked()) {
+    const Need& need = *asked.need;
+    for (const Need& given : need.given) on_the_way_.need(given, asked.x);
+    order_matters_ = order_matters_ || !need.given.empty() || need.kind == NeedKind::recent_use;
+    if (need.kind == NeedKind::quiz) quizzes_[asked];
+    if (need.kind == NeedKind::checkout) checkouts_[asked];
+    if (need.kind == NeedKind::practice || need.kind == NeedKind::recent_use) {
+      for (const NameId target : recordable_for(standings_.known(), asked)) {
+        sessions_[target];
+        if (need.kind != NeedKind::recent_use) continue;
+        uses_[target];
+        on_the_way_.standing(target);
       }
-      return;
-    default:
-      break;
+    }
+    collect_own_covers(asked);
   }
-  const Asked asked{&need, x};
-  if (!known_asked_.insert(asked).second) return;
-  asked_.push_back(asked);
-  if (need.kind == NeedKind::quiz) quizzes_[asked];
-  if (need.kind == NeedKind::checkout) {
-    checkouts_[asked];
-    order_matters_ = order_matters_ || !need.given.empty();
-    for (const Need& given : need.given) collect_need(given, x);
-  }
-  if (need.kind != NeedKind::practice && need.kind != NeedKind::recent_use) return;
-  for (const NameId target :
-       recordable_for(standings_.known(), need.target == no_name ? x : need.target)) {
-    sessions_[target];
-    if (need.kind != NeedKind::recent_use) continue;
-    uses_[target];
+  for (const Spared& spared : all_.spared()) {
     order_matters_ = true;
-    meet(target);
+    spared_[spared] = false;
+    on_the_way_.standing(spared.x);
   }
+  for (auto& [x, chance] : uses_)
+    independent_[x] = standings_.rung(person_, x, from_ - 1) == Rung::independent;
 }
 
 void Ahead::collect_own_covers(const Asked& asked) {
@@ -92,7 +57,8 @@ void Ahead::collect_own_covers(const Asked& asked) {
   }
 }
 
-// --- going forward in time -----------------------------------------------------------------------------------
+// --- going forward in time
+// -----------------------------------------------------------------------------------
 
 std::optional<Instant> Ahead::reaches() {
   std::optional<Instant> t = from_;
@@ -127,10 +93,10 @@ void Ahead::look_at(Instant t) {
     }
   }
   checkouts_done_.clear();
-  for (const Asked& asked : asked_)
+  for (const Asked& asked : all_.asked())
     if (asked.need->kind == NeedKind::checkout) see_whether_checkout_counts(asked);
   for (auto& [spared, verdict] : spared_)
-    if (spared.at == t) verdict = at_least(spared.x, spared.rung);
+    if (spared.by == t) verdict = at_least(spared.x, spared.rung);
   for (auto& [x, independent] : independent_) independent = at_least(x, Rung::independent);
 }
 
@@ -142,7 +108,7 @@ std::optional<Instant> Ahead::next_after(Instant t) {
   for (const auto& [x, chance] : uses_)
     if (chance.now != independent_[x]) earlier(t + 1);
   if (next == t + 1) return next;
-  for (const Asked& asked : asked_) {
+  for (const Asked& asked : all_.asked()) {
     const auto ends = [&](const Chance& chance) {
       if (!chance.now && chance.last) earlier(offers_.cover(asked, *chance.last).to);
     };
@@ -150,8 +116,7 @@ std::optional<Instant> Ahead::next_after(Instant t) {
     if (need.kind == NeedKind::quiz) ends(quizzes_[asked]);
     if (need.kind == NeedKind::checkout) ends(checkouts_[asked]);
     if (need.kind != NeedKind::practice && need.kind != NeedKind::recent_use) continue;
-    for (const NameId x :
-         recordable_for(standings_.known(), need.target == no_name ? asked.x : need.target)) {
+    for (const NameId x : recordable_for(standings_.known(), asked)) {
       ends(sessions_[x]);
       if (need.kind == NeedKind::recent_use) ends(uses_[x]);
     }
@@ -199,7 +164,8 @@ std::vector<Instant> Ahead::last_chances() const {
   return last;
 }
 
-// --- what holds now ------------------------------------------------------------------------------------------
+// --- what holds now
+// ------------------------------------------------------------------------------------------
 
 bool Ahead::at_least(NameId x, Rung rung) {
   const Book* book = standings_.book_at(now_);
@@ -277,8 +243,7 @@ bool Ahead::leaf_holds(const Asked& asked) {
 
 bool Ahead::adds_up(const Asked& asked) {
   const Need& need = *asked.need;
-  for (const NameId x :
-       recordable_for(standings_.known(), need.target == no_name ? asked.x : need.target)) {
+  for (const NameId x : recordable_for(standings_.known(), asked)) {
     if (covered_by(sessions_.at(x), asked)) return true;  // and as many as are asked for
     if (need.kind == NeedKind::recent_use && covered_by(uses_.at(x), asked)) return true;
   }

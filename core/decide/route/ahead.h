@@ -10,7 +10,7 @@
 #include <set>
 #include <vector>
 
-#include "core/decide/route/offers.h"
+#include "core/decide/route/gathered.h"
 
 namespace wm {
 
@@ -21,15 +21,18 @@ class Ahead {
   /// Nothing where it never comes to that.
   std::optional<Instant> reaches();
 
-  /// What may matter to the standing from then on: requirements, in whatever rulebook, and the targets on
-  /// which a use could be recorded. In a stable order.
-  const std::vector<Asked>& asked() const { return asked_; }
+  /// What may matter to the standing from then on, in whatever rulebook; in a stable order.
+  const std::vector<Asked>& asked() const { return all_.asked(); }
+  /// Those of it on which a step before the last instant may rest: what must be given for a check-out, what
+  /// makes a use permitted, what spares from a gate.
+  const std::vector<Asked>& asked_on_the_way() const { return on_the_way_.asked(); }
+  /// On how many targets a use could be recorded.
+  std::size_t use_targets() const { return uses_.size(); }
   /// The instants looked at by `reaches`, in order.
   const std::vector<Instant>& moments() const { return looked_at_; }
   /// The last instant, of those looked at, at which a record of each kind would have counted.
   std::vector<Instant> last_chances() const;
-  /// Whether a step's use may rest on an earlier standing, or what is given for one on an earlier step: then
-  /// when a step is taken matters.
+  /// Whether there is any of that: then when a step is taken matters.
   bool order_matters() const { return order_matters_; }
 
  private:
@@ -44,17 +47,7 @@ class Ahead {
     bool open = false;
     bool counts = false;
   };
-  struct Spared {
-    NameId x;
-    Rung rung;
-    Instant at;
-    auto operator<=>(const Spared&) const = default;
-  };
-
   void collect();
-  void collect_target(NameId x);
-  void collect_gate(const BookGate& gate, NameId x);
-  void collect_need(const Need& need, NameId x);
   void collect_own_covers(const Asked& asked);
 
   void look_at(Instant t);
@@ -77,10 +70,7 @@ class Ahead {
   Rung rung_;
   Instant from_, now_;
 
-  std::vector<Asked> asked_;
-  std::set<Asked> known_asked_;
-  std::vector<NameId> targets_;  // met so far; a list to be worked through
-  std::set<NameId> known_targets_;
+  Gathered all_, on_the_way_;
   std::map<Asked, std::vector<OwnCover>> own_;
   std::map<Asked, Chance> quizzes_, checkouts_;
   std::map<NameId, Chance> sessions_, uses_;

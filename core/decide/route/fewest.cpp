@@ -102,9 +102,8 @@ Covering::Pick Covering::pick(std::int64_t most, Goal given, double dislike) {
 
 Covering::Goal Covering::enough(std::vector<Part<Pick>> picks, std::vector<Part<Goal>> goals,
                                 std::int64_t needed) {
-  std::erase_if(picks, [&](const auto& part) {
-    return picks_[static_cast<std::size_t>(part.of)].given == never;
-  });
+  std::erase_if(picks,
+                [&](const auto& part) { return picks_[static_cast<std::size_t>(part.of)].given == never; });
   std::erase_if(goals, [&](const auto& part) {
     if (part.of == always) needed -= part.weight;
     return part.of == always || part.of == never;

@@ -1,6 +1,6 @@
 #pragma once
-// The fewest picks that make a goal hold, where goals only ever ask for more picks: a covering problem, solved
-// as an integer program by GLPK.
+// The fewest picks that make a goal hold, where goals only ever ask for more picks: a covering problem,
+// solved as an integer program by GLPK.
 #include <cstdint>
 #include <map>
 #include <vector>
@@ -33,7 +33,7 @@ class Covering {
   Goal some(std::int64_t count, const std::vector<Goal>& goals);
 
   struct Answer {
-    bool fewest = false;             // proved so
+    bool fewest = false;              // proved so
     std::vector<std::int64_t> taken;  // by pick; nothing of it can be left out
   };
   /// `goal` must be one that holds when everything is taken. After `seconds` the best answer found so far.

@@ -54,7 +54,8 @@ std::vector<Instant> Offers::supervisor_moments(NameId x, Instant from) {
   return moments;
 }
 
-std::vector<NameId> recordable_for(const Known& known, NameId target) {
+std::vector<NameId> recordable_for(const Known& known, const Asked& asked) {
+  const NameId target = asked.recorded_on();
   const NameId machine_class = known.class_of(target);
   return machine_class == target || machine_class == no_name ? std::vector{target}
                                                              : std::vector{target, machine_class};

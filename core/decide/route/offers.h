@@ -14,6 +14,8 @@ namespace wm {
 struct Asked {
   const Need* need = nullptr;
   NameId x = no_name;
+  /// For practice and recent_use: the target that they look at.
+  NameId recorded_on() const { return need->target == no_name ? x : need->target; }
   auto operator<=>(const Asked&) const = default;
 };
 
@@ -47,8 +49,8 @@ class Offers {
   std::map<Key, NameId> supervisors_;
 };
 
-/// The targets on which a session or a use could be recorded so as to count for this one: itself and its
-/// class.
-std::vector<NameId> recordable_for(const Known& known, NameId target);
+/// The targets on which a session or a use could be recorded so as to count for practice or recent_use: the
+/// one it looks at, and its class.
+std::vector<NameId> recordable_for(const Known& known, const Asked& asked);
 
 }  // namespace wm

@@ -66,14 +66,16 @@ Planner::Pick Planner::step(StepKey key, std::int64_t most, Goal given) {
   // Sooner is better, and what was done on one mode says more than on the machine as a whole.
   const auto rank = std::lower_bound(chances_.begin(), chances_.end(), key.at) - chances_.begin();
   double dislike = 0.9 * static_cast<double>(rank) / static_cast<double>(chances_.size());
-  const bool whole_class = key.kind == NeedKind::practice && standings_.known().class_of(key.name) == key.name;
+  const bool whole_class =
+      key.kind == NeedKind::practice && standings_.known().class_of(key.name) == key.name;
   if (whole_class) dislike += 0.05;
   place->second = covering_.pick(most, given, dislike);
   keys_.push_back(key);
   return place->second;
 }
 
-// --- standings -----------------------------------------------------------------------------------------------
+// --- standings
+// -----------------------------------------------------------------------------------------------
 
 Planner::Goal Planner::standing(NameId x, Rung rung, Instant t) {
   if (standings_.rung(person_, x, t) >= rung) return Covering::always;
@@ -121,7 +123,8 @@ Planner::Goal Planner::tier(const Need& need, Instant t) {
   return covering_.some(need.all ? static_cast<std::int64_t>(each.size()) : need.count, each);
 }
 
-// --- requirements --------------------------------------------------------------------------------------------
+// --- requirements
+// --------------------------------------------------------------------------------------------
 
 Planner::Goal Planner::need(const Need& need, NameId x, Instant t) {
   if (standings_.holds(need, person_, x, t)) return Covering::always;
@@ -178,8 +181,8 @@ std::vector<NameId> Planner::worth_asking(NameId checkout, Instant at) {
     const auto own = can.find(assessor);
     if (own == can.end()) continue;
     const bool another = std::any_of(can.begin(), can.end(), [&](const auto& other) {
-      const bool takes_in = std::includes(other.second.begin(), other.second.end(), own->second.begin(),
-                                          own->second.end());
+      const bool takes_in =
+          std::includes(other.second.begin(), other.second.end(), own->second.begin(), own->second.end());
       const bool chosen =
           std::find(place->second.begin(), place->second.end(), other.first) != place->second.end();
       return takes_in && (other.second.size() > own->second.size() || chosen);
@@ -228,7 +231,7 @@ std::int64_t Planner::most_of(NameId target) const {
   for (const Asked& asked : asked_) {
     const Need& need = *asked.need;
     if (need.kind != NeedKind::practice && need.kind != NeedKind::recent_use) continue;
-    if (!standings_.known().is_on(target, need.target == no_name ? asked.x : need.target)) continue;
+    if (!standings_.known().is_on(target, asked.recorded_on())) continue;
     most = std::max({most, std::int64_t{need.count}, sessions_for(need.minutes)});
   }
   return most;
@@ -237,8 +240,7 @@ std::int64_t Planner::most_of(NameId target) const {
 Planner::Goal Planner::adds_up(const Asked& asked, Instant t) {
   const Need& need = *asked.need;
   std::vector<Covering::Part<Pick>> sessions, all;
-  for (const NameId target :
-       recordable_for(standings_.known(), need.target == no_name ? asked.x : need.target)) {
+  for (const NameId target : recordable_for(standings_.known(), asked)) {
     const std::int64_t most = most_of(target);
     for (const Instant at : chances_) {
       if (at > t || !covers_at(asked, at, t)) continue;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <set>
 #include <tuple>
 
 #include "core/decide/route/ahead.h"
@@ -12,7 +13,7 @@ namespace wm {
 namespace {
 
 /// Past this many instants at which a step may be taken, the fewest are no longer looked for among all.
-constexpr std::size_t most_chances = 160;
+constexpr std::size_t most_chances = 500;
 constexpr double most_seconds = 1.0;
 
 /// The instants at which it may be best to take a step. Moved as late as it still serves, a step is taken at
@@ -21,11 +22,16 @@ constexpr double most_seconds = 1.0;
 /// made it possible.
 std::vector<Instant> chances(const Ahead& ahead, const Offers& offers, Instant from, Instant to,
                              bool& complete) {
-  std::vector<Instant> chances{from};
-  const auto take = [&](Instant t) {
-    if (from <= t && t <= to && std::find(chances.begin(), chances.end(), t) == chances.end())
-      chances.push_back(t);
+  struct Chance {
+    Instant at;
+    std::size_t seconds_on = 0;  // how many uses one after another it may follow
   };
+  std::vector<Chance> found;
+  std::set<Instant> taken;
+  const auto take = [&](Instant t, std::size_t seconds_on = 0) {
+    if (from <= t && t <= to && taken.insert(t).second) found.push_back({t, seconds_on});
+  };
+  take(from);
   take(to);
   for (const Instant t : ahead.last_chances()) take(t);
   complete = true;
@@ -34,18 +40,15 @@ std::vector<Instant> chances(const Ahead& ahead, const Offers& offers, Instant f
       take(t - 1);
       take(t);
     }
-    for (std::size_t i = 0; i < chances.size() && chances.size() < most_chances; ++i) {
-      const Instant t = chances[i];
-      for (const Asked& asked : ahead.asked()) {
-        const NeedKind kind = asked.need->kind;
-        if (kind == NeedKind::recent_use) take(t + 1);
-        if (kind != NeedKind::age) take(offers.cover(asked, t).to - 1);
-      }
+    // The list grows while it is gone through.
+    for (std::size_t i = 0; i < found.size() && found.size() < most_chances; ++i) {
+      const Chance chance = found[i];
+      if (chance.seconds_on < ahead.use_targets()) take(chance.at + 1, chance.seconds_on + 1);
+      for (const Asked& asked : ahead.asked_on_the_way()) take(offers.cover(asked, chance.at).to - 1);
     }
-    complete = chances.size() < most_chances;
+    complete = found.size() < most_chances;
   }
-  std::sort(chances.begin(), chances.end());
-  return chances;
+  return {taken.begin(), taken.end()};
 }
 
 /// The order of kinds on a route.
@@ -115,7 +118,9 @@ Route route(Standings& standings, NameId person, NameId x, Rung to, Instant from
   Planner planner(standings, offers, person, from, chances(ahead, offers, from, *route.reaches, complete),
                   ahead.asked());
   Plan plan = planner.plan(x, to, *route.reaches, most_seconds);
-  route.shortest = plan.fewest && complete;
+  // One step is the fewest there can be, since without any it is not reached.
+  route.shortest = (plan.fewest && complete) || plan.steps.empty() ||
+                   (plan.steps.size() == 1 && plan.steps.front().count == 1);
   const NameTable& names = standings.known().names();
   route.steps = records(std::move(plan.steps), names.text(person), names);
   return route;
