@@ -91,9 +91,9 @@ void DefinedNames::check_mode(json::Reading& reading, json::Value value, const A
   const auto mode = value.find("mode");
   // Without a mode the machine as a whole is asked about: each of the modes that its class has at that time.
   if (!mode || is_defined({value, Names::standing_on, c + "/" + ask.mode})) return;
-  reading.mistake(*mode,
-                  "The machine's class " + json::in_quotes(c) + " has no mode " + json::in_quotes(ask.mode) + ".",
-                  "Name a mode that a rulebook gives this class.");
+  reading.mistake(
+      *mode, "The machine's class " + json::in_quotes(c) + " has no mode " + json::in_quotes(ask.mode) + ".",
+      "Name a mode that a rulebook gives this class.");
 }
 
 }  // namespace wm
