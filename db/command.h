@@ -11,16 +11,30 @@
 namespace wm::db {
 
 /// Somebody new. `born` becomes a birth record; an empty `id` lets the store choose.
-struct EnterPerson { Person person; std::optional<Day> born; };
-struct CorrectPerson { Person person; };
+struct EnterPerson {
+  Person person;
+  std::optional<Day> born;
+};
+struct CorrectPerson {
+  Person person;
+};
 /// Blanks a person's details; the records stay.
-struct BlankPerson { PersonId person; };
-struct ChoosePin { PersonId person; std::string pin; };
+struct BlankPerson {
+  PersonId person;
+};
+struct ChoosePin {
+  PersonId person;
+  std::string pin;
+};
 /// A fact that decisions rest on. A check-out goes by SignCheckout unless a manager enters one from paper.
-struct EnterFact { Fact fact; };
+struct EnterFact {
+  Fact fact;
+};
 /// A fact of the shop's own (a booking, presence, a waiting-list place, a role …); not a strike-out or a
 /// rulebook. Marks and restrictions go with SignCheckout, unless from paper.
-struct EnterShopFact { ShopFact fact; };
+struct EnterShopFact {
+  ShopFact fact;
+};
 /// The assessor's signature under a check-out: their own PIN.
 struct SignCheckout {
   Checkout checkout;
@@ -33,21 +47,30 @@ struct SignCheckout {
   std::optional<RecordId> booking;
 };
 /// Out of service, with its tag.
-struct PutOutOfService { MachineId machine; std::string tag, padlock, reason; PersonId key_holder; };
-struct PublishRulebook { Rulebook rulebook; };
-struct StrikeOutRecord { RecordId record; std::string reason; };
+struct PutOutOfService {
+  MachineId machine;
+  std::string tag, padlock, reason;
+  PersonId key_holder;
+};
+struct PublishRulebook {
+  Rulebook rulebook;
+};
+struct StrikeOutRecord {
+  RecordId record;
+  std::string reason;
+};
 
-using Action = std::variant<EnterPerson, CorrectPerson, BlankPerson, ChoosePin, EnterFact, EnterShopFact, SignCheckout,
-                            PutOutOfService, PublishRulebook, StrikeOutRecord>;
+using Action = std::variant<EnterPerson, CorrectPerson, BlankPerson, ChoosePin, EnterFact, EnterShopFact,
+                            SignCheckout, PutOutOfService, PublishRulebook, StrikeOutRecord>;
 
 struct Command {
   /// Unique; the same id twice is entered once. The first record that comes of it has this id too, the
   /// others `id.2`, `id.3` …, so that a list of commands can name each other's records.
   std::string id;
-  PersonId by;                    // who sits at the station
-  bool quiz_station = false;      // the station may take an attempt, nothing else, whoever sits at it
-  std::optional<Instant> at;      // when it happened; nothing: now
-  bool from_paper = false;        // a manager enters a paper from the past
+  PersonId by;                // who sits at the station
+  bool quiz_station = false;  // the station may take an attempt, nothing else, whoever sits at it
+  std::optional<Instant> at;  // when it happened; nothing: now
+  bool from_paper = false;    // a manager enters a paper from the past
   std::string note;
   Action action;
 };

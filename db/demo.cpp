@@ -15,6 +15,9 @@ static void add_demo_files() { Q_INIT_RESOURCE(demo); }
 namespace wm::db {
 namespace {
 
+// By another name: clang-format takes a line that begins with "import" for the beginning of a module.
+using FilePlan = import::ImportPlan;
+
 struct DemoFiles {
   ShopDetails details;
   Instant now;
@@ -40,8 +43,8 @@ DemoFiles read_files() {
 }
 
 /// Rulebooks are no table: they go in beside the CSV files, as a plan without rows.
-Expected<import::ImportPlan> plan_rulebooks(const std::vector<std::string>& texts) {
-  import::ImportPlan plan;
+Expected<FilePlan> plan_rulebooks(const std::vector<std::string>& texts) {
+  FilePlan plan;
   for (const std::string& text : texts) {
     auto rulebook = read_rulebook(text);
     if (!rulebook) return tl::unexpected(rulebook.error().front());
@@ -59,24 +62,24 @@ Expected<import::ImportPlan> plan_rulebooks(const std::vector<std::string>& text
 }
 
 /// One PIN for everybody who was ever given a role in `history`.
-import::ImportPlan plan_pins(const import::ImportPlan& history, const std::string& pin,
-                             Instant now){import::ImportPlan plan;
-std::set<PersonId> done;
-for (const Command& command : history.commands) {
-  const auto* entered = std::get_if<EnterShopFact>(&command.action);
-  const auto* given = entered ? std::get_if<RoleGiven>(&entered->fact) : nullptr;
-  if (!given || !given->role || !done.insert(given->person).second) continue;
-  plan.commands.push_back({"pin-" + given->person, {}, false, now, false, {}, ChoosePin{given->person, pin}});
-  plan.lines.push_back(0);
+FilePlan plan_pins(const FilePlan& history, const std::string& pin, Instant now) {
+  FilePlan plan;
+  std::set<PersonId> done;
+  for (const Command& command : history.commands) {
+    const auto* entered = std::get_if<EnterShopFact>(&command.action);
+    const auto* given = entered ? std::get_if<RoleGiven>(&entered->fact) : nullptr;
+    if (!given || !given->role || !done.insert(given->person).second) continue;
+    plan.commands.push_back(
+        {"pin-" + given->person, {}, false, now, false, {}, ChoosePin{given->person, pin}});
+    plan.lines.push_back(0);
+  }
+  return plan;
 }
-return plan;
-}  // namespace
 
-Expected<import::ImportPlan> plan_file(import::FileKind kind, const std::string& name,
-                                       import::Ground& ground) {
+Expected<FilePlan> plan_file(import::FileKind kind, const std::string& name, import::Ground& ground) {
   const auto table = import::read_table(carried(name));
   if (!table) return tl::unexpected(table.error());
-  import::ImportPlan plan = import::plan(kind, *table, import::guess_mapping(*table, kind), {}, ground);
+  FilePlan plan = import::plan(kind, *table, import::guess_mapping(*table, kind), {}, ground);
   ground.add(plan);
   return plan;
 }
@@ -84,7 +87,7 @@ Expected<import::ImportPlan> plan_file(import::FileKind kind, const std::string&
 Expected<void> fill(Store& store, const DemoFiles& files) {
   using import::FileKind;
   import::Ground ground = import::Ground::of(store);
-  std::vector<import::ImportPlan> plans;
+  std::vector<FilePlan> plans;
   auto rulebooks = plan_rulebooks(files.rulebooks);
   if (!rulebooks) return tl::unexpected(rulebooks.error());
   ground.add(*rulebooks);
@@ -104,7 +107,7 @@ Expected<void> fill(Store& store, const DemoFiles& files) {
   return {};
 }
 
-}  // namespace wm::db
+}  // namespace
 
 Expected<Store> make_demo(const std::string& path, Store::Clock clock, StoreOptions options) {
   add_demo_files();

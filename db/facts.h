@@ -18,40 +18,114 @@ enum class Role { quiz_station, desk, instructor, manager };
 
 #define WM_EQUAL(Type) friend bool operator==(const Type&, const Type&) = default
 /// From `at` on this person has this role at the desk; the latest counts. Nothing: no role any more.
-struct RoleGiven { PersonId person; std::optional<Role> role; WM_EQUAL(RoleGiven); };
+struct RoleGiven {
+  PersonId person;
+  std::optional<Role> role;
+  WM_EQUAL(RoleGiven);
+};
 /// Two entries of one person: records of `other` count as `keep`'s. Ended by striking this out.
-struct Join { PersonId keep, other; WM_EQUAL(Join); };
+struct Join {
+  PersonId keep, other;
+  WM_EQUAL(Join);
+};
 enum class Purpose { teach, practise, check_out };
 /// A one-on-one: member, assessor and unit, from `from` to `to`.
-struct Booking { PersonId person; PersonId assessor; MachineId machine; TargetName target; Instant from, to; Purpose purpose = Purpose::check_out; WM_EQUAL(Booking); };
-struct Cancel { RecordId booking; std::string reason; WM_EQUAL(Cancel); };
+struct Booking {
+  PersonId person;
+  PersonId assessor;
+  MachineId machine;
+  TargetName target;
+  Instant from, to;
+  Purpose purpose = Purpose::check_out;
+  WM_EQUAL(Booking);
+};
+struct Cancel {
+  RecordId booking;
+  std::string reason;
+  WM_EQUAL(Cancel);
+};
 enum class Turnout { arrived, late, not_come };
-struct Attendance { RecordId booking; Turnout turnout = Turnout::arrived; WM_EQUAL(Attendance); };
+struct Attendance {
+  RecordId booking;
+  Turnout turnout = Turnout::arrived;
+  WM_EQUAL(Attendance);
+};
 /// Somebody came in or left; `staff` when on duty.
-struct Presence { PersonId person; bool in = true; bool staff = false; WM_EQUAL(Presence); };
-struct Waiting { PersonId person; TargetName target; WM_EQUAL(Waiting); };
-struct WaitingEnd { RecordId waiting; WM_EQUAL(WaitingEnd); };
-/// What a check-out left open: "no dado", "with the adapted jig". Stands beside the ladder until a new check-out.
-struct Restriction { RecordId checkout; std::string text; WM_EQUAL(Restriction); };
+struct Presence {
+  PersonId person;
+  bool in = true;
+  bool staff = false;
+  WM_EQUAL(Presence);
+};
+struct Waiting {
+  PersonId person;
+  TargetName target;
+  WM_EQUAL(Waiting);
+};
+struct WaitingEnd {
+  RecordId waiting;
+  WM_EQUAL(WaitingEnd);
+};
+/// What a check-out left open: "no dado", "with the adapted jig". Stands beside the ladder until a new
+/// check-out.
+struct Restriction {
+  RecordId checkout;
+  std::string text;
+  WM_EQUAL(Restriction);
+};
 /// The marks of a check-out's run sheet, in the sheet's order.
 using wm::Mark;
-struct SheetMarks { RecordId checkout; std::string sheet; int sheet_revision = 0; std::vector<Mark> marks; std::vector<Mark> again; MachineId machine; WM_EQUAL(SheetMarks); };
+struct SheetMarks {
+  RecordId checkout;
+  std::string sheet;
+  int sheet_revision = 0;
+  std::vector<Mark> marks;
+  std::vector<Mark> again;
+  MachineId machine;
+  WM_EQUAL(SheetMarks);
+};
 /// Details of a lockout: what the tag says, the padlock, who holds the key, why.
-struct Tag { RecordId lockout; std::string tag, padlock, reason; PersonId key_holder; WM_EQUAL(Tag); };
+struct Tag {
+  RecordId lockout;
+  std::string tag, padlock, reason;
+  PersonId key_holder;
+  WM_EQUAL(Tag);
+};
 /// An attempt to reach the one who put a lock on, before somebody else takes it off.
-struct Reached { RecordId lockout; std::string how; WM_EQUAL(Reached); };
+struct Reached {
+  RecordId lockout;
+  std::string how;
+  WM_EQUAL(Reached);
+};
 /// A unit of a class, as it stands from `at` on.
-struct MachineAdded { MachineId machine; std::string machine_class, label; WM_EQUAL(MachineAdded); };
+struct MachineAdded {
+  MachineId machine;
+  std::string machine_class, label;
+  WM_EQUAL(MachineAdded);
+};
 /// Days on which an assessor is usually in: minutes of the shop's day, 0 = Monday.
-struct Hours { PersonId person; int weekday = 0, from_minute = 0, to_minute = 0; WM_EQUAL(Hours); };
+struct Hours {
+  PersonId person;
+  int weekday = 0, from_minute = 0, to_minute = 0;
+  WM_EQUAL(Hours);
+};
 /// Another record struck out, with a reason. Its `at` is the other's `voided`.
-struct StrikeOut { RecordId record; std::string reason; WM_EQUAL(StrikeOut); };
-/// A rulebook published, in its place in the journal; Store::rulebooks has what it says. By PublishRulebook only.
-struct RulebookIssued { int version = 1; WM_EQUAL(RulebookIssued); };
+struct StrikeOut {
+  RecordId record;
+  std::string reason;
+  WM_EQUAL(StrikeOut);
+};
+/// A rulebook published, in its place in the journal; Store::rulebooks has what it says. By PublishRulebook
+/// only.
+struct RulebookIssued {
+  int version = 1;
+  WM_EQUAL(RulebookIssued);
+};
 #undef WM_EQUAL
 
-using ShopFact = std::variant<RoleGiven, Join, Booking, Cancel, Attendance, Presence, Waiting, WaitingEnd, Restriction,
-                              SheetMarks, Tag, Reached, MachineAdded, Hours, StrikeOut, RulebookIssued>;
+using ShopFact =
+    std::variant<RoleGiven, Join, Booking, Cancel, Attendance, Presence, Waiting, WaitingEnd, Restriction,
+                 SheetMarks, Tag, Reached, MachineAdded, Hours, StrikeOut, RulebookIssued>;
 
 /// One line of the journal. `order` is the place in the one order of commits; `recorded` a label that never
 /// runs backwards.
@@ -70,8 +144,8 @@ struct Entry {
 
 /// A person's details: apart from the records, can be corrected and blanked.
 struct Person {
-  PersonId id;          // chosen by the store, never shown as a name
-  std::string number;   // the member's number, as on the card
+  PersonId id;         // chosen by the store, never shown as a name
+  std::string number;  // the member's number, as on the card
   std::string given, family;
   std::string nickname;  // what they are called, if not `given`
   std::string card;      // what the card reader types, without its prefix

@@ -12,7 +12,8 @@
 
 namespace wm::db {
 
-/// What a new shop is. `demo_clock` is for the demo shop: how many seconds its clock is ahead of the real one.
+/// What a new shop is. `demo_clock` is for the demo shop: how many seconds its clock is ahead of the real
+/// one.
 struct ShopDetails {
   std::string name;
   std::string zone;
@@ -22,10 +23,10 @@ struct ShopDetails {
 
 /// What a commit appended.
 struct Committed {
-  std::int64_t number = 0;          // the commit's place in the one order
+  std::int64_t number = 0;  // the commit's place in the one order
   std::vector<Entry> entries;
-  PersonId person;                  // of EnterPerson: the id chosen
-  bool again = false;               // the same command had been committed before; nothing was added
+  PersonId person;     // of EnterPerson: the id chosen
+  bool again = false;  // the same command had been committed before; nothing was added
 };
 
 /// What a test sets otherwise; the program takes it as it is.
@@ -61,11 +62,12 @@ class Store {
 
   /// The only way in. All of it or nothing; a Problem says what stood in the way and what would lift it.
   Expected<Committed> commit(const Command& command);
-  /// Several commands in one transaction, as import needs: all or nothing; the Problem names the first refused
+  /// Several commands in one transaction, as import needs: all or nothing; the Problem names the first
+  /// refused
   /// (`where`: "command N").
   Expected<Committed> commit_all(const std::vector<Command>& commands);
-  /// Commands that make a shop out of files of the past: as commit_all, dated by their own `at` and taken in its
-  /// order (those without come first), `recorded` then too, by nobody. Only on a store that is empty.
+  /// Commands that make a shop out of files of the past: as commit_all, dated by their own `at` and taken in
+  /// its order (those without come first), `recorded` then too, by nobody. Only on a store that is empty.
   Expected<Committed> found(const std::vector<Command>& commands);
 
   /// The role of whoever knows this PIN; wrong ones slow the station down.

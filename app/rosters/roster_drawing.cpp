@@ -1,4 +1,7 @@
-// Draws one page of a roster. Black and white only: weight, height and words carry the meaning.
+// Draws one page of the grid, and what every form of the roster draws with. Black and white only: weight,
+// height and words carry the meaning.
+#include "app/rosters/roster_drawing.h"
+
 #include <QCoreApplication>
 #include <QFontMetricsF>
 
@@ -19,35 +22,18 @@ constexpr double gap = 6 * u;
 const QColor ink(Qt::black);
 const QColor quiet(0x44, 0x44, 0x44);
 const QColor hair(0x99, 0x99, 0x99);
+const QColor pale(0xd8, 0xd8, 0xd8);
 const QColor band(0xf2, 0xf2, 0xf2);
 
-void text(QPainter& painter, const QRectF& box, const QFont& font, const QColor& colour, const QString& words,
+QColor colour(RosterInk chosen) { return chosen == RosterInk::plain ? ink : quiet; }
+
+void text(QPainter& painter, const QRectF& box, const QFont& font, RosterInk chosen, const QString& words,
           int flags = Qt::AlignLeft | Qt::AlignVCenter) {
-  painter.setFont(font);
-  painter.setPen(colour);
-  painter.drawText(box, flags, words);
+  draw_roster_text(painter, box, font, chosen, words, flags);
 }
 
 void ladder(QPainter& painter, QPointF at, Rung rung) {
-  draw_ladder(painter, QRectF(at, QSizeF(10 * u, 10 * u)), rung, ink, hair, ink);
-}
-
-void rule(QPainter& painter, double y, double width, double weight) {
-  painter.setPen(QPen(ink, weight * u));
-  painter.drawLine(QPointF(0, y), QPointF(width, y));
-}
-
-/// The tier's notches and number, over its first column on this page.
-void draw_tier(QPainter& painter, QPointF at, int tier, double width) {
-  painter.save();
-  painter.translate(at);
-  painter.scale(u, u);
-  const int drawn = tier > 6 ? 0 : tier;
-  if (drawn > 0) draw_notches(painter, QRectF(0, 2, 40, 8), tier, ink);
-  painter.restore();
-  const double left = drawn > 0 ? (drawn * 7 + 3) * u : 0;
-  text(painter, QRectF(at.x() + left, at.y(), width - left, 12 * u), paper_font(8, true), ink,
-       Tr::tr("Tier %1").arg(tier));
+  draw_roster_ladder(painter, QRectF(at, QSizeF(10 * u, 10 * u)), rung);
 }
 
 void draw_heads(QPainter& painter, const QRectF& body, const RosterTable& table, const RosterLayout& layout,
@@ -56,15 +42,17 @@ void draw_heads(QPainter& painter, const QRectF& body, const RosterTable& table,
   int tier = -1;
   for (const std::size_t place : sheet.columns) {
     const RosterColumn& column = table.columns[place];
-    if (column.tier != tier) draw_tier(painter, {x, body.top()}, column.tier, layout.column_width);
+    if (column.tier != tier)
+      draw_roster_tier(painter, {x, body.top()}, column.tier, Tr::tr("Tier %1").arg(column.tier),
+                       layout.column_width);
     tier = column.tier;
     const double width = layout.column_width - gap;
     const QRectF box(x, body.top() + 15 * u, width, layout.head_height - 19 * u);
     const QFontMetricsF heavy(paper_font(8, true));
     const double machine_height = heavy.boundingRect(box, Qt::TextWordWrap, column.machine).height();
-    text(painter, QRectF(x, box.top(), width, machine_height), paper_font(8, true), ink, column.machine,
-         Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap);
-    text(painter, box.adjusted(0, machine_height, 0, 0), paper_font(7), quiet, column.mode,
+    text(painter, QRectF(x, box.top(), width, machine_height), paper_font(8, true), RosterInk::plain,
+         column.machine, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap);
+    text(painter, box.adjusted(0, machine_height, 0, 0), paper_font(7), RosterInk::quiet, column.mode,
          Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap);
     x += layout.column_width;
   }
@@ -77,15 +65,16 @@ void draw_cell(QPainter& painter, const QRectF& box, const RosterTable& table, c
   const QRectF words(box.left() + ladder_room, box.top() + (two_lines ? 0.8 * u : 0),
                      box.width() - ladder_room, two_lines ? 10 * u : box.height());
   if (cell.rung != Rung::barred) ladder(painter, {box.left(), box.top() + 4.5 * u}, cell.rung);
-  text(painter, words, paper_font(8, full), cell.rung == Rung::barred ? quiet : ink, cell_words(cell));
+  text(painter, words, paper_font(8, full), cell.rung == Rung::barred ? RosterInk::quiet : RosterInk::plain,
+       cell_words(cell));
   text(painter, QRectF(words.left(), box.top() + 10 * u, words.width(), 9 * u), paper_font(7),
-       cell.overdue ? ink : quiet, detail);
+       cell.overdue ? RosterInk::plain : RosterInk::quiet, detail);
 }
 
 void draw_row(QPainter& painter, const QRectF& box, const RosterTable& table, const RosterLayout& layout,
               const RosterSheet& sheet, const RosterRow& row) {
   text(painter, QRectF(box.left() + 4 * u, box.top(), layout.name_width - gap - 4 * u, box.height()),
-       paper_font(9), ink, row.name, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap);
+       paper_font(9), RosterInk::plain, row.name, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap);
   double x = box.left() + layout.name_width;
   for (const std::size_t column : sheet.columns) {
     draw_cell(painter, QRectF(x, box.top(), layout.column_width - gap, box.height()), table,
@@ -94,8 +83,42 @@ void draw_row(QPainter& painter, const QRectF& box, const RosterTable& table, co
   }
 }
 
-/// What the words and pictures of the list mean, in one line at its foot.
-void draw_legend(QPainter& painter, const QRectF& box) {
+}  // namespace
+
+void draw_roster_text(QPainter& painter, const QRectF& box, const QFont& font, RosterInk chosen,
+                      const QString& words, int flags) {
+  painter.setFont(font);
+  painter.setPen(colour(chosen));
+  painter.drawText(box, flags, words);
+}
+
+void draw_roster_ladder(QPainter& painter, const QRectF& box, Rung rung) {
+  draw_ladder(painter, box, rung, ink, hair, ink);
+}
+
+void draw_roster_rule(QPainter& painter, double x, double y, double width, double weight) {
+  painter.setPen(QPen(ink, weight * u));
+  painter.drawLine(QPointF(x, y), QPointF(x + width, y));
+}
+
+void draw_roster_hair(QPainter& painter, double x, double y, double width) {
+  painter.setPen(QPen(pale, 0.3 * u));
+  painter.drawLine(QPointF(x, y), QPointF(x + width, y));
+}
+
+void draw_roster_tier(QPainter& painter, QPointF at, int tier, const QString& words, double width) {
+  painter.save();
+  painter.translate(at);
+  painter.scale(u, u);
+  const int drawn = tier > 6 ? 0 : tier;
+  if (drawn > 0) draw_notches(painter, QRectF(0, 2, 40, 8), tier, ink);
+  painter.restore();
+  const double left = drawn > 0 ? (drawn * 7 + 3) * u : 0;
+  text(painter, QRectF(at.x() + left, at.y(), width - left, 12 * u), paper_font(8, true), RosterInk::plain,
+       words);
+}
+
+void draw_roster_legend(QPainter& painter, const QRectF& box) {
   double x = box.left();
   const QFont font = paper_font(7.5);
   const auto part = [&](std::optional<Rung> rung, const QString& words) {
@@ -104,7 +127,7 @@ void draw_legend(QPainter& painter, const QRectF& box) {
       x += ladder_room;
     }
     const double width = QFontMetricsF(font).horizontalAdvance(words) + u;
-    text(painter, QRectF(x, box.top(), width, 12 * u), font, ink, words);
+    text(painter, QRectF(x, box.top(), width, 12 * u), font, RosterInk::plain, words);
     x += width + 14 * u;
   };
   part(Rung::independent, Tr::tr("unsupervised: without a supervisor"));
@@ -118,14 +141,12 @@ void draw_legend(QPainter& painter, const QRectF& box) {
   painter.translate(0, -12 * u);
 }
 
-}  // namespace
-
 void draw_sheet(QPainter& painter, const QRectF& body, const RosterTable& table, const RosterLayout& layout,
                 const RosterSheet& sheet) {
   const double width = layout.name_width + layout.column_width * static_cast<double>(sheet.columns.size());
   draw_heads(painter, body, table, layout, sheet);
   double y = body.top() + layout.head_height;
-  rule(painter, y, width, 1);
+  draw_roster_rule(painter, body.left(), y, width, 1);
   for (std::size_t i = 0; i < sheet.rows.size(); ++i) {
     const QRectF box(body.left(), y, width, layout.row_height);
     if (i % 2 == 0) painter.fillRect(box.adjusted(0, 0.5 * u, 0, 0), band);
@@ -133,12 +154,12 @@ void draw_sheet(QPainter& painter, const QRectF& body, const RosterTable& table,
     y += layout.row_height;
   }
   if (sheet.rows.empty()) {
-    text(painter, QRectF(body.left(), y + 4 * u, body.width(), 20 * u), paper_font(10), ink,
+    text(painter, QRectF(body.left(), y + 4 * u, body.width(), 20 * u), paper_font(10), RosterInk::plain,
          Tr::tr("Nobody may use any of these machines."));
     y += 28 * u;
   }
-  rule(painter, y, width, 1);
-  draw_legend(painter, QRectF(body.left(), y + 5 * u, body.width(), layout.legend_height));
+  draw_roster_rule(painter, body.left(), y, width, 1);
+  draw_roster_legend(painter, QRectF(body.left(), y + 5 * u, body.width(), roster_legend_height));
 }
 
 }  // namespace wm::app

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/rosters/roster_drawing.h"
+
 namespace wm::app {
 namespace {
 
@@ -116,7 +118,6 @@ RosterLayout lay_out(const RosterTable& table, bool everybody, const QRectF& bod
   RosterLayout layout;
   layout.name_width = needed_name_width(table);
   layout.row_height = 20 * u;
-  layout.legend_height = 29 * u;
   const double needed = needed_column_width(table);
   const double room = body.width() - layout.name_width;
   const auto most = static_cast<std::size_t>(std::max(1.0, std::floor(room / needed)));
@@ -125,7 +126,7 @@ RosterLayout lay_out(const RosterTable& table, bool everybody, const QRectF& bod
   for (const auto& group : groups) widest = std::max(widest, group.size());
   layout.column_width = std::min(room / static_cast<double>(widest), needed * widest_stretch);
   layout.head_height = needed_head_height(table, layout.column_width);
-  const double rows_room = body.height() - layout.head_height - layout.legend_height;
+  const double rows_room = body.height() - layout.head_height - roster_legend_height;
   const auto rows_a_page = static_cast<std::size_t>(std::max(1.0, std::floor(rows_room / layout.row_height)));
   for (const auto& columns : groups) {
     const auto rows = rows_for(table, everybody, columns);

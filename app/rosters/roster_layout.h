@@ -15,7 +15,7 @@ struct RosterSheet {
 
 /// Lengths in paper units.
 struct RosterLayout {
-  double name_width = 0, column_width = 0, head_height = 0, row_height = 0, legend_height = 0;
+  double name_width = 0, column_width = 0, head_height = 0, row_height = 0;
   std::vector<RosterSheet> sheets;
 };
 

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 
+#include "app/rosters/door_layout.h"
 #include "app/rosters/roster_layout.h"
 #include "app/words/words.h"
 
@@ -35,25 +36,45 @@ QString foot_of(const RosterTable& table) {
   return parts.join(' ');
 }
 
-PaperText text_of(const RosterTable& table, PaperSize size) {
+PaperText text_of(const RosterTable& table, RosterForm form, PaperSize size) {
   const QString tiers = tiers_named(table);
   const QString day = long_day(table.at, table.zone);
   return {Tr::tr("Who may use what"),
           tiers.isEmpty() ? Tr::tr("%1, on %2").arg(table.shop, day)
                           : Tr::tr("%1, %2, on %3", "shop, tiers, day").arg(table.shop, tiers, day),
-          foot_of(table), size, true};
+          foot_of(table), size, form == RosterForm::grid};
+}
+
+/// A roster ready to be drawn. Its table must outlive it.
+struct Laid {
+  PaperText text;
+  int pages;
+  DrawBody draw;
+};
+
+Laid lay(const RosterTable& table, const RosterChoice& choice, PaperSize size) {
+  const PaperText text = text_of(table, choice.form, size);
+  if (choice.form == RosterForm::grid) {
+    const RosterLayout layout = lay_out(table, choice.everybody, paper_body(text));
+    return {text, static_cast<int>(layout.sheets.size()),
+            [&table, layout](QPainter& painter, const QRectF& body, int page) {
+              draw_sheet(painter, body, table, layout, layout.sheets[static_cast<std::size_t>(page)]);
+            }};
+  }
+  const std::vector<DoorPage> pages =
+      lay_out_door(table, choice.form == RosterForm::machine_a_page, paper_body(text));
+  return {text, static_cast<int>(pages.size()),
+          [&table, pages](QPainter& painter, const QRectF& body, int page) {
+            draw_door(painter, body, table, pages[static_cast<std::size_t>(page)]);
+          }};
 }
 
 }  // namespace
 
 Expected<int> write_roster_pdf(const RosterTable& table, const RosterChoice& choice, const QString& path,
                                PaperSize size) {
-  const PaperText text = text_of(table, size);
-  const RosterLayout layout = lay_out(table, choice.everybody, paper_body(text));
-  return write_pdf(path, text, static_cast<int>(layout.sheets.size()),
-                   [&](QPainter& painter, const QRectF& body, int page) {
-                     draw_sheet(painter, body, table, layout, layout.sheets[static_cast<std::size_t>(page)]);
-                   });
+  const Laid laid = lay(table, choice, size);
+  return write_pdf(path, laid.text, laid.pages, laid.draw);
 }
 
 Expected<int> write_roster_pdf(Session& session, const RosterChoice& choice, const QString& path,
@@ -62,14 +83,9 @@ Expected<int> write_roster_pdf(Session& session, const RosterChoice& choice, con
 }
 
 bool print_roster(const RosterTable& table, const RosterChoice& choice, QPrinter& printer, PaperSize size) {
-  const PaperText text = text_of(table, size);
-  const RosterLayout layout = lay_out(table, choice.everybody, paper_body(text));
-  set_up(printer, text);
-  return paint_paper(printer, text, static_cast<int>(layout.sheets.size()),
-                     [&](QPainter& painter, const QRectF& body, int page) {
-                       draw_sheet(painter, body, table, layout,
-                                  layout.sheets[static_cast<std::size_t>(page)]);
-                     });
+  const Laid laid = lay(table, choice, size);
+  set_up(printer, laid.text);
+  return paint_paper(printer, laid.text, laid.pages, laid.draw);
 }
 
 }  // namespace wm::app

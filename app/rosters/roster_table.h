@@ -8,10 +8,15 @@
 
 namespace wm::app {
 
-/// Which part of the shop. `tiers`: nothing means all of them. `everybody`: also people with nothing to show.
+/// How a roster lies on paper: people by machines; under each machine its names; the same, a page a machine.
+enum class RosterForm { grid, door, machine_a_page };
+
+/// Which part of the shop. `tiers`: nothing means all of them. `everybody`: also people with nothing to show
+/// (the grid alone has room for them).
 struct RosterChoice {
   std::optional<std::vector<int>> tiers;
   bool everybody = false;
+  RosterForm form = RosterForm::grid;
   friend bool operator==(const RosterChoice&, const RosterChoice&) = default;
 };
 

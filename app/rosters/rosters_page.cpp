@@ -28,6 +28,7 @@ RostersPage::RostersPage(Session& session, QWidget* parent)
       summary_(role_label("quiet")),
       tier_boxes_(new QHBoxLayout),
       everybody_(new QCheckBox(tr("Also people with &nothing"))),
+      form_(new QComboBox),
       paper_(new QComboBox),
       grid_(new RosterGrid) {
   heading_->setText(tr("Who may use what"));
@@ -61,6 +62,12 @@ QWidget* RostersPage::controls() {
   connect(everybody_, &QCheckBox::toggled, this, &RostersPage::refresh);
   layout->addWidget(everybody_);
   layout->addStretch(1);
+  form_->setObjectName("form");
+  form_->setAccessibleName(tr("How it lies on paper"));
+  form_->addItem(tr("For a door: names by machine"), static_cast<int>(RosterForm::door));
+  form_->addItem(tr("For machines: a page each"), static_cast<int>(RosterForm::machine_a_page));
+  form_->addItem(tr("For a desk: people by machines"), static_cast<int>(RosterForm::grid));
+  layout->addWidget(form_);
   paper_->setObjectName("paper");
   paper_->setAccessibleName(tr("Paper"));
   paper_->addItem(tr("Letter"), static_cast<int>(PaperSize::letter));
@@ -102,7 +109,8 @@ void RostersPage::show_tiers() {
 }
 
 RosterChoice RostersPage::choice() const {
-  RosterChoice choice{std::vector<int>(), everybody_->isChecked()};
+  RosterChoice choice{std::vector<int>(), everybody_->isChecked(),
+                      static_cast<RosterForm>(form_->currentData().toInt())};
   for (const auto& [tier, box] : tiers_)
     if (box->isChecked()) choice.tiers->push_back(tier);
   return choice;

@@ -37,7 +37,7 @@ class RostersPage : public Page {
   QHBoxLayout* tier_boxes_;
   std::vector<std::pair<int, QCheckBox*>> tiers_;
   QCheckBox* everybody_;
-  QComboBox* paper_;
+  QComboBox *form_, *paper_;
   RosterGrid* grid_;
 };
 

@@ -10,6 +10,7 @@
 
 #include "app/cli/version.h"
 #include "app/frame/main_window.h"
+#include "app/start/language.h"
 #include "app/start/start_page.h"
 #include "app/start/system_shade.h"
 #include "app/words/words.h"
@@ -72,6 +73,7 @@ int open_program(int argc, char** argv, const OpenWith& with) {
   QApplication app(argc, argv);
   QCoreApplication::setApplicationName("witnessmark");
   QCoreApplication::setApplicationVersion(version);
+  speak(app, QLocale::system());
   follow_system_shade(app);
   const std::string path = store_path(with);
   Program program(path);

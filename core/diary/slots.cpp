@@ -18,7 +18,7 @@ Instant next_start(const Zone& zone, Instant t, int step) {
     if (local.second != 0)
       t = t + (60 - local.second);
     else if (past != 0)
-      t = t + (step - past) * 60;
+      t = t + std::int64_t{60} * (step - past);
     else
       return t;
   }

@@ -23,18 +23,19 @@ class Repeats {
  public:
   explicit Repeats(Problems& problems) : problems_(problems) {}
 
-  bool operator()(int, Json::parse_event_t event, Json& parsed) {
-    using enum Json::parse_event_t;
-    if (event == object_end || event == array_end) {
+  using Event = Json::parse_event_t;
+
+  bool operator()(int, Event event, Json& parsed) {
+    if (event == Event::object_end || event == Event::array_end) {
       open_.pop_back();
       return true;
     }
-    if (event == key) {
+    if (event == Event::key) {
       enter(parsed.get<std::string>());
       return true;
     }
     if (!open_.empty() && open_.back().list) open_.back().step = std::to_string(open_.back().count++);
-    if (event != value) open_.push_back({event == array_start, 0, {}, {}});
+    if (event != Event::value) open_.push_back({event == Event::array_start, 0, {}, {}});
     return true;
   }
 

@@ -51,7 +51,8 @@ std::optional<Instant> parse_instant(std::string_view text) {
   const auto hour = below(text.substr(11, 2), 24), minute = below(text.substr(14, 2), 60),
              second = below(text.substr(17, 2), 60);
   if (!day || !hour || !minute || !second) return std::nullopt;
-  return Instant{std::int64_t{day->number} * 86400 + *hour * 3600 + *minute * 60 + *second};
+  return Instant{std::int64_t{day->number} * 86400 + std::int64_t{*hour} * 3600 + std::int64_t{*minute} * 60 +
+                 *second};
 }
 
 std::string to_text(Day d) {

@@ -79,7 +79,9 @@ struct CheckShopFact {
 
 }  // namespace
 
-Expected<void> check_shop_fact(const Case& c, const ShopFact& fact) { return std::visit(CheckShopFact{c}, fact); }
+Expected<void> check_shop_fact(const Case& c, const ShopFact& fact) {
+  return std::visit(CheckShopFact{c}, fact);
+}
 
 Expected<void> check_out_of_service(const Case& c, const PutOutOfService& action) {
   if (auto fine = check_fact(c, AnyFact(Fact(Lockout{action.machine}))); !fine) return fine;

@@ -3,8 +3,10 @@
 #include <QRegularExpression>
 #include <map>
 
+#include "app/rosters/door_layout.h"
 #include "app/rosters/roster_paper.h"
 #include "app/rosters/rosters_page.h"
+#include "demo_shop.h"
 #include "lists_shop.h"
 
 using namespace wm;
@@ -23,6 +25,16 @@ QString run_pdftotext(const QStringList& arguments) {
   process.start("pdftotext", arguments);
   if (!process.waitForFinished()) qFatal("pdftotext is missing: install poppler-utils");
   return QString::fromUtf8(process.readAllStandardOutput());
+}
+
+/// Letters alone, to look a name up in. Arabic comes out of a PDF in presentation forms, one for each place
+/// in a word, since Qt writes glyphs and not the letters they stand for: compatibility normalisation makes
+/// letters of them again. Hebrew comes out with spaces between its letters, and both with marks of direction.
+QString letters_of(const QString& text) {
+  QString letters;
+  for (const QChar c : text.normalized(QString::NormalizationForm_KC))
+    if (!c.isSpace() && c.category() != QChar::Other_Format) letters += c;
+  return letters;
 }
 
 std::vector<Word> words_of(const QString& pdf, QSizeF* size = nullptr) {
@@ -48,6 +60,14 @@ std::vector<Word> words_of(const QString& pdf, QSizeF* size = nullptr) {
 
 class RostersTest : public QObject {
   Q_OBJECT
+
+  /// Made once: it takes seconds.
+  std::unique_ptr<Session> demo_;
+  Session& demo() {
+    if (!demo_) demo_ = demo_session(false);
+    return *demo_;
+  }
+
  private slots:
   void people_of_every_script_are_on_the_paper_in_real_letters() {
     ListsShop shop;
@@ -65,16 +85,31 @@ class RostersTest : public QObject {
     QCOMPARE(text.count("does not make"), text.count("Page "));
   }
 
+  void no_word_on_the_paper_is_cut_or_runs_into_another_data() {
+    QTest::addColumn<int>("form");
+    QTest::addColumn<int>("size");
+    for (const RosterForm form : {RosterForm::grid, RosterForm::door, RosterForm::machine_a_page})
+      for (const PaperSize size : {PaperSize::letter, PaperSize::a4})
+        QTest::addRow("form %d, size %d", static_cast<int>(form), static_cast<int>(size))
+            << static_cast<int>(form) << static_cast<int>(size);
+  }
+
   void no_word_on_the_paper_is_cut_or_runs_into_another() {
+    QFETCH(const int, form);
+    QFETCH(const int, size);
+    const auto paper_size = static_cast<PaperSize>(size);
+    const bool grid = static_cast<RosterForm>(form) == RosterForm::grid;
     ListsShop shop;
-    for (const PaperSize size : {PaperSize::letter, PaperSize::a4}) {
+    {
       const QString pdf = shop.file("roster.pdf");
-      QVERIFY(write_roster_pdf(shop.session(), {std::nullopt, true}, pdf, size));
+      QVERIFY(write_roster_pdf(shop.session(), {std::nullopt, true, static_cast<RosterForm>(form)}, pdf,
+                               paper_size));
       QSizeF paper;
       const std::vector<Word> words = words_of(pdf, &paper);
       QVERIFY(words.size() > 100);
       // ISO 216 A4 is 210 x 297 mm, US Letter 8.5 x 11 in (ANSI/ASME Y14.1, size A).
-      QCOMPARE(qRound(paper.width()), size == PaperSize::letter ? 792 : 842);
+      const bool letter = paper_size == PaperSize::letter;
+      QCOMPARE(qRound(grid ? paper.width() : paper.height()), letter ? 792 : 842);
       for (std::size_t i = 0; i < words.size(); ++i) {
         QVERIFY2(QRectF(QPointF(35, 35), paper - QSizeF(70, 70)).contains(words[i].box),
                  qPrintable(words[i].text));
@@ -102,6 +137,63 @@ class RostersTest : public QObject {
     for (int page = 0; page < *pages; ++page) {
       QVERIFY(heads[page] >= 1);
       QCOMPARE(titles[page], 1);
+    }
+  }
+
+  void a_door_has_under_each_machine_everybody_who_may_use_it_and_nobody_else() {
+    const RosterTable table = roster_table(demo(), {});
+    QTemporaryDir folder;
+    const QString pdf = folder.filePath("machines.pdf");
+    const auto pages =
+        write_roster_pdf(table, {{}, false, RosterForm::machine_a_page}, pdf, PaperSize::letter);
+    QVERIFY(pages);
+    QCOMPARE(*pages, static_cast<int>(table.columns.size()));
+    for (int page = 0; page < *pages; ++page) {
+      const auto column = static_cast<std::size_t>(page);
+      const QString number = QString::number(page + 1);
+      // Arabic comes out in presentation forms, one for each place in a word: Qt writes the glyphs and not
+      // the letters they stand for. Compatibility normalisation makes letters of them again.
+      const QString text = letters_of(run_pdftotext({"-f", number, "-l", number, "-layout", pdf, "-"}));
+      QVERIFY2(text.contains(letters_of(table.columns[column].machine)), qPrintable(text));
+      int free = 0, watched = 0;
+      for (const RosterRow& row : table.rows) {
+        const RosterCell& cell = row.cells[column];
+        free += cell.rung == Rung::independent;
+        watched += cell.rung == Rung::supervised;
+        const QString family = letters_of(row.name.section(',', 0, 0));
+        if (!cell.empty()) QVERIFY2(text.contains(family), qPrintable(family + " is not in:\n" + text));
+        if (cell.empty() && family.size() > 4) QVERIFY2(!text.contains(family + ','), qPrintable(family));
+        if (cell.rung == Rung::independent && cell.until)
+          QVERIFY(text.contains(letters_of(door_day(cell, table))));
+      }
+      if (free) QVERIFY2(text.contains(QString("throughthedayshown:%1").arg(free)), qPrintable(text));
+      if (watched) QVERIFY2(text.contains(QString("Onlywithasupervisor:%1").arg(watched)), qPrintable(text));
+    }
+  }
+
+  void a_long_list_goes_on_overleaf_with_its_heads_and_loses_nobody() {
+    const RosterTable table = roster_table(demo(), {});
+    const QRectF body(0, 0, 5400, 3000);  // a short page
+    const auto pages = lay_out_door(table, false, body);
+    std::vector<std::vector<std::size_t>> printed(table.columns.size());
+    for (const DoorPage& page : pages) {
+      QVERIFY(page.pieces.size() > 1);
+      QVERIFY(page.pieces[0].kind == DoorPiece::Kind::tier);
+      QVERIFY(page.pieces[1].kind == DoorPiece::Kind::machine);
+      double bottom = 0;
+      for (const DoorPiece& piece : page.pieces) {
+        QVERIFY(piece.top >= bottom);
+        bottom = piece.top + piece.height;
+        auto& names = printed[piece.column];
+        names.insert(names.end(), piece.rows.begin(), piece.rows.end());
+      }
+      QVERIFY(bottom <= body.height() - door_legend_height);
+    }
+    for (std::size_t column = 0; column < table.columns.size(); ++column) {
+      std::vector<std::size_t> expected;
+      for (std::size_t row = 0; row < table.rows.size(); ++row)
+        if (table.rows[row].cells[column].rung == Rung::independent) expected.push_back(row);
+      QCOMPARE(printed[column], expected);
     }
   }
 

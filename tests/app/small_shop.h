@@ -57,7 +57,8 @@ struct SmallShop {
     one.gates = {gate("1-waiver", Rung::supervised, {waiver})};
     two.gates = {gate("2-waiver", Rung::supervised, {waiver}), gate("2-guards", Rung::supervised, {guards})};
     three.gates = {gate("3-waiver", Rung::supervised, {waiver}), gate("3-guards", Rung::supervised, {guards}),
-                   gate("quiz", Rung::independent, {quiz}), gate("grown-up", Rung::independent, {NeedAge{18}})};
+                   gate("quiz", Rung::independent, {quiz}),
+                   gate("grown-up", Rung::independent, {NeedAge{18}})};
     three.conditions = {Staffed{}};
     MachineClass drill, saw, combi;
     drill.name = "drill press";

@@ -155,5 +155,6 @@ TEST_CASE("Wrong PINs make the station wait longer and longer, and a right one e
   CHECK_FALSE(shop.store().sit_down("ivo", "9999"));
   CHECK(shop.store().sit_down("ivo", "2222") == Role::instructor);
   CHECK_FALSE(shop.store().sit_down("kim", ""));
-  for (const char* pin : {"123", "1234567890123", "12a4", "", "１２３４"}) CHECK_FALSE(shop.commit("mia", ChoosePin{"kim", pin}));
+  for (const char* pin : {"123", "1234567890123", "12a4", "", "１２３４"})
+    CHECK_FALSE(shop.commit("mia", ChoosePin{"kim", pin}));
 }

@@ -49,25 +49,31 @@ const std::vector<QString> forbidden = {
     "INSERT OR REPLACE INTO records SELECT 99999, commit_no, id, kind, happened_at, recorded_at, entered_by, "
     "station, from_paper, note_hash, person, machine, refers_to, body FROM records WHERE ord = 2",
     // the next order number, but the id of another
-    "INSERT OR REPLACE INTO records SELECT (SELECT max(ord) + 1 FROM records), commit_no, id, kind, happened_at, "
+    "INSERT OR REPLACE INTO records SELECT (SELECT max(ord) + 1 FROM records), commit_no, id, kind, "
+    "happened_at, "
     "(SELECT max(recorded_at) FROM records), entered_by, station, from_paper, note_hash, person, machine, "
     "refers_to, body FROM records WHERE ord = 2",
     // the order number by its other name
-    "INSERT OR REPLACE INTO records (rowid, commit_no, id, kind, happened_at, recorded_at, entered_by, station, "
+    "INSERT OR REPLACE INTO records (rowid, commit_no, id, kind, happened_at, recorded_at, entered_by, "
+    "station, "
     "from_paper, body) VALUES (2, 1, 'new', 'use', 0, 9999999999, '', 'desk', 0, '{}')",
     // a gap in the order, and a clock run back
-    "INSERT INTO records (ord, commit_no, id, kind, happened_at, recorded_at, entered_by, station, from_paper, "
+    "INSERT INTO records (ord, commit_no, id, kind, happened_at, recorded_at, entered_by, station, "
+    "from_paper, "
     "body) VALUES (99999, 1, 'new', 'use', 0, 9999999999, '', 'desk', 0, '{}')",
-    "INSERT INTO records (ord, commit_no, id, kind, happened_at, recorded_at, entered_by, station, from_paper, "
+    "INSERT INTO records (ord, commit_no, id, kind, happened_at, recorded_at, entered_by, station, "
+    "from_paper, "
     "body) SELECT max(ord) + 1, 1, 'new', 'use', 0, 0, '', 'desk', 0, '{}' FROM records",
     // a second strike-out, which a unique index alone would let replace the first
-    "INSERT OR REPLACE INTO records (ord, commit_no, id, kind, happened_at, recorded_at, entered_by, station, "
+    "INSERT OR REPLACE INTO records (ord, commit_no, id, kind, happened_at, recorded_at, entered_by, "
+    "station, "
     "from_paper, refers_to, body) SELECT max(ord) + 1, 1, 'new', 'strike_out', 0, 9999999999, '', 'desk', 0, "
     "'past-19', '{}' FROM records",
     "UPDATE commits SET entered_by = 'dee'",
     "DELETE FROM commits WHERE commit_no = 1",
     "INSERT OR REPLACE INTO commits SELECT * FROM commits WHERE commit_no = 1",
-    "INSERT OR REPLACE INTO commits SELECT (SELECT max(commit_no) + 1 FROM commits), command_id, action, person, "
+    "INSERT OR REPLACE INTO commits SELECT (SELECT max(commit_no) + 1 FROM commits), command_id, action, "
+    "person, "
     "entered_by, station, 9999999999 FROM commits WHERE commit_no = 1",
     "UPDATE private_values SET value = '2001-01-01' WHERE ord = 1",
     "DELETE FROM private_values",
@@ -110,17 +116,19 @@ TEST_CASE("A birth date and a note stand in the file only beside the record, and
   Command noted = shop.command("dee", fact(Document{"kim", "induction", std::nullopt}));
   noted.note = "asked for an interpreter";
   REQUIRE(shop.store().commit(noted));
-  CHECK(shell(shop.path(), "SELECT count(*) FROM records WHERE body LIKE '%2000-02-13%' OR body LIKE '%interpreter%'") ==
+  CHECK(shell(shop.path(),
+              "SELECT count(*) FROM records WHERE body LIKE '%2000-02-13%' OR body LIKE '%interpreter%'") ==
         "0");
   // SHA-256 of salt, field, zero byte and value, by the sqlite3 program's bytes and coreutils' sha256sum.
-  const QString row = shell(shop.path(),
-                            "SELECT salt || hex('born') || '00' || hex(value) FROM private_values WHERE ord = 3");
+  const QString row = shell(
+      shop.path(), "SELECT salt || hex('born') || '00' || hex(value) FROM private_values WHERE ord = 3");
   QProcess sum;
   sum.start("sha256sum", QStringList());
   sum.write(QByteArray::fromHex(row.toUtf8()));
   sum.closeWriteChannel();
   REQUIRE(sum.waitForFinished());
-  CHECK(shell(shop.path(), "SELECT body FROM records WHERE ord = 3").contains(QString(sum.readAll().left(64))));
+  CHECK(
+      shell(shop.path(), "SELECT body FROM records WHERE ord = 3").contains(QString(sum.readAll().left(64))));
 
   shop.enter("mia", BlankPerson{"kim"});
   const auto births = [&] {
@@ -139,7 +147,8 @@ TEST_CASE("A birth date and a note stand in the file only beside the record, and
   CHECK(shop.store().entries().size() == entries.size() + 1);
   shop.close();
   QProcess grep;  // neither in the file nor in its log
-  grep.start("sh", {"-c", "cat \"$0\"* | grep -c -a -e Abara -e interpreter", QString::fromStdString(shop.path())});
+  grep.start("sh",
+             {"-c", "cat \"$0\"* | grep -c -a -e Abara -e interpreter", QString::fromStdString(shop.path())});
   REQUIRE(grep.waitForFinished());
   CHECK(grep.readAll().trimmed() == "0");
 }

@@ -114,7 +114,8 @@ TEST_CASE("A folder on another computer is refused") {
   CHECK(asked == QFileInfo(QString::fromStdString(shop.path())).absolutePath().toStdString());
   refused(Store::create(shop.path() + "2", {"A", "UTC", 0}, shop.clock(), options), "another computer");
   for (const char* type : {"nfs", "nfs4", "cifs", "smb3", "fuse.sshfs", "9p"}) CHECK(is_network_type(type));
-  for (const char* type : {"ext4", "btrfs", "xfs", "tmpfs", "overlay", "apfs", "ntfs"}) CHECK_FALSE(is_network_type(type));
+  for (const char* type : {"ext4", "btrfs", "xfs", "tmpfs", "overlay", "apfs", "ntfs"})
+    CHECK_FALSE(is_network_type(type));
 }
 
 TEST_CASE("A file that another program holds is refused, at opening and at entering") {

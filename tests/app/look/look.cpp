@@ -1,5 +1,5 @@
 // Every page of the demo shop, drawn at the two sizes and in the two shades that the program must look right
-// in.
+// in; and its papers, as PDFs.
 #include <QApplication>
 #include <QDateTime>
 #include <QDir>
@@ -11,6 +11,9 @@
 
 #include "app/frame/main_window.h"
 #include "app/frame/pages.h"
+#include "app/people/import_view.h"
+#include "app/rosters/roster_paper.h"
+#include "app/start/start_page.h"
 #include "app/theme/theme.h"
 #include "app/words/words.h"
 #include "demo_shop.h"
@@ -61,6 +64,23 @@ std::vector<View> views() {
          type_name(w, "jonas li", true);
          QTest::keyClick(w.findChild<QWidget*>("strips"), Qt::Key_R, Qt::ControlModifier);
        }},
+      {"people-import",
+       [](MainWindow& w) {
+         w.go(place("people"));
+         w.current()->findChild<QAbstractButton*>("import")->click();
+         static QTemporaryDir files;
+         QFile file(files.filePath("members.csv"));
+         file.open(QFile::WriteOnly);
+         file.write(
+             "Member no;First name;Last name;Born;Email\n"
+             "0901;Adaeze;Nwosu;04.07.1991;adaeze@example.org\n"
+             "0902;Bj\xc3\xb6rn;Sand;31.02.1988;bjorn@example.org\n"
+             "0903;Chiyo;Tanabe;12.11.2003;\n"
+             ";;;;\n"
+             "0412;Dario;Conti;09.05.1975;dario@example.org\n");
+         file.close();
+         w.findChild<ImportView*>()->open_file(file.fileName());
+       }},
       {"emergency", [](MainWindow& w) { w.go(place("emergency")); }},
       {"seat", [](MainWindow& w) { w.go(place("seat")); }},
   };
@@ -69,13 +89,29 @@ std::vector<View> views() {
   return all;
 }
 
-void draw(MainWindow& window, const Size& size, const QString& path) {
+void draw(QWidget& window, const Size& size, const QString& path) {
   window.resize(size.points);
   QTest::qWait(60);
   QImage image(size.points * size.scale, QImage::Format_RGB32);
   image.setDevicePixelRatio(size.scale);
   window.render(&image);
   image.save(path);
+}
+
+void draw_start(const QDir& folder, const QString& shade) {
+  StartPage page;
+  page.show();
+  for (const Size& size : sizes)
+    draw(page, size, folder.filePath(QString("start-%1-%2.png").arg(size.name, shade)));
+}
+
+/// Letter, since that is what the demo shop's town prints on.
+void write_papers(Session& session, const QDir& folder) {
+  const std::pair<const char*, RosterForm> forms[] = {{"roster-door.pdf", RosterForm::door},
+                                                      {"roster-machines.pdf", RosterForm::machine_a_page},
+                                                      {"roster-desk.pdf", RosterForm::grid}};
+  for (const auto& [name, form] : forms)
+    write_roster_pdf(session, {{}, false, form}, folder.filePath(name), PaperSize::letter);
 }
 
 }  // namespace
@@ -91,19 +127,21 @@ int main(int argc, char** argv) {
   folder.mkpath(".");
   auto session = demo_session();
   if (!session) return 1;
+  const QString only = words.size() > 2 ? words[2] : QString();
+  const auto wanted = [&only](const QString& name) { return only.isEmpty() || name.startsWith(only); };
   for (const Shade shade : {Shade::light, Shade::dark}) {
     apply_theme(app, shade);
-    MainWindow window(*session);
-    window.show();
+    const QString shade_name = shade == Shade::light ? "light" : "dark";
+    if (wanted("start")) draw_start(folder, shade_name);
     for (const View& view : views()) {
-      if (words.size() > 2 && !view.name.startsWith(words[2])) continue;
+      if (!wanted(view.name)) continue;
+      MainWindow window(*session);
+      window.show();
       view.go(window);
       for (const Size& size : sizes)
-        draw(
-            window, size,
-            folder.filePath(
-                QString("%1-%2-%3.png").arg(view.name, size.name, shade == Shade::light ? "light" : "dark")));
+        draw(window, size, folder.filePath(QString("%1-%2-%3.png").arg(view.name, size.name, shade_name)));
     }
   }
+  if (wanted("roster")) write_papers(*session, folder);
   return 0;
 }

@@ -58,7 +58,8 @@ TEST_CASE("Every kind of ask is answered, each with its own fields") {
 TEST_CASE("Without a mode the whole machine is asked about, each of its modes") {
   auto scenario = read_scenario(file(here / "examples/road.json"));
   REQUIRE(scenario);
-  // Independent on one mode and only supervised on the other: the lower counts, and nobody is there to supervise.
+  // Independent on one mode and only supervised on the other: the lower counts, and nobody is there to
+  // supervise.
   scenario->asks = {{{}, AskMayStart{"cleo", "unit-1", "", {1740916800}, true, {"eve"}, {}}}};
   const auto answers = answer(*scenario);
   CHECK(answers.front() == "{\"may\": false, \"because\": [\"buddy\", \"no_supervisor\"]}");

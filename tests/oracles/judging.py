@@ -1,0 +1,70 @@
+"""What the judges have in common: running the engine's side, and keeping what they disagree about."""
+import json
+import pathlib
+import subprocess
+import sys
+
+HERE = pathlib.Path(__file__).parent
+SKIPPED = 77  # ctest's SKIP_RETURN_CODE
+
+
+def shops(program, seed, count, most):
+    """Random scenarios without asks."""
+    out = subprocess.run([program, "shops", str(seed), str(count), str(most)], capture_output=True, text=True,
+                         check=True).stdout
+    return [json.loads(line) for line in out.splitlines()]
+
+
+def engine(program, scenarios):
+    """The engine's answers: a list for each scenario."""
+    text = "".join(json.dumps(s) + "\n" for s in scenarios)
+    run = subprocess.run([program, "answer"], input=text, capture_output=True, text=True)
+    if run.returncode != 0:
+        sys.exit(f"The engine refuses a scenario: {run.stderr}")
+    return [json.loads(line) for line in run.stdout.splitlines()]
+
+
+def skip(package, command):
+    print(f"\n*** SKIPPED: {command} is missing, so THIS JUDGE HAS JUDGED NOTHING. Install the package {package}. ***\n")
+    sys.exit(SKIPPED)
+
+
+def smaller(scenario, differs):
+    """The scenario with all taken out that `differs` (of a scenario) does not need to stay true."""
+    def without(part, i):
+        return dict(scenario, **{part: scenario[part][:i] + scenario[part][i + 1:]})
+
+    def try_to(changed):
+        nonlocal scenario
+        if not differs(changed):
+            return False
+        scenario = changed
+        return True
+
+    for part in ("records", "rulebooks", "machines", "people"):
+        for i in reversed(range(len(scenario.get(part, [])))):
+            try_to(without(part, i))
+    for i, book in enumerate(scenario["rulebooks"]):
+        for kind in ("tiers", "classes"):
+            for j in range(len(book[kind])):
+                for field in ("gates", "mode_gates", "conditions", "supervision"):
+                    if book[kind][j].get(field):
+                        changed = json.loads(json.dumps(scenario))
+                        del changed["rulebooks"][i][kind][j][field]
+                        try_to(changed)
+    return scenario
+
+
+def keep(folder, name, program, scenario, ask, judge):
+    """Makes a counter-example small and writes it down: the scenario with this ask, and what the judge holds right."""
+    def differs(changed):
+        run = subprocess.run([program, "answer"], input=json.dumps(changed), capture_output=True, text=True)
+        if run.returncode != 0:  # something that is named went with what was taken out
+            return False
+        return json.loads(run.stdout)[0] != judge(changed)
+
+    scenario = smaller(dict(scenario, asks=[ask]), differs)
+    folder.mkdir(parents=True, exist_ok=True)
+    (folder / f"{name}.json").write_text(json.dumps(scenario, indent=1) + "\n")
+    (folder / f"{name}.answers.jsonl").write_text(json.dumps(judge(scenario)) + "\n")
+    print(f"  kept as {folder / name}.json", file=sys.stderr)

@@ -1,0 +1,3536 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1">
+<context>
+    <name>Checkouts</name>
+    <message>
+        <source>%1 and %2</source>
+        <comment>the last two of a list</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggested: passed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggested: failed. Critical and not shown: line %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not finished.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line %1 is still to be marked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lines are still to be marked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line %1 must be shown again, unasked, before a pass.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line %1 was not shown: note it, or restrict.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing changes: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restricted: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DeskWords</name>
+    <message>
+        <source>The shop has no unit of this machine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All of that is so now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Here now who can supervise: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not now: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What this rests on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To work with a supervisor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To work without a supervisor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the paper: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The lesson first: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The quiz first: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2, %3–%4, %5, with %6</source>
+        <comment>weekday, day, from, to, unit, assessor</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Booked: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No time fits in the next three weeks: try the waiting list.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First that fits: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Book %1 %2</source>
+        <comment>weekday, time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As known on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet could not be written to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See whether that folder can be written to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Printed for %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No printer is set up; written to %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a day, a standing</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paused</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>missing: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Diary</name>
+    <message>
+        <source>%1 or %2</source>
+        <comment>the last two of a list</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>somebody else able to assess it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shop has no unit of this machine. A manager can add one on Machines.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody else is able to assess %1 now. A manager can appoint somebody who works on it without a supervisor.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not ready for a check-out on %2 in these days: the Desk says what is missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody with hours in the diary is able to assess it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody who assesses has hours in these days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every unit is out of service.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is booked throughout.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every assessor is booked throughout.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every unit is booked throughout.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what %1 still needs for a check-out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>somebody able to assess it among those who are in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more hours of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a unit back in service</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moving another booking of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moving another booking on this machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 units free</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unit free</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fits: %1 ready, %2 able and in %3, %4</source>
+        <comment>member, assessor, hours, units</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Member, assessor and unit are never free at the same time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More than one thing stands in the way; look at later days, or put %1 on the waiting list.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What would help: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Pages</name>
+    <message>
+        <source>Desk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Diary</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check-outs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Machines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rosters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Journal</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>QObject</name>
+    <message>
+        <source>%1, %2</source>
+        <comment>a machine and its unit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <comment>from a time to a time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>1 minute</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minutes</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>1 session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sessions</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n times</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>1 day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n days</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>1 month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n months</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>1 calendar month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n calendar months</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>d MMMM</source>
+        <comment>a date of this year</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <comment>a date of another year</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today, %1</source>
+        <comment>a time of day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dddd d MMMM yyyy</source>
+        <comment>a date in full</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <comment>a date in short</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a machine and its mode</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the %1</source>
+        <comment>a machine</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the %1 for %2</source>
+        <comment>a machine and its mode</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>somebody unknown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>given name, family name</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>number %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>somebody whose details were blanked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>family name, given name</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a machine and its unit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counts with no end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counts through %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 % on %2, %3</source>
+        <comment>percentage, day, how long it counts</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>passed on %1 with %2, %3</source>
+        <comment>day, assessor, how long it counts</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken on %1, %2</source>
+        <comment>day, how long</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on %1, %2</source>
+        <comment>day, how long it counts</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>asked for again by an incident on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>asked for again by a change of the machine on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last tried on %1, revision %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 % on %2, a critical question missed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 % on %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not passed on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stopped on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last passed on %1, no longer counts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last on %1, revision %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last on %1, no longer counts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> in </source>
+        <comment>minutes in sessions</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, counts through %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing on file that shows it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>through %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing on file yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> within %1</source>
+        <comment>a period</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> on %1</source>
+        <comment>a machine</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, revision %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not for people under %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lesson: %1%2</source>
+        <comment>name, revision</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quiz: %1%2, %3 % needed</source>
+        <comment>name, revision, percentage</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check-out: %1%2</source>
+        <comment>name, revision</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supervised practice%1: %2%3</source>
+        <comment>where, how much, within what time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Used%1 %2 within %3</source>
+        <comment>where, how often, within what time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a machine, how</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every machine of tier %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One machine of tier %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n machines of tier %1: %2</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>All of these</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One of these</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>At least %n of these</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>counts through %1 for people who were here before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>due now, still counts through %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>due now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, through %1</source>
+        <comment>ends a phrase</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, revision %1</source>
+        <comment>ends a phrase</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all of tier %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all machines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>quiz station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>desk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>instructor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>manager</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a day and a time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A record that is not here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Birth date of %1 entered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 gave in a paper: %2%3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 had the lesson: %2%3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, %1 critical missed</source>
+        <comment>ends a phrase</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 took the quiz: %2%3, %4 of %5 right%6.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 passed the check-out: %2; assessed by %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 did not pass the check-out: %2; assessed by %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1&apos;s check-out was stopped: %2; assessed by %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 worked on %2 for %3 min, supervised by %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 used %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Incident of severity %1 on %2; %3 was operating.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Incident of severity %1 on %2; %3 was supervising.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Incident of severity %1 on %2; %3 was hurt.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Incident of severity %1 on %2; %3 saw it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 paused on %2%3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pause ended: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 appointed to assess %2 from the start%3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 appointed to assess %2%3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Appointment ended: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 published%2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 put out of service.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Padlock taken off: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A change to %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 sits at the desk as %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has no role at the desk any more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two entries of one person joined: %1 and %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 booked with %2 on %3, %4 to %5.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Booking cancelled (%1): %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arrived: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Came late: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Did not come: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 left.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 came in, on duty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 came in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 on the waiting list for %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Off the waiting list: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restriction: %1. %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run sheet marked%1. %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>padlock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>padlock %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tag %1, %2, key with %3: %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An attempt to reach who put the padlock on: %1. %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unit entered: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is usually in on %2, %3 to %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Struck out (%1): %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rulebook %1 published.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Birth date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lesson</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quiz</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check-out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supervised work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Incident</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Appointment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out of service</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Join</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Booking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Attendance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Presence</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waiting list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Struck out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rulebook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no role</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one other person is present</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n other people are present</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>one other person who may use it is present</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n other people who may use it are present</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>one other qualified person is present</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n other qualified people are present</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>staff are in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, while %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, while %1 and %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between parts of a list</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is paused on %2: please speak to the manager.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is paused on %2 through %3: please speak to the manager.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>only with a supervisor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>without a supervisor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <comment>may not use it, in a narrow cell</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>supervised</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unsupervised</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 may not yet use %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, through %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 may use %2 %3%4%5.</source>
+        <comment>who, which machine, how, through when, while what</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restricted: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; </source>
+        <comment>between restrictions</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 may not use it yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too few others are present.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The machine is out of service.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is here who can supervise.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No staff are in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This records permission; it does not make a machine safe. Local codes, the maker&apos;s manual and a qualified instructor come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::AnswerPanel</name>
+    <message>
+        <source>Show the answer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another time…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waiting list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take a paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Attest a lesson</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter a quiz</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Came in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blank this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Has left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Attest the lesson</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter the quiz</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put on the waiting list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Booked %1: %2.</source>
+        <comment>who, when</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is on the waiting list for %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has left.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::CheckoutsPage</name>
+    <message>
+        <source>One-on-ones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tonight&apos;s one-on-ones, and those still open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tonight&apos;s, then those still open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marked after a cut, never while stock is moving.  1 shown · 2 shown when asked · 3 not shown · 0 no mark; the arrows move, Right is the second time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none; several with a semicolon between</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the assessor&apos;s own PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Restrictions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Resu&amp;lt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Assessor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Si&amp;gnature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the Desk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no booking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>begun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a time, how far it is</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No one-on-one tonight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Book one in the Diary, or open a person on the Desk and start from there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check-out: %1</source>
+        <comment>a machine</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sheet revision %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with %1</source>
+        <comment>an assessor</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no run sheet for this machine, so nothing can be signed here. A manager can add one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the result</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No result is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark the lines that are left, or choose failed or stopped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This sheet cannot be signed as %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sign it as failed, or mend a mark that is wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finish the sheet, or sign it as failed or stopped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the assessor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose who watched %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the signature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not signed yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The assessor types their own PIN, then Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The check-out of %1 is signed: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check-outs</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::DateField</name>
+    <message>
+        <source>d MMM yyyy</source>
+        <comment>a date as a field shows it</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type it as 25 Nov 2026 or 2026-11-25, or leave it empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::DayStrip</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>a unit: when it is booked</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The day by machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No machine is booked on this day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and %1 more with bookings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>out of service</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::DeskPage</name>
+    <message>
+        <source>Name, number or card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find a person by name, number or card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People who fit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, called %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <comment>name, number</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is called that here. New people are entered on the page People.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1. Without a supervisor on %2 machines, only with one on %3.</source>
+        <comment>number, count, count</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Desk</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::DiaryPage</name>
+    <message>
+        <source>Machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First day shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 go to a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bookings and free times</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waiting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put on the waiting list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arrived</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not come</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the reason, then Enter; Esc keeps the booking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason for cancelling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ddd d MMM</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a day and a time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose a machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>from a day to a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is booked. Choose a member and a machine to see the times that fit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is booked. Choose a machine to see the times that fit %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Times that fit %1 on %2, among what is booked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing fits %1 on %2 in these days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Book %1</source>
+        <comment>a day and a time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take off the waiting list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>that time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It does not fit any more: somebody has booked meanwhile, or it has begun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose another from the list, which is up to date now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is booked: %2, %3, with %4.</source>
+        <comment>member; day and time; machine; assessor</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has arrived.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is late.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has not come.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A cancelled booking keeps its reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write a word or two, then press Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The booking of %1 is cancelled: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is off the waiting list for %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is on the waiting list for %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Diary</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::DiaryRows</name>
+    <message>
+        <source>signed: passed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signed: failed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signed: stopped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>arrived</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not come</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>teaching</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>practice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>check-out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 with %2</source>
+        <comment>member, assessor</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>free with %1</source>
+        <comment>an assessor</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is booked in these days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing on this day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>due now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>due in a minute</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>due in %1 minutes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>due in %1 hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dddd d MMMM</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dddd d MMMM yyyy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::EmergencyPage</name>
+    <message>
+        <source>Call the local emergency number. Say where you are, what happened, how many are hurt.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop the machine at its emergency stop. Isolate it from its supply before anybody reaches into it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Help as you were taught. Stay with whoever is hurt, and send somebody to the door.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the scene as it is once everybody is cared for: nothing moved, nothing cleaned, nothing restarted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tell the manager. Local law may ask for a report within hours: see the notice beside this desk.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only then enter it here: the machine out of service, and what happened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1.  %2</source>
+        <comment>number, step</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put a machine out of service</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tag, as it hangs on the machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out of service</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop somebody for tonight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why (only instructors and managers read it)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pause for tonight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record what happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1, the gravest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2, grave</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>3, slight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>4, a near miss</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>was working</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>was supervising</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>was hurt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>saw it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What part they had</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At which machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How grave</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>machine, unit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is out of service. Hang the tag on it now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type part of a name and press Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is paused on every machine through today.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happened at %1 is recorded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody hurt, machine broken</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::Form</name>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::ImportView</name>
+    <message>
+        <source>enters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>here already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take in a CSV file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No file yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the file holds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Training history</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Assessors&apos; hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bookings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as guessed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between columns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>comma</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>semicolon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tab</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>3/4/2026 is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>4 March</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>3 April</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It holds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which column is what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is entered before you have seen it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What would be entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rows that are wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter all of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt *.tsv)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 can&apos;t be read: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not in the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line %1: %2 can be two dates. Say at the left which number is the month.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What comes of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be entered yet: see what is wrong below.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rows that enter: %1. Here already: %2. Wrong: %3. All of it is entered, or nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken in from %1. Rows: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::JournalPage</name>
+    <message>
+        <source>words of a record, a name, a note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entered by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What I did &amp;this shift</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind of record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>import</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everybody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Records: %1 of %2, latest first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from paper, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>struck out on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>struck out on %1 by %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No such record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This record is %1.</source>
+        <comment>struck out on ...</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a paper from the past</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>number %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What can be done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strike out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open %1 at the desk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stays in the journal, struck out, with this reason and your name. From then on it counts for nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Struck out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no reason yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write why it is struck out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Journal</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::Legend</name>
+    <message>
+        <source>known to come</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::MachinesPage</name>
+    <message>
+        <source>unit, machine or tag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tag %1, put on by %2, key with %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>without a number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in service</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>out of service</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Units: %1. Out of service: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tier %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rulebook in force does not have this machine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In service. Its limits card and the maker&apos;s manual come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No unit here yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No such unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out of service</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put on by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Padlock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Key with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tried to reach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>day, who, how</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record an attempt to reach them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take my padlock off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take this padlock off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What can be done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put out of service</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put another padlock on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record a change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>History</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put %1 out of service</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who holds the key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Isolate it, put the padlock on, hang the tag, and try to start it before you go.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is out of service.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An attempt to reach %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How, and what came of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>telephoned, no answer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Attempt recorded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It does not say how</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write how they were tried, and what came of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the padlock off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look the machine over first: guards on, tools away, nobody near. Taking a padlock off says nothing about the machine&apos;s state.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Padlock taken off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A change to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record the change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new cutterhead, another guard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the rulebook asks for it, people need a new check-out from now on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change recorded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It does not say what was changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name the part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter the unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it is called</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its number, as on the machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unit entered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A unit needs what it is called and its number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type both</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another unit has this number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the number that is on this one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Machines</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::MainWindow</name>
+    <message>
+        <source>%1 – Witnessmark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Answers are for %1, as known on %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Answers are for %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Answers are as known on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This card belongs to nobody here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the name instead, or give the card to a person on the page People</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::MessageBar</name>
+    <message>
+        <source>Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::NeedList</name>
+    <message>
+        <source>there: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>missing: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::Paper</name>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The PDF could not be written: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose another folder or name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::PaperForm</name>
+    <message>
+        <source>no end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Good through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Questions right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Questions in all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Critical questions missed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take a paper of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 was at a lesson</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A quiz of %1, marked on paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You have seen the paper and it is in the file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counts for the revision that is taught now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entered for %1: %2.</source>
+        <comment>who, what</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::PeoplePage</name>
+    <message>
+        <source>name, nickname or number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Called</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the desk as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody here yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody of that name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody else</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take in a CSV file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Phone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Email</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In an emergency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entries joined to this one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, joined on %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strike this join out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strike the join out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strike out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Struck out: they are two people again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What can be done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open at the desk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct details</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Role at the desk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Join another entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 entered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Details of %1 corrected.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Join</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 stays. All that is recorded of the other entry counts as theirs. It can be struck out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The other entry of this person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Joined: two entries, one person.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is chosen yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type part of a name and choose with Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give this role</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 sits down as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The role says what may be entered at the desk. It is no permission at a machine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Role of %1 changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A PIN for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take this PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let %1 type it, out of sight.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PIN of %1 chosen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The two are not the same</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type both again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::PersonBox</name>
+    <message>
+        <source>name or number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People who fit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <comment>name, number</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::PersonForm</name>
+    <message>
+        <source>same name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>similar name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>same number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>same card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>same phone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>same email</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct details</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Given name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Family name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Called, if not by it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day, month and year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Birth date, kept from sight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Phone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Email</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In an emergency, call</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is the first of these</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no name yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type a given name, a family name or both</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>birth date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The birth date is no date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type it like 14 March 1998, or leave it empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Perhaps here already:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>name, number</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>who, why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::Roster</name>
+    <message>
+        <source>Tier %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unsupervised: without a supervisor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>supervised: only with a supervisor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no: not yet, or paused</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>overdue: may through the day shown, re-check now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>assesses: also signs check-outs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not listed: no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody may use any of these machines.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As known on %1, %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rulebook %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No rulebook in force.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take down after %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who may use what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, on %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2, on %3</source>
+        <comment>shop, tiers, day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>assesses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>through today, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>overdue, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>assesses, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>through %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tier %1, continued</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a machine, its mode</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, continued</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody may use it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody may use any machine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not listed: may not use it.  Overdue: may through the day shown, re-check now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>;</source>
+        <comment>between names that have commas</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sign check-outs:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only with a supervisor: %1</source>
+        <comment>how many</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without a supervisor, through the day shown: %1</source>
+        <comment>how many</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::RostersPage</name>
+    <message>
+        <source>Also people with &amp;nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who may use what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tier &amp;%1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On %1, as known on %2, %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No rulebook is in force on that day: nobody may use anything.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rulebook %1. People: %2. Machines: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the roster as a PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>roster.pdf</source>
+        <comment>a file&apos;s name</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Roster saved as %1. Pages: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Roster sent to %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The printer did not take the roster.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See whether it is on, or save a PDF and print that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rosters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it lies on paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For a door: names by machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For machines: a page each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For a desk: people by machines</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::SeatPage</name>
+    <message>
+        <source>quiz station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>front desk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>instructor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>manager</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who sits here?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything entered from here on carries this name. Hand over when you leave.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sit down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type part of your name and press Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 sits here, as %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::SheetView</name>
+    <message>
+        <source>shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shown when asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>again?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <comment>must be shown again</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>when asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>critical</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the second time: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::Side</name>
+    <message>
+        <source>today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As known on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody hurt, machine broken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody sits here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sit down</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::StartPage</name>
+    <message>
+        <source>An empty shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The demo shop, to look around in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Witnessmark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which shop is this?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its time zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your given name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your family name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your PIN, six digits or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The PIN again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the Desk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shop has no name yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody has to be the first manager</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type your name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The two PINs differ</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the same one twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::StripHeader</name>
+    <message>
+        <source>through</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::StripList</name>
+    <message>
+        <source>Machines, by tier</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::StripModel</name>
+    <message>
+        <source>Tier %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paused</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>machine, standing</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2, through %3</source>
+        <comment>machine, standing, day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::TonightPanel</name>
+    <message>
+        <source>Due tonight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Member</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>due in %1 min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>arrived</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>arrived, check-out open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>came late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>came late, check-out open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>did not come</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tonight, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <comment>from, to</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>machine, unit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is booked for today.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On a line: A arrived, L came late, N did not come, Enter opens the person.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has arrived.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 came late.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 did not come.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::TonightSide</name>
+    <message>
+        <source>%1, %2: out of service since %3</source>
+        <comment>machine, unit, day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, put by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; tag %1, key with %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2, with %3</source>
+        <comment>who, machine, assessor</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Staff here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody on duty has come in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Members here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between names</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody has been noted as here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out of service</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No machine is out of service.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check-outs open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No check-out is open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::WaitingList</name>
+    <message>
+        <source>1 day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>since today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waiting list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 person, %1</source>
+        <comment>how long</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 people, longest %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+</TS>
