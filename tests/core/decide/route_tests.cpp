@@ -94,7 +94,7 @@ std::string kind_order(const Record& r) {
 void check_form(const Judge& judge, const Route& route) {
   for (std::size_t i = 0; i < route.steps.size(); ++i) {
     const Record& step = route.steps[i];
-    CHECK(step.id == (i < 9 ? "step-0" : "step-") + std::to_string(i + 1));
+    CHECK(step.id == std::string(i < 9 ? "step-0" : "step-").append(std::to_string(i + 1)));
     CHECK(step.at >= judge.from);
     CHECK(step.at <= *route.reaches);
     CHECK(step.recorded == step.at);
