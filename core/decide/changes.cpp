@@ -4,7 +4,7 @@
 #include <set>
 #include <tuple>
 
-#include "core/time/combine.h"
+#include "core/time/times.h"
 
 namespace wm {
 

@@ -60,18 +60,25 @@ Instant taken_away(const Known& known, const Need& need, const PersonFacts& fact
     }
   }
   if (need.renew_after_change) {
-    for (const Instant change : known.changes(x)) earlier(change);
-    for (const Instant change : known.changes(known.class_of(x))) earlier(change);
+    for (const KnownChange& change : known.changes(x)) earlier(change.at);
+    for (const KnownChange& change : known.changes(known.class_of(x))) earlier(change.at);
   }
   return first;
 }
 
-class CoverFinder {
+class CoverTeller {
  public:
-  CoverFinder(const Known& known, const Need& need, NameId person, NameId x, Instant horizon)
-      : known_(known), need_(need), facts_(known.facts(person)), person_(person), x_(x), horizon_(horizon) {}
+  using Each = absl::FunctionRef<bool(const Cover&)>;
+  CoverTeller(const Known& known, const Need& need, NameId person, NameId x, Instant horizon, Each each)
+      : known_(known),
+        need_(need),
+        facts_(known.facts(person)),
+        person_(person),
+        x_(x),
+        horizon_(horizon),
+        each_(each) {}
 
-  std::vector<Cover> find() {
+  void tell() {
     switch (need_.kind) {
       case NeedKind::document:
         documents();
@@ -89,52 +96,49 @@ class CoverFinder {
         checkouts();
         break;
       case NeedKind::practice:
-        sessions();
+        sessions_and_uses(false);
         break;
       case NeedKind::recent_use:
-        recent_use();
+        sessions_and_uses(true);
         break;
       case NeedKind::standing:
       case NeedKind::tier_standing:
       case NeedKind::group:
         break;
     }
-    return std::move(found_);
   }
 
  private:
   void documents() {
     for (const auto& paper : named(facts_.documents, &KnownDocument::document, need_.item)) {
-      if (paper.at <= horizon_) found_.push_back(cover(known_, need_, paper.at, paper.no, paper.until));
+      if (paper.at > horizon_ || !each_(cover(known_, need_, paper.at, paper.no, paper.until))) break;
     }
   }
 
   /// Each birth record is believed until the next one.
   void ages() {
-    std::vector<KnownBirth> births;
-    for (const KnownBirth& birth : facts_.births) {
-      if (birth.at <= horizon_) births.push_back(birth);
-    }
-    for (std::size_t i = 0; i < births.size(); ++i) {
+    const auto& births = facts_.births;
+    for (std::size_t i = 0; i < births.size() && births[i].at <= horizon_; ++i) {
       const Instant of_age = known_.zone().start(birthday(births[i].born, need_.years));
-      const Instant believed = i + 1 < births.size() ? births[i + 1].at : forever;
-      found_.push_back({std::max(births[i].at, of_age), believed, believed, births[i].no});
+      const bool another = i + 1 < births.size() && births[i + 1].at <= horizon_;
+      const Instant believed = another ? births[i + 1].at : forever;
+      if (!each_({std::max(births[i].at, of_age), believed, believed, births[i].no})) break;
     }
   }
 
   void lessons() {
     for (const auto& lesson : named(facts_.lessons, &KnownLesson::lesson, need_.item)) {
       if (lesson.at > horizon_) break;
-      found_.push_back(
-          cover(known_, need_, lesson.at, lesson.no, outdated_from(known_, need_, lesson.revision)));
+      const Instant ends = outdated_from(known_, need_, lesson.revision);
+      if (!each_(cover(known_, need_, lesson.at, lesson.no, ends))) break;
     }
   }
 
   void quizzes() {
     for (const KnownQuiz* attempt : counted_attempts(known_, need_, person_, horizon_)) {
       if (!passed(*attempt, need_.pass_percent)) continue;
-      found_.push_back(
-          cover(known_, need_, attempt->at, attempt->no, outdated_from(known_, need_, attempt->revision)));
+      const Instant ends = outdated_from(known_, need_, attempt->revision);
+      if (!each_(cover(known_, need_, attempt->at, attempt->no, ends))) break;
     }
   }
 
@@ -148,36 +152,47 @@ class CoverFinder {
       Cover made = cover(known_, need_, checkout.at, checkout.no, ends);
       made.witness = checkout.assessor;
       made.counts = Cover::Counts::checkout;
-      found_.push_back(made);
+      if (!each_(made)) break;
     }
   }
 
-  void sessions() {
-    const NameId target = need_.target == no_name ? x_ : need_.target;
-    for (const KnownSupervised& session : facts_.supervised) {
-      if (session.at > horizon_) break;
-      if (!known_.is_on(session.target, target)) continue;
-      Cover made = cover(known_, need_, session.at, session.no, forever);
-      made.minutes = session.minutes;
-      made.witness = session.supervisor;
-      made.target = session.target;
-      made.counts = Cover::Counts::supervised;
-      found_.push_back(made);
-    }
+  bool tell(const KnownSupervised& session) {
+    Cover made = cover(known_, need_, session.at, session.no, forever);
+    made.minutes = session.minutes;
+    made.witness = session.supervisor;
+    made.target = session.target;
+    made.counts = Cover::Counts::supervised;
+    return each_(made);
   }
 
-  void recent_use() {
-    sessions();
+  bool tell(const KnownUse& use) {
+    Cover made = cover(known_, need_, use.at, use.no, forever);
+    made.target = use.target;
+    made.counts = Cover::Counts::use;
+    return each_(made);
+  }
+
+  /// Those on the target and those on its class, in order of time.
+  void sessions_and_uses(bool uses_too) {
     const NameId target = need_.target == no_name ? x_ : need_.target;
-    for (const KnownUse& use : facts_.uses) {
-      if (use.at > horizon_) break;
-      if (!known_.is_on(use.target, target)) continue;
-      Cover made = cover(known_, need_, use.at, use.no, forever);
-      made.target = use.target;
-      made.counts = Cover::Counts::use;
-      found_.push_back(made);
+    const NameId machine_class = known_.class_of(target);
+    const NameId other = machine_class == target ? no_name : machine_class;
+    auto sessions = named(facts_.supervised, &KnownSupervised::target, target);
+    auto class_sessions = named(facts_.supervised, &KnownSupervised::target, other);
+    auto uses = named(facts_.uses, &KnownUse::target, uses_too ? target : no_name);
+    auto class_uses = named(facts_.uses, &KnownUse::target, uses_too ? other : no_name);
+    const auto at_of = [](const auto& facts) { return facts.empty() ? forever : facts.front().at; };
+    for (;;) {
+      const Instant at = std::min({at_of(sessions), at_of(class_sessions), at_of(uses), at_of(class_uses)});
+      if (at > horizon_ || at == forever) return;
+      const auto next = [&](auto& facts) {
+        if (at_of(facts) != at) return true;
+        const bool go_on = tell(facts.front());
+        facts = facts.subspan(1);
+        return go_on;
+      };
+      if (!next(sessions) || !next(class_sessions) || !next(uses) || !next(class_uses)) return;
     }
-    std::sort(found_.begin(), found_.end(), [](const Cover& a, const Cover& b) { return a.no < b.no; });
   }
 
   const Known& known_;
@@ -186,7 +201,7 @@ class CoverFinder {
   NameId person_;
   NameId x_;
   Instant horizon_;
-  std::vector<Cover> found_;
+  Each each_;
 };
 
 constexpr std::int64_t hour = 3600;
@@ -295,14 +310,24 @@ std::vector<Instant> supposed_moments(const Known& known, const Need& need, Name
       moments.push_back(other.at);
     for (const auto& incident : facts.incidents) moments.push_back(incident.at);
     for (const NameId changed : {x, known.class_of(x)}) {
-      for (const Instant change : known.changes(changed)) moments.push_back(change);
+      for (const KnownChange& change : known.changes(changed)) moments.push_back(change.at);
     }
   }
   return moments;
 }
 
+void for_each_cover(const Known& known, const Need& need, NameId person, NameId x, Instant horizon,
+                    absl::FunctionRef<bool(const Cover&)> each) {
+  CoverTeller(known, need, person, x, horizon, each).tell();
+}
+
 std::vector<Cover> covers(const Known& known, const Need& need, NameId person, NameId x, Instant horizon) {
-  return CoverFinder(known, need, person, x, horizon).find();
+  std::vector<Cover> found;
+  for_each_cover(known, need, person, x, horizon, [&](const Cover& cover) {
+    found.push_back(cover);
+    return true;
+  });
+  return found;
 }
 
 }  // namespace wm

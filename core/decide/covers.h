@@ -1,5 +1,7 @@
 #pragma once
 // Which of a person's records could carry a requirement, and how long each would.
+#include <absl/functional/function_ref.h>
+
 #include <algorithm>
 #include <optional>
 #include <vector>
@@ -26,10 +28,13 @@ struct Cover {
   Span span(bool strict) const { return {from, strict ? due : to}; }
 };
 
-/// The covers for need (of a leaf kind: not standing, tier_standing or group) of person on target x, of
-/// records that happened at or before `horizon`, in order of time. Quizzes are those counted and passed,
-/// check-outs the passed ones; whether a check-out, a supervised record or a use counts is for the caller to
-/// find out.
+/// Tells each cover for need (of a leaf kind: not standing, tier_standing or group) of person on target x, of
+/// records that happened at or before `horizon`, in order of time, for as long as `each` answers yes. Quizzes
+/// are those counted and passed, check-outs the passed ones; whether a check-out, a supervised record or a
+/// use counts is for the caller to find out.
+void for_each_cover(const Known& known, const Need& need, NameId person, NameId x, Instant horizon,
+                    absl::FunctionRef<bool(const Cover&)> each);
+/// All of them.
 std::vector<Cover> covers(const Known& known, const Need& need, NameId person, NameId x, Instant horizon);
 
 /// The revision needed at t for an item whose rule asks for the current one; 0 where nothing is in force.

@@ -27,13 +27,13 @@ Decider& Decider::operator=(Decider&&) noexcept = default;
 namespace {
 
 /// met, in_grace or unmet over all time.
-Steps<GateState> states(const Steps<bool>& holds, const Steps<bool>& strict) {
+Steps<GateState> states(const Times& holds, const Times& strict) {
   const auto state = [](bool h, bool s) {
     return s ? GateState::met : h ? GateState::in_grace : GateState::unmet;
   };
   std::vector<Instant> instants;
-  for (const auto& change : holds.changes()) instants.push_back(change.at);
-  for (const auto& change : strict.changes()) instants.push_back(change.at);
+  for (const Times* times : {&holds, &strict})
+    instants.insert(instants.end(), times->flips().begin(), times->flips().end());
   std::sort(instants.begin(), instants.end());
   Steps<GateState> steps(state(holds.first(), strict.first()));
   for (const Instant t : instants) steps.set_from(t, state(holds.at(t), strict.at(t)));
@@ -41,8 +41,8 @@ Steps<GateState> states(const Steps<bool>& holds, const Steps<bool>& strict) {
 }
 
 GateAnswer gate_answer(Standings& standings, const BookGate& gate, NameId person, NameId x, Instant t) {
-  const Steps<bool> holds = standings.gate_steps(gate, person, x, false);
-  const Steps<GateState> steps = states(holds, standings.gate_steps(gate, person, x, true));
+  const Times holds = standings.gate_times(gate, person, x, false);
+  const Steps<GateState> steps = states(holds, standings.gate_times(gate, person, x, true));
   GateAnswer answer;
   answer.id = gate.gate->id;
   answer.guards = gate.gate->guards;

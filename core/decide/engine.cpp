@@ -7,6 +7,8 @@ namespace wm {
 
 namespace {
 
+bool never(const Times& times) { return !times.first() && times.flips().empty(); }
+
 constexpr int deepest = 64;
 /// Past this many kept answers about instants, all are let go: they can be worked out again.
 constexpr std::size_t most_points = 1u << 20;
@@ -14,6 +16,27 @@ constexpr std::size_t most_points = 1u << 20;
 std::size_t mix(std::size_t h, std::uint64_t v) {
   h ^= v + 0x9e3779b97f4a7c15ULL + (h << 6) + (h >> 2);
   return h * 0xff51afd7ed558ccdULL;
+}
+
+/// The standing over time, where who is independent is supervised too.
+Steps<Rung> rungs(const Times& supervised, const Times& independent) {
+  const auto fs = supervised.flips(), fi = independent.flips();
+  bool s = supervised.first(), i = independent.first();
+  const auto rung = [&] { return i ? Rung::independent : s ? Rung::supervised : Rung::barred; };
+  Steps<Rung> steps(rung());
+  for (std::size_t a = 0, b = 0; a < fs.size() || b < fi.size();) {
+    const Instant at = b == fi.size() || (a < fs.size() && fs[a] <= fi[b]) ? fs[a] : fi[b];
+    if (a < fs.size() && fs[a] == at) {
+      s = !s;
+      ++a;
+    }
+    if (b < fi.size() && fi[b] == at) {
+      i = !i;
+      ++b;
+    }
+    steps.set_from(at, rung());
+  }
+  return steps;
 }
 
 std::uint64_t pair_key(NameId a, NameId b) { return (std::uint64_t{a} << 32) | b; }
@@ -39,7 +62,7 @@ std::size_t Standings::Hash::operator()(const PointKey& k) const {
 std::size_t Standings::Hash::operator()(const CountsKey& k) const {
   return mix(pair_key(k.no, k.x), reinterpret_cast<std::uintptr_t>(k.need));
 }
-std::size_t Standings::Hash::operator()(const StepsKey& k) const {
+std::size_t Standings::Hash::operator()(const TimesKey& k) const {
   return mix(pair_key(k.person, k.x), static_cast<std::uint64_t>(k.book * 4 + static_cast<int>(k.rung)));
 }
 
@@ -73,8 +96,8 @@ void Standings::answer(const Node& node) {
     case Node::Kind::counts:
       cover_counts(node.cover, *node.need, node.person, node.x);
       break;
-    case Node::Kind::steps:
-      target_steps(node.person, node.x, node.rung, node.book);
+    case Node::Kind::times:
+      target_times(node.person, node.x, node.rung, node.book);
       break;
   }
 }
@@ -103,11 +126,11 @@ bool Standings::counts(const Cover& cover, const Need& need, NameId person, Name
   return resolve([&] { return cover_counts(cover, need, person, x); });
 }
 
-Steps<bool> Standings::gate_steps(const BookGate& gate, NameId person, NameId x, bool strict) {
+Times Standings::gate_times(const BookGate& gate, NameId person, NameId x, bool strict) {
   return resolve([&] { return gate_over(gate, person, x, strict, all_books); });
 }
 
-Steps<bool> Standings::need_steps(const Need& need, NameId person, NameId x, bool strict) {
+Times Standings::need_times(const Need& need, NameId person, NameId x, bool strict) {
   return resolve([&] { return need_over(need, person, x, strict, all_books); });
 }
 
@@ -116,19 +139,10 @@ const Steps<Rung>& Standings::steps(NameId person, NameId x) {
   const auto found = steps_.find(key);
   if (found != steps_.end()) return found->second;
   return resolve([&]() -> const Steps<Rung>& {
-    const Steps<bool> supervised = standing_over(person, x, Rung::supervised, all_books);
-    const Steps<bool> independent = standing_over(person, x, Rung::independent, all_books);
-    Steps<Rung> steps(Rung::barred);
-    std::vector<Instant> instants;
-    for (const auto& change : supervised.changes()) instants.push_back(change.at);
-    for (const auto& change : independent.changes()) instants.push_back(change.at);
-    std::sort(instants.begin(), instants.end());
-    for (const Instant t : instants) {
-      steps.set_from(t, independent.at(t)  ? Rung::independent
-                        : supervised.at(t) ? Rung::supervised
-                                           : Rung::barred);
-    }
-    return steps_.emplace(key, std::move(steps)).first->second;
+    return steps_
+        .emplace(key, rungs(standing_over(person, x, Rung::supervised, all_books),
+                            standing_over(person, x, Rung::independent, all_books)))
+        .first->second;
   });
 }
 
@@ -255,13 +269,14 @@ bool Standings::need_holds(const Need& need, NameId person, NameId x, Instant t)
       break;
   }
   std::int64_t count = 0, minutes = 0;
-  for (const Cover& cover : covers(known_, need, person, x, t)) {
-    if (!cover.span(false).covers(t) || !cover_counts(cover, need, person, x)) continue;
+  const auto enough = [&] { return count >= need.count && minutes >= need.minutes; };
+  for_each_cover(known_, need, person, x, t, [&](const Cover& cover) {
+    if (!cover.span(false).covers(t) || !cover_counts(cover, need, person, x)) return true;
     ++count;
     minutes += cover.minutes;
-    if (count >= need.count && minutes >= need.minutes) return true;
-  }
-  return count >= need.count && minutes >= need.minutes;
+    return !enough();
+  });
+  return enough();
 }
 
 bool Standings::assesses(NameId person, NameId x, Instant t, const Book& book) {
@@ -322,76 +337,75 @@ bool Standings::witness_counts(const Cover& cover, const Need& need, NameId pers
 // --- over time ---------------------------------------------------------------------------------------------
 
 template <class OverBook>
-Steps<bool> Standings::over_all_books(OverBook over_book) {
-  Steps<bool> whole(false);
+Times Standings::over_all_books(OverBook over_book) {
+  Times whole(false);
   for (int number = 0; number < static_cast<int>(books_.size()); ++number) {
     append_during(whole, over_book(number), books_[static_cast<std::size_t>(number)].span);
   }
   return whole;
 }
 
-const Steps<bool>& Standings::target_steps(NameId person, NameId x, Rung rung, int book) {
-  const StepsKey key{person, x, book, rung};
-  const auto found = target_steps_.find(key);
-  if (found != target_steps_.end()) return found->second;
-  if (depth_ >= deepest) throw TooDeep{{Node::Kind::steps, person, x, rung, book, {}, nullptr, {}}};
+const Times& Standings::target_times(NameId person, NameId x, Rung rung, int book) {
+  const TimesKey key{person, x, book, rung};
+  const auto found = target_times_.find(key);
+  if (found != target_times_.end()) return found->second;
+  if (depth_ >= deepest) throw TooDeep{{Node::Kind::times, person, x, rung, book, {}, nullptr, {}}};
   const Depth depth(depth_);
-  Steps<bool> steps = target_steps_anew(person, x, rung, book);
-  return target_steps_.emplace(key, std::move(steps)).first->second;
+  Times steps = target_times_anew(person, x, rung, book);
+  return target_times_.emplace(key, std::move(steps)).first->second;
 }
 
-Steps<bool> Standings::target_steps_anew(NameId person, NameId x, Rung rung, int number) {
+Times Standings::target_times_anew(NameId person, NameId x, Rung rung, int number) {
   const Book& book = books_[static_cast<std::size_t>(number)];
-  std::vector<Steps<bool>> parts;
-  parts.push_back(rung == Rung::supervised ? not_suspended(person, x, book)
-                                           : target_steps(person, x, Rung::supervised, number));
+  Times times = rung == Rung::supervised ? not_suspended(person, x, book)
+                                         : target_times(person, x, Rung::supervised, number);
   for (const BookGate* gate : book.find(x)->gates) {
-    if (gate->gate->guards == rung) parts.push_back(gate_over(*gate, person, x, false, number));
+    if (never(times)) break;
+    if (gate->gate->guards == rung) times = both(times, gate_over(*gate, person, x, false, number));
   }
-  return wm::at_least(parts.size(), parts);
+  return times;
 }
 
-Steps<bool> Standings::not_suspended(NameId person, NameId x, const Book& book) const {
-  std::vector<Span> spans;
-  for (const KnownSuspension& suspension : known_.facts(person).suspensions) {
-    if (takes_in(suspension.scope, x, &book)) spans.push_back(suspension.span);
-  }
-  const Steps<bool> suspended = any_lasting(spans);
-  Steps<bool> free(!suspended.first());
-  for (const auto& change : suspended.changes()) free.set_from(change.at, !change.value);
-  return free;
+Times Standings::not_suspended(NameId person, NameId x, const Book& book) const {
+  const auto& suspensions = known_.facts(person).suspensions;
+  if (suspensions.empty()) return Times(true);
+  Times suspended(false);
+  for (const KnownSuspension& suspension : suspensions)
+    if (takes_in(suspension.scope, x, &book)) suspended.add(suspension.span);
+  return opposite(suspended);
 }
 
-Steps<bool> Standings::standing_over(NameId person, NameId x, Rung rung, int number) {
+Times Standings::standing_over(NameId person, NameId x, Rung rung, int number) {
   if (number == all_books) {
     return over_all_books([&](int each) { return standing_over(person, x, rung, each); });
   }
-  std::vector<Steps<bool>> parts;
-  for (const NameId target : books_[static_cast<std::size_t>(number)].stands_for(x, known_)) {
-    parts.push_back(target_steps(person, target, rung, number));
-  }
-  return parts.empty() ? Steps<bool>(false) : wm::at_least(parts.size(), parts);
+  const std::vector<NameId> targets = books_[static_cast<std::size_t>(number)].stands_for(x, known_);
+  if (targets.empty()) return Times(false);
+  Times times = target_times(person, targets.front(), rung, number);
+  for (std::size_t i = 1; i < targets.size(); ++i)
+    times = both(times, target_times(person, targets[i], rung, number));
+  return times;
 }
 
-Steps<bool> Standings::tier_over(const Need& need, NameId person, int number) {
+Times Standings::tier_over(const Need& need, NameId person, int number) {
   if (number == all_books) return over_all_books([&](int each) { return tier_over(need, person, each); });
   const Book& book = books_[static_cast<std::size_t>(number)];
   const auto tier = book.tiers.find(need.tier);
-  if (tier == book.tiers.end()) return Steps<bool>(false);
-  std::vector<Steps<bool>> parts;
+  if (tier == book.tiers.end()) return Times(false);
+  std::vector<Times> parts;
   for (const NameId target : tier->second)
-    parts.push_back(target_steps(person, target, need.at_least, number));
+    parts.push_back(target_times(person, target, need.at_least, number));
   return wm::at_least(need.all ? parts.size() : static_cast<std::size_t>(need.count), parts);
 }
 
-Steps<bool> Standings::need_over(const Need& need, NameId person, NameId x, bool strict, int number) {
+Times Standings::need_over(const Need& need, NameId person, NameId x, bool strict, int number) {
   switch (need.kind) {
     case NeedKind::standing:
       return standing_over(person, need.target, need.at_least, number);
     case NeedKind::tier_standing:
       return tier_over(need, person, number);
     case NeedKind::group: {
-      std::vector<Steps<bool>> parts;
+      std::vector<Times> parts;
       for (const Need& part : need.of) parts.push_back(need_over(part, person, x, strict, number));
       return wm::at_least(static_cast<std::size_t>(need.count), parts);
     }
@@ -400,28 +414,38 @@ Steps<bool> Standings::need_over(const Need& need, NameId person, NameId x, bool
   }
 }
 
-Steps<bool> Standings::leaf_over(const Need& need, NameId person, NameId x, bool strict, int number) {
+Times Standings::leaf_over(const Need& need, NameId person, NameId x, bool strict, int number) {
   // Within one book's time, records of later books' time are left alone: whether they count may rest on what
   // is being worked out.
   const Instant horizon =
       number == all_books ? forever : books_[static_cast<std::size_t>(number)].span.to - 1;
-  std::vector<Weighted> parts;
-  for (const Cover& cover : covers(known_, need, person, x, horizon)) {
+  if (need.count <= 1 && need.minutes <= 1) {
+    Times times(false);
+    for_each_cover(known_, need, person, x, horizon, [&](const Cover& cover) {
+      const Span span = cover.span(strict);
+      if (!span.empty() && cover_counts(cover, need, person, x)) times.add(span);
+      return true;
+    });
+    return times;
+  }
+  absl::InlinedVector<Weighted, 32> parts;
+  for_each_cover(known_, need, person, x, horizon, [&](const Cover& cover) {
     const Span span = cover.span(strict);
     if (!span.empty() && cover_counts(cover, need, person, x)) parts.push_back({span, cover.minutes});
-  }
-  return enough(parts, need.count, need.minutes);
+    return true;
+  });
+  return enough({parts.data(), parts.size()}, need.count, need.minutes);
 }
 
-Steps<bool> Standings::gate_over(const BookGate& gate, NameId person, NameId x, bool strict, int number) {
-  Steps<bool> need = need_over(gate.need, person, x, strict, number);
+Times Standings::gate_over(const BookGate& gate, NameId person, NameId x, bool strict, int number) {
+  Times need = need_over(gate.need, person, x, strict, number);
   if (strict || gate.spared_until <= beginning ||
       !at_least_on(person, x, gate.gate->guards, gate.spared_by)) {
     return need;
   }
-  const std::vector<Steps<bool>> either{std::move(need),
-                                        any_lasting(std::vector<Span>{{beginning, gate.spared_until}})};
-  return wm::at_least(1, either);
+  Times spared(true);
+  spared.set_from(gate.spared_until, false);
+  return opposite(both(opposite(need), opposite(spared)));
 }
 
 }  // namespace wm

@@ -13,6 +13,7 @@
 #include "core/decide/book.h"
 #include "core/decide/covers.h"
 #include "core/decide/known.h"
+#include "core/time/steps.h"
 
 namespace wm {
 
@@ -35,9 +36,9 @@ class Standings {
   /// The standing over all time.
   const Steps<Rung>& steps(NameId person, NameId x);
   /// Whether a gate holds over all time, followed as written; `strict`: without existing_until and grace.
-  Steps<bool> gate_steps(const BookGate& gate, NameId person, NameId x, bool strict);
+  Times gate_times(const BookGate& gate, NameId person, NameId x, bool strict);
   /// The same for a requirement inside one.
-  Steps<bool> need_steps(const Need& need, NameId person, NameId x, bool strict);
+  Times need_times(const Need& need, NameId person, NameId x, bool strict);
   bool holds(const Need& need, NameId person, NameId x, Instant t);
   /// Whether a cover counts: its witness was able to witness it, what had to be given was.
   bool counts(const Cover& cover, const Need& need, NameId person, NameId x);
@@ -49,11 +50,11 @@ class Standings {
  private:
   /// A question that others wait for.
   struct Node {
-    enum class Kind { at_least, counts, steps } kind;
+    enum class Kind { at_least, counts, times } kind;
     NameId person;
     NameId x;
-    Rung rung = Rung::barred;    // at_least, steps
-    int book = 0;                // steps
+    Rung rung = Rung::barred;    // at_least, times
+    int book = 0;                // times
     Instant at{};                // at_least
     const Need* need = nullptr;  // counts
     Cover cover{};               // counts
@@ -73,16 +74,16 @@ class Standings {
     const Need* need;  // of a check-out with something given; null otherwise
     bool operator==(const CountsKey&) const = default;
   };
-  struct StepsKey {
+  struct TimesKey {
     NameId person, x;
     int book;
     Rung rung;
-    bool operator==(const StepsKey&) const = default;
+    bool operator==(const TimesKey&) const = default;
   };
   struct Hash {
     std::size_t operator()(const PointKey& k) const;
     std::size_t operator()(const CountsKey& k) const;
-    std::size_t operator()(const StepsKey& k) const;
+    std::size_t operator()(const TimesKey& k) const;
   };
   class Depth;
 
@@ -104,23 +105,23 @@ class Standings {
   bool cover_counts(const Cover& cover, const Need& need, NameId person, NameId x);
   bool witness_counts(const Cover& cover, const Need& need, NameId person, NameId x);
 
-  const Steps<bool>& target_steps(NameId person, NameId x, Rung rung, int book);
-  Steps<bool> target_steps_anew(NameId person, NameId x, Rung rung, int book);
-  Steps<bool> standing_over(NameId person, NameId x, Rung rung, int book);
-  Steps<bool> need_over(const Need& need, NameId person, NameId x, bool strict, int book);
-  Steps<bool> leaf_over(const Need& need, NameId person, NameId x, bool strict, int book);
-  Steps<bool> tier_over(const Need& need, NameId person, int book);
-  Steps<bool> gate_over(const BookGate& gate, NameId person, NameId x, bool strict, int book);
-  Steps<bool> not_suspended(NameId person, NameId x, const Book& book) const;
+  const Times& target_times(NameId person, NameId x, Rung rung, int book);
+  Times target_times_anew(NameId person, NameId x, Rung rung, int book);
+  Times standing_over(NameId person, NameId x, Rung rung, int book);
+  Times need_over(const Need& need, NameId person, NameId x, bool strict, int book);
+  Times leaf_over(const Need& need, NameId person, NameId x, bool strict, int book);
+  Times tier_over(const Need& need, NameId person, int book);
+  Times gate_over(const BookGate& gate, NameId person, NameId x, bool strict, int book);
+  Times not_suspended(NameId person, NameId x, const Book& book) const;
   template <class OverBook>
-  Steps<bool> over_all_books(OverBook over_book);
+  Times over_all_books(OverBook over_book);
 
   Known known_;
   std::deque<Book> books_;
   int depth_ = 0;
   std::unordered_map<PointKey, bool, Hash> points_;
   std::unordered_map<CountsKey, bool, Hash> counts_;
-  std::unordered_map<StepsKey, Steps<bool>, Hash> target_steps_;
+  std::unordered_map<TimesKey, Times, Hash> target_times_;
   std::unordered_map<std::uint64_t, Steps<Rung>> steps_;
 };
 

@@ -1,15 +1,19 @@
 #pragma once
 // The facts of a shop as known at one instant, sorted so that a decision finds what it needs without
 // searching.
+#include <absl/container/flat_hash_set.h>
+
 #include <deque>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <unordered_map>
+#include <variant>
 #include <vector>
 
 #include "core/records/shop.h"
-#include "core/time/combine.h"
+#include "core/time/times.h"
 
 namespace wm {
 
@@ -88,21 +92,24 @@ struct KnownIncident {
   int severity;
   RecordNo no;
 };
-/// `span` ends at its `until` or when it was ended by another record, whichever comes first.
+/// `span` ends at its `until` (`ends_by_itself`) or when it was ended by another record, whichever comes
+/// first.
 struct KnownSuspension {
   Span span;
+  Instant ends_by_itself;
   KnownScope scope;
   RecordNo no;
 };
 struct KnownAppointment {
   Span span;
+  Instant ends_by_itself;
   KnownScope scope;
   bool founding;
   RecordNo no;
 };
 
-/// One person's facts. Lists with a name are in order of (name, at, id), births of (at, recorded, id), the
-/// others of (at, id).
+/// One person's facts. Lists with a name or a target are in order of (it, at, id), births of (at, recorded,
+/// id), the others of (at, id).
 struct PersonFacts {
   std::vector<KnownBirth> births;
   std::vector<KnownDocument> documents;
@@ -119,15 +126,30 @@ struct PersonFacts {
 struct Publication {
   Instant at;
   int revision;
+  RecordNo no;
+};
+struct KnownChange {
+  Instant at;
+  RecordNo no;
 };
 struct KnownLockout {
   Span span;
+  Instant ends_by_itself;
   RecordNo no;
+};
+
+/// What a record says of: the person, or for those without one the item, target or machine; for an end the
+/// record that it ends.
+struct RecordPlace {
+  std::uint8_t kind = 0;  // as in Fact
+  std::uint32_t of = no_name;
 };
 
 class Known {
  public:
   Known(const Shop& shop, std::optional<Instant> known);
+  Known(const Known&) = delete;
+  Known& operator=(const Known&) = delete;
 
   const Zone& zone() const { return zone_; }
   NameTable& names() { return names_; }
@@ -140,16 +162,19 @@ class Known {
   /// Everyone of the shop, in order of id by code point.
   const std::vector<NameId>& people() const { return people_; }
   const PersonFacts& facts(NameId person) const;
-  const std::vector<Publication>& publications(NameId item) const;
-  /// Instants, in order, at which the target or class itself was changed.
-  const std::vector<Instant>& changes(NameId target) const;
-  const std::vector<KnownLockout>& lockouts(NameId machine) const;
+  const std::vector<Publication>& publications(NameId item) const { return at_or_none(publications_, item); }
+  /// When the target or class itself was changed, in order.
+  const std::vector<KnownChange>& changes(NameId target) const { return at_or_none(changes_, target); }
+  const std::vector<KnownLockout>& lockouts(NameId machine) const { return at_or_none(lockouts_, machine); }
   /// The class of a machine, by name; no_name where there is no such machine.
   NameId machine_class(NameId machine) const;
 
   const RecordId& record_id(RecordNo no) const { return record_ids_[no]; }
   Instant record_at(RecordNo no) const { return record_ats_[no]; }
+  RecordPlace record_place(RecordNo no) const { return record_places_[no]; }
   std::size_t record_count() const { return record_ids_.size(); }
+  /// Nothing where it is unknown.
+  std::optional<RecordNo> find_record(std::string_view id) const;
   /// Those recorded by then, in no order.
   const std::vector<Rulebook>& rulebooks() const { return rulebooks_; }
 
@@ -157,9 +182,61 @@ class Known {
     return record_target == x || record_target == class_of(x);
   }
 
+  /// Takes one more record in. Its id must be new and what it ends be there, as in Shop.
+  RecordNo insert(const Record& record);
+  void add_person(std::string_view id);
+  /// Makes it as if the record were not there, or there again.
+  void take_out(RecordNo no);
+  void put_back(RecordNo no);
+
  private:
+  using AnyFact = std::variant<KnownBirth, KnownDocument, KnownLesson, KnownQuiz, KnownCheckout,
+                               KnownSupervised, KnownUse, KnownIncident, KnownSuspension, KnownAppointment,
+                               Publication, KnownChange, KnownLockout>;
+  struct End {
+    Instant at;
+    RecordNo no;
+  };
+  struct IdHash {
+    using is_transparent = void;
+    const Known* known;
+    std::size_t operator()(std::string_view id) const { return std::hash<std::string_view>()(id); }
+    std::size_t operator()(RecordNo no) const { return (*this)(known->record_ids_[no]); }
+  };
+  struct IdEqual {
+    using is_transparent = void;
+    const Known* known;
+    std::string_view id(std::string_view text) const { return text; }
+    std::string_view id(RecordNo no) const { return known->record_ids_[no]; }
+    template <class A, class B>
+    bool operator()(const A& a, const B& b) const {
+      return id(a) == id(b);
+    }
+  };
+
+  template <class T>
+  static const std::vector<T>& at_or_none(const std::vector<std::vector<T>>& lists, NameId id) {
+    static const std::vector<T> none;
+    return id < lists.size() ? lists[id] : none;
+  }
+  template <class T>
+  static std::vector<T>& at_grown(std::vector<std::vector<T>>& lists, NameId id) {
+    if (id >= lists.size()) lists.resize(id + 1);
+    return lists[id];
+  }
+  PersonFacts& facts_of(NameId person);
+  RecordNo number(const Record& record);
   void take(const Record& record, RecordNo no);
+  template <class Take>
+  void with_list(RecordPlace place, Take take);
+  template <class Fact>
+  void add(std::vector<Fact>& list, Fact fact);
+  template <class Fact>
+  bool before(const Fact& a, const Fact& b) const;
+  template <class Fact>
+  bool earlier(const Fact& a, const Fact& b) const;
   void sort();
+  void set_end(RecordNo ended);
   KnownScope scope(const Scope& scope);
   Instant after(std::optional<Day> until) const { return until ? zone_.start(*until + 1) : forever; }
 
@@ -167,15 +244,19 @@ class Known {
   NameTable names_;
   std::vector<NameId> class_of_;  // by NameId
   std::vector<NameId> people_;
-  std::unordered_map<NameId, PersonFacts> facts_;
-  std::unordered_map<NameId, std::vector<Publication>> publications_;
-  std::unordered_map<NameId, std::vector<Instant>> changes_;
-  std::unordered_map<NameId, std::vector<KnownLockout>> lockouts_;
+  std::vector<std::unique_ptr<PersonFacts>> facts_;     // by NameId
+  std::vector<std::vector<Publication>> publications_;  // by NameId
+  std::vector<std::vector<KnownChange>> changes_;       // by NameId
+  std::vector<std::vector<KnownLockout>> lockouts_;     // by NameId
   std::unordered_map<NameId, NameId> machine_class_;
-  std::unordered_map<std::string, Instant> ended_;  // by the id of what was ended: the earliest end
+  std::unordered_map<RecordNo, std::vector<End>> ends_;  // by what is ended
+  std::unordered_map<RecordNo, AnyFact> out_;            // taken out, to be put back
   std::vector<RecordId> record_ids_;
   std::vector<Instant> record_ats_;
+  std::vector<RecordPlace> record_places_;
+  absl::flat_hash_set<RecordNo, IdHash, IdEqual> by_id_;
   std::vector<Rulebook> rulebooks_;
+  bool loading_ = true;
 };
 
 }  // namespace wm

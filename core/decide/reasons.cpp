@@ -76,7 +76,7 @@ std::optional<Instant> within_years(std::optional<Instant> t) {
 Reason reason_for(Standings& standings, const Need& need, NameId person, NameId x, Instant t) {
   Reason reason;
   reason.need = *need.source;
-  const Steps<bool> steps = standings.need_steps(need, person, x, false);
+  const Times steps = standings.need_times(need, person, x, false);
   reason.holds = steps.at(t);
   reason.since = steps.since(t);
   reason.until = within_years(steps.until(t));

@@ -1,5 +1,5 @@
 #pragma once
-// The step function over time that all answers are made of.
+// A value over time that changes in steps.
 #include <algorithm>
 #include <cstddef>
 #include <optional>

@@ -15,7 +15,6 @@ namespace wm {
 
 namespace {
 
-
 Day to_day(absl::CivilDay d) { return {static_cast<std::int32_t>(d - absl::CivilDay(1970, 1, 1))}; }
 absl::CivilDay to_civil(Day d) { return absl::CivilDay(1970, 1, 1) + d.number; }
 Instant to_instant(absl::Time t) { return {absl::ToUnixSeconds(t)}; }
@@ -54,8 +53,8 @@ struct Stretch {
     for (std::int32_t i = 0; i <= days_a_stretch; ++i)
       starts[static_cast<std::size_t>(i)] = start_in(zone, first + i);
     for (std::size_t i = 0; i < days_a_stretch; ++i) plain[i] = starts[i + 1] == starts[i] + day_seconds;
-    // And two changes that cancel out, should a zone ever have them on one day. Past the years that the zone's
-    // file spells out Abseil tells of none, but there a day that is changed is longer or shorter.
+    // And two changes that cancel out, should a zone ever have them on one day. Past the years that the
+    // zone's file spells out Abseil tells of none, but there a day that is changed is longer or shorter.
     absl::Time t = absl::FromUnixSeconds(starts[0].seconds - 2 * day_seconds);
     absl::TimeZone::CivilTransition change;
     while (to_instant(t) < starts.back() + 2 * day_seconds && zone.NextTransition(t, &change)) {
@@ -93,7 +92,8 @@ struct Zone::Data {
     if (there != nullptr) return there;
     auto fresh =
         std::make_unique<Stretch>(zone, first_stretch + static_cast<std::int32_t>(n) * days_a_stretch);
-    if (made[n].compare_exchange_strong(there, fresh.get(), std::memory_order_acq_rel)) return fresh.release();
+    if (made[n].compare_exchange_strong(there, fresh.get(), std::memory_order_acq_rel))
+      return fresh.release();
     return there;
   }
 };
@@ -128,7 +128,8 @@ const std::string& Zone::name() const { return data_->name; }
 
 Day Zone::day(Instant t) const {
   // No zone's clock is a day off UTC, so it is this day, the one before or the one after.
-  const auto utc = static_cast<std::int32_t>((t.seconds - (t.seconds < 0 ? day_seconds - 1 : 0)) / day_seconds);
+  const auto utc =
+      static_cast<std::int32_t>((t.seconds - (t.seconds < 0 ? day_seconds - 1 : 0)) / day_seconds);
   for (const Day d : {Day{utc}, Day{utc - 1}, Day{utc + 1}}) {
     const Stretch* stretch = t.seconds < last_instant.seconds * 2 ? data_->stretch(d) : nullptr;
     if (stretch == nullptr) break;

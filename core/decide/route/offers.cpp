@@ -38,19 +38,19 @@ std::vector<Instant> Offers::assessor_moments(NameId x, Instant from) {
 }
 
 std::vector<Instant> Offers::supervisor_moments(NameId x, Instant from) {
-  std::vector<Steps<bool>> able;
+  std::vector<Times> able;
   for (const NameId other : standings_.known().people()) {
     if (other == person_) continue;
     std::vector<Instant> moments = standings_.able_moments(other, x);
     std::sort(moments.begin(), moments.end());
-    Steps<bool> steps(standings_.able_to_supervise(other, x, from - 1));
+    Times steps(standings_.able_to_supervise(other, x, from - 1));
     for (const Instant t : moments)
       if (t >= from && t <= last_instant) steps.set_from(t, standings_.able_to_supervise(other, x, t));
-    if (steps.first() || !steps.changes().empty()) able.push_back(std::move(steps));
+    if (steps.first() || !steps.flips().empty()) able.push_back(std::move(steps));
   }
   std::vector<Instant> moments;
-  const Steps<bool> anybody = at_least(1, able);
-  for (const auto& change : anybody.changes()) moments.push_back(change.at + 1);
+  const Times anybody = at_least(1, able);
+  for (const Instant flip : anybody.flips()) moments.push_back(flip + 1);
   return moments;
 }
 

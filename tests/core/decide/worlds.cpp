@@ -4,7 +4,7 @@
 #include <array>
 
 #include "core/rulebook/json.h"
-#include "core/time/combine.h"
+#include "core/time/times.h"
 
 namespace wm::worlds {
 
