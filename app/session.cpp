@@ -10,7 +10,8 @@ namespace {
 constexpr std::int64_t everything = std::numeric_limits<std::int64_t>::max();
 }  // namespace
 
-Session::Session(db::Store store, QObject* parent) : QObject(parent), store_(std::move(store)) {
+Session::Session(db::Store store, QString station, QObject* parent)
+    : QObject(parent), store_(std::move(store)), station_(std::move(station)) {
   // The store has checked the zone's name when it was made; a system that lost the zone since is told by UTC.
   zone_ = Zone::named(store_.details().zone).value_or(Zone::utc());
   others_.setInterval(3000);

@@ -16,10 +16,13 @@ namespace wm::app {
 class Session : public QObject {
   Q_OBJECT
  public:
-  explicit Session(db::Store store, QObject* parent = nullptr);
+  /// `station`: a folder of this computer's own, for what is begun and not entered yet; empty: nothing of
+  /// that outlives the program.
+  explicit Session(db::Store store, QString station = {}, QObject* parent = nullptr);
 
   const db::Store& store() const { return store_; }
   const Zone& zone() const { return zone_; }
+  const QString& station() const { return station_; }
   /// The shop's clock.
   Instant now() const { return store_.now(); }
 
@@ -59,6 +62,7 @@ class Session : public QObject {
 
  private:
   db::Store store_;
+  QString station_;
   Zone zone_ = Zone::utc();
   std::optional<db::Person> seated_;
   std::optional<db::Role> role_;

@@ -113,7 +113,7 @@ Expected<Store> make_demo(const std::string& path, Store::Clock clock, StoreOpti
   add_demo_files();
   DemoFiles files = read_files();
   files.details.demo_clock = files.now.seconds - clock().seconds;
-  auto store = Store::create(path, files.details, clock, std::move(options));
+  auto store = Store::create(path, files.details, std::move(clock), std::move(options));
   if (!store) return store;
   const auto filled = fill(*store, files);
   if (filled) return store;

@@ -56,6 +56,22 @@
         <source>Restricted: %1.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>What was marked and not signed at this station could not be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark it again; the file was kept for whoever wants to look into it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The marks are not kept if the program ends now: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sign before you leave, or make room on the disk</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>DeskWords</name>
@@ -1100,10 +1116,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Enter a quiz</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Print this</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1128,10 +1140,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Enter the quiz</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Put on the waiting list</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1152,6 +1160,18 @@
         <source>%1 is here.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Quiz from paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter the quiz from paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is taken at the quiz station; a manager can enter one from paper.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::CheckoutsPage</name>
@@ -1165,10 +1185,6 @@
     </message>
     <message>
         <source>tonight&apos;s, then those still open</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Marked after a cut, never while stock is moving.  1 shown · 2 shown when asked · 3 not shown · 0 no mark; the arrows move, Right is the second time.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1308,6 +1324,26 @@
     </message>
     <message>
         <source>Check-outs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marked after a cut, never while stock is moving.  1 shown · 2 shown when asked · 3 not shown · 0 no mark; the arrows move, Right is the second time, Ctrl+Z takes a mark back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marked so far while %1 sat here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the run sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The run sheet has become another one since it was marked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark it again</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2527,6 +2563,14 @@
     <message>
         <source>Entered for %1: %2.</source>
         <comment>who, what</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken on</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

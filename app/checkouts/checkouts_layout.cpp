@@ -46,7 +46,7 @@ QLabel* caption(const QString& words, QWidget* field) {
 }  // namespace
 
 CheckoutsPage::CheckoutsPage(Session& session, QWidget* parent, const std::vector<Sheet>& sheets)
-    : Page(session, parent), sheets_(sheets) {
+    : Page(session, parent), sheets_(sheets), drafts_(session.station()) {
   auto* across = new QHBoxLayout(this);
   across->setContentsMargins(20, 18, 20, 18);
   across->setSpacing(16);
@@ -54,7 +54,6 @@ CheckoutsPage::CheckoutsPage(Session& session, QWidget* parent, const std::vecto
   across->addWidget(make_sheet(), 7);
   across->addStretch(0);
   setFocusProxy(sheet_);
-  refresh();
 }
 
 QWidget* CheckoutsPage::make_list() {
@@ -97,7 +96,7 @@ QWidget* CheckoutsPage::make_sheet() {
   how_ = label(
       "quiet",
       tr("Marked after a cut, never while stock is moving.  1 shown · 2 shown when asked · 3 not shown · "
-         "0 no mark; the arrows move, Right is the second time."),
+         "0 no mark; the arrows move, Right is the second time, Ctrl+Z takes a mark back."),
       true);
   sheet_ = new SheetView;
   connect(sheet_, &SheetView::marked, this, [this] {

@@ -39,7 +39,7 @@ void CheckoutsPage::open(const Place& place) {
     // One that was signed makes room for the next of the same person on the same machine.
     std::erase_if(without_, [&](const OneOnOne& one) { return one.key() == key; });
     signed_.erase(key);
-    drafts_.erase(key);
+    drafts_.drop(key);
     shown_key_.clear();
     without_.push_back(begun);
     refresh();
@@ -49,6 +49,7 @@ void CheckoutsPage::open(const Place& place) {
 }
 
 void CheckoutsPage::refresh() {
+  take_up_drafts();
   all_ = one_on_ones(session());
   all_.insert(all_.end(), without_.begin(), without_.end());
   if (!current() && !all_.empty()) {
@@ -72,7 +73,7 @@ void CheckoutsPage::fill_list() {
                                    : short_day(one.when->from, session().zone());
     const QString state = one.signed_as                 ? outcome_words(one.signed_as->outcome)
                           : signed_.contains(one.key()) ? tr("signed")
-                          : drafts_.contains(one.key()) ? tr("begun")
+                          : drafts_.find(one.key())     ? tr("begun")
                                                         : QString();
     const QString right = state.isEmpty() ? time : tr("%1, %2", "a time, how far it is").arg(time, state);
     const QString below = unit_label(shop_units, one.machine);
@@ -118,13 +119,13 @@ void CheckoutsPage::show_current() {
   show_heading(*one, sheet);
   // What is being marked stays as it is while others commit.
   if (shown_key_ != one->key() || shown_sheet_ != sheet) {
-    const Draft& draft = drafts_[one->key()];
+    const Draft* kept = sheet ? draft_for(*one, *sheet) : nullptr;
+    const Draft draft = kept ? *kept : Draft();
     sheet_->show_sheet(sheet, draft.marks, draft.again);
     restrictions_->setText(draft.restrictions);
     note_->setText(draft.note);
     shown_key_ = one->key();
     shown_sheet_ = sheet;
-    if (draft.marks.empty()) drafts_.erase(one->key());
   }
   fill_assessors(*one);
   if (done) show_signed(*one);
@@ -141,6 +142,10 @@ void CheckoutsPage::show_heading(const OneOnOne& one, const Sheet* sheet) {
     said << long_day(one.when->from, session().zone()) << clock_time(one.when->from, session().zone());
   if (!one.assessor.empty()) said << tr("with %1", "an assessor").arg(name_of(session(), one.assessor));
   QString words = said.join(", ");
+  const Draft* draft = drafts_.find(one.key());
+  const bool mine = draft && session().seated() && session().seated()->id == draft->marked_by;
+  if (draft && !mine && !draft->marked_by.empty())
+    words += '\n' + tr("Marked so far while %1 sat here.").arg(name_of(session(), draft->marked_by));
   if (!sheet)
     words +=
         '\n' +
@@ -157,8 +162,8 @@ void CheckoutsPage::fill_assessors(const OneOnOne& one) {
   // Whoever signs sits here; the booking's assessor is the next likely.
   PersonId wanted =
       session().seated() && is_able(session().seated()->id) ? session().seated()->id : one.assessor;
-  const auto draft = drafts_.find(one.key());
-  if (draft != drafts_.end() && draft->second.assessor) wanted = *draft->second.assessor;
+  const Draft* draft = drafts_.find(one.key());
+  if (draft && draft->assessor) wanted = *draft->assessor;
   if (!one.assessor.empty() && !is_able(one.assessor)) able.insert(able.begin(), one.assessor);
   assessor_->clear();
   if (wanted.empty()) assessor_->addItem(tr("choose"), QString());
@@ -174,8 +179,8 @@ SheetResult CheckoutsPage::result() const {
 void CheckoutsPage::show_result() {
   const SheetResult now = result();
   suggested_->setText(result_words(now));
-  const auto draft = drafts_.find(current_);
-  const auto by_hand = draft != drafts_.end() ? draft->second.outcome : std::nullopt;
+  const Draft* draft = drafts_.find(current_);
+  const auto by_hand = draft ? draft->outcome : std::nullopt;
   std::optional<Outcome> shown = by_hand;
   if (!shown && now.suggested == Suggested::passed) shown = Outcome::passed;
   if (!shown && now.suggested == Suggested::failed) shown = Outcome::failed;
@@ -188,14 +193,46 @@ std::optional<Outcome> CheckoutsPage::outcome() const {
 }
 
 void CheckoutsPage::keep_draft() {
-  if (!current()) return;
-  Draft& draft = drafts_[current_];
+  const OneOnOne* one = current();
+  if (!one || !shown_sheet_) return;
+  Draft& draft = drafts_.at(current_);
+  draft.one = *one;
+  draft.sheet = shown_sheet_->name;
+  draft.sheet_revision = shown_sheet_->revision;
+  draft.marked_by = session().seated() ? session().seated()->id : PersonId();
+  draft.changed = session().now();
   draft.marks = sheet_->marks();
   draft.again = sheet_->again();
   draft.restrictions = restrictions_->text();
   draft.note = note_->text();
   if (sender() == outcome_) draft.outcome = outcome();
   if (sender() == assessor_) draft.assessor = assessor_->currentData().toString().toStdString();
+  report(drafts_.write());
+}
+
+void CheckoutsPage::report(const std::optional<Problem>& problem) {
+  if (problem) emit tell_problem(*problem);
+}
+
+/// Once, when the page is first shown: a booking's is found again by the booking, others are listed anew.
+void CheckoutsPage::take_up_drafts() {
+  if (taken_up_) return;
+  taken_up_ = true;
+  report(drafts_.read(session().now()));
+  for (const auto& [key, draft] : drafts_.all())
+    if (!draft.one.booking) without_.push_back(draft.one);
+}
+
+const Draft* CheckoutsPage::draft_for(const OneOnOne& one, const Sheet& sheet) {
+  const Draft* draft = drafts_.find(one.key());
+  if (!draft || draft->marks.empty()) return draft;
+  if (draft->sheet == sheet.name && draft->sheet_revision == sheet.revision &&
+      draft->marks.size() == lines_of(sheet).size())
+    return draft;
+  drafts_.drop(one.key());
+  report(problem(tr("the run sheet"), tr("The run sheet has become another one since it was marked"),
+                 tr("Mark it again")));
+  return nullptr;
 }
 
 std::optional<Problem> CheckoutsPage::not_yet(const OneOnOne& one, const SheetResult& result) const {
@@ -247,6 +284,8 @@ void CheckoutsPage::sign() {
     pin_->setFocus();
     return;
   }
+  drafts_.drop(one.key());
+  report(drafts_.write());
   signed_[one.key()] = changed_words(session(), one.person, one.target, before, restrictions);
   refresh();
   desk_->setFocus();

@@ -7,7 +7,7 @@
 #include <map>
 #include <optional>
 
-#include "app/checkouts/one_on_ones.h"
+#include "app/checkouts/drafts.h"
 #include "app/checkouts/sheets.h"
 #include "app/page/page.h"
 
@@ -46,6 +46,10 @@ class CheckoutsPage : public Page {
   SheetResult result() const;
   std::optional<Outcome> outcome() const;
   void keep_draft();
+  /// What of a draft is shown on the sheet: nothing where the sheet has become another one since.
+  const Draft* draft_for(const OneOnOne& one, const Sheet& sheet);
+  void take_up_drafts();
+  void report(const std::optional<Problem>& problem);
 
   void sign();
   /// What stands in the way of a signature, before the store is asked.
@@ -63,13 +67,13 @@ class CheckoutsPage : public Page {
 
   const std::vector<Sheet>& sheets_;
   std::vector<OneOnOne> all_;
-  std::vector<OneOnOne> without_;          // opened without a booking
-  std::string current_;                    // its key
-  std::map<std::string, Draft> drafts_;    // by key
+  std::vector<OneOnOne> without_;  // opened without a booking
+  std::string current_;            // its key
+  Drafts drafts_;
   std::map<std::string, QString> signed_;  // what changed, by key
   const Sheet* shown_sheet_ = nullptr;
   std::string shown_key_;
-  bool filling_ = false;
+  bool filling_ = false, taken_up_ = false;
 };
 
 }  // namespace wm::app

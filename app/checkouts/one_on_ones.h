@@ -1,5 +1,5 @@
 #pragma once
-// Tonight's one-on-ones, those still open, and what has been marked for each so far.
+// Tonight's one-on-ones, and those still open.
 #include <QString>
 #include <optional>
 #include <vector>
@@ -22,14 +22,6 @@ struct OneOnOne {
 
   /// The booking, or who is on what.
   std::string key() const { return booking ? *booking : person + '\n' + target; }
-};
-
-/// What has been marked and written, kept while other pages are looked at.
-struct Draft {
-  std::vector<Mark> marks, again;
-  QString restrictions, note;
-  std::optional<Outcome> outcome;  // chosen by hand
-  std::optional<PersonId> assessor;
 };
 
 /// Today's in order of time, then those of the last two weeks that nobody signed, the latest first; people

@@ -39,6 +39,7 @@ void SheetView::show_sheet(const Sheet* sheet, std::vector<Mark> marks, std::vec
   again_.resize(lines_.size(), Mark::none);
   line_ = 0;
   in_again_ = false;
+  before_.clear();
   lay_out();
   verticalScrollBar()->setValue(0);
   tell_screen_reader();
@@ -79,6 +80,7 @@ void SheetView::go_to(int line) {
 
 void SheetView::set_mark(Mark mark) {
   if (lines_.empty() || read_only_) return;
+  before_.push_back({marks_, again_, line_});
   const auto at = static_cast<std::size_t>(line_);
   if (in_again_) {
     again_[at] = mark;
@@ -89,6 +91,16 @@ void SheetView::set_mark(Mark mark) {
   }
   tell_screen_reader();
   viewport()->update();
+  emit marked();
+}
+
+void SheetView::undo() {
+  if (before_.empty() || read_only_) return;
+  const Before before = std::move(before_.back());
+  before_.pop_back();
+  marks_ = before.marks;
+  again_ = before.again;
+  go_to(before.line);
   emit marked();
 }
 
@@ -128,6 +140,7 @@ bool SheetView::move(int key) {
 }
 
 void SheetView::keyPressEvent(QKeyEvent* event) {
+  if (event->matches(QKeySequence::Undo)) return undo();
   const bool plain = !(event->modifiers() & ~Qt::KeypadModifier);
   if (lines_.empty() || !plain) return QAbstractScrollArea::keyPressEvent(event);
   if (move(event->key())) return;

@@ -9,7 +9,7 @@
 namespace wm::app {
 
 /// Up and Down move, Right and Left go to the second mark and back; 1 shown, 2 shown when asked, 3 not shown,
-/// 0 none; Enter goes to the next line that is open.
+/// 0 none; Enter goes to the next line that is open; Ctrl+Z takes the last mark back.
 class SheetView : public QAbstractScrollArea {
   Q_OBJECT
  public:
@@ -50,6 +50,7 @@ class SheetView : public QAbstractScrollArea {
   int next_open() const;
   bool open(std::size_t line) const;
   void set_mark(Mark mark);
+  void undo();
   bool move(int key);
   void tell_screen_reader();
 
@@ -64,6 +65,12 @@ class SheetView : public QAbstractScrollArea {
   std::vector<const SheetLine*> lines_;
   std::vector<Mark> marks_, again_;
   std::vector<Row> rows_;
+  /// The marks as they were before each change, with the line it was on.
+  struct Before {
+    std::vector<Mark> marks, again;
+    int line;
+  };
+  std::vector<Before> before_;
   int heads_ = 0;  // height of the column heads
   int line_ = 0;
   bool in_again_ = false, read_only_ = false;

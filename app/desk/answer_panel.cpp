@@ -112,11 +112,12 @@ QLayout* AnswerPanel::buttons() {
                   0);
   grid->addWidget(button("lesson", tr("Attest a lesson"), Qt::CTRL | Qt::Key_J, &AnswerPanel::attest_lesson),
                   2, 1);
-  grid->addWidget(button("quiz", tr("Enter a quiz"), Qt::CTRL | Qt::Key_M, &AnswerPanel::enter_quiz), 3, 0);
-  grid->addWidget(button("print", tr("Print this"), Qt::CTRL | Qt::Key_P, &AnswerPanel::print), 3, 1);
   presence_ = button("presence", tr("Came in"), Qt::CTRL | Qt::Key_I, &AnswerPanel::toggle_presence);
-  grid->addWidget(presence_, 4, 0);
-  grid->addWidget(button("blank", tr("Blank this"), Qt::CTRL | Qt::Key_B, &AnswerPanel::toggle_blank), 4, 1);
+  grid->addWidget(presence_, 3, 0);
+  grid->addWidget(button("print", tr("Print this"), Qt::CTRL | Qt::Key_P, &AnswerPanel::print), 3, 1);
+  grid->addWidget(button("blank", tr("Blank this"), Qt::CTRL | Qt::Key_B, &AnswerPanel::toggle_blank), 4, 0);
+  quiz_ = button("quiz", tr("Quiz from paper"), Qt::CTRL | Qt::Key_M, &AnswerPanel::enter_quiz);
+  grid->addWidget(quiz_, 4, 1);
   return grid;
 }
 
@@ -133,6 +134,7 @@ void AnswerPanel::show_answer(const ShopNow& shop, const PersonId& person, const
   sentence_->setText(answer_.sentence);
   now_->setText(answer_.now);
   now_->setVisible(!answer_.now.isEmpty());
+  quiz_->setVisible(enters_quizzes());
   needs_title_->setText(answer_.needs_title);
   needs_->set(answer_.needs);
   offer(answer_, shop);
@@ -149,7 +151,10 @@ void AnswerPanel::offer(const DeskAnswer& answer, const ShopNow& shop) {
       words = tr("Attest the lesson");
       break;
     case NextStep::quiz:
-      words = tr("Enter the quiz");
+      if (enters_quizzes())
+        words = tr("Enter the quiz from paper");
+      else
+        next += ' ' + tr("It is taken at the quiz station; a manager can enter one from paper.");
       break;
     case NextStep::one_on_one:
       offer_ = booking_offer(session_, shop, person_, target_);

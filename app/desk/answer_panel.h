@@ -50,6 +50,8 @@ class AnswerPanel : public QFrame {
   void toggle_presence();
   void report(const Expected<db::Committed>& done, const QString& sentence);
   QString who() const;
+  /// A quiz is taken at its station; a manager alone may enter one that was marked on paper.
+  bool enters_quizzes() const { return session_.role() == db::Role::manager; }
 
   Session& session_;
   PersonId person_;
@@ -69,6 +71,7 @@ class AnswerPanel : public QFrame {
   QLabel* next_;
   KeyButton* primary_ = nullptr;
   KeyButton* presence_ = nullptr;
+  KeyButton* quiz_ = nullptr;
   PaperForm* form_;
 };
 

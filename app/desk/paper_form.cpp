@@ -28,6 +28,7 @@ PaperForm::PaperForm(Session& session, QWidget* parent)
       form_(new QFormLayout),
       item_(new QComboBox),
       last_(new DateField(tr("no end"))),
+      taken_(new DateField(tr("today"))),
       correct_(number(0, 1000, 0)),
       total_(number(1, 1000, 20)),
       critical_(number(0, 1000, 0)) {
@@ -37,11 +38,13 @@ PaperForm::PaperForm(Session& session, QWidget* parent)
   quiet_->setWordWrap(true);
   item_->setObjectName("item");
   last_->setObjectName("last_day");
+  taken_->setObjectName("taken");
   correct_->setObjectName("correct");
   form_->setRowWrapPolicy(QFormLayout::WrapAllRows);
   form_->setVerticalSpacing(4);
   form_->addRow(tr("Which"), item_);
   form_->addRow(tr("Good through"), last_);
+  form_->addRow(tr("Taken on"), taken_);
   form_->addRow(tr("Questions right"), correct_);
   form_->addRow(tr("Questions in all"), total_);
   form_->addRow(tr("Critical questions missed"), critical_);
@@ -61,7 +64,8 @@ PaperForm::PaperForm(Session& session, QWidget* parent)
   setFocusProxy(item_);
   connect(save, &KeyButton::clicked, this, &PaperForm::enter);
   connect(leave, &KeyButton::clicked, this, &PaperForm::closed);
-  connect(last_, &DateField::refused, this, &PaperForm::tell_problem);
+  for (DateField* field : {last_, taken_})
+    connect(field, &DateField::refused, this, &PaperForm::tell_problem);
 }
 
 void PaperForm::start(Kind kind, const PersonId& person, const std::string& item) {
@@ -81,11 +85,14 @@ void PaperForm::start(Kind kind, const PersonId& person, const std::string& item
                                          : tr("A quiz of %1, marked on paper").arg(name));
   quiet_->setText(kind == Kind::paper ? tr("You have seen the paper and it is in the file.")
                                       : tr("Counts for the revision that is taught now."));
-  last_->set_today(session_.zone().day(session_.now()));
-  last_->set_day({});
+  for (DateField* field : {last_, taken_}) {
+    field->set_today(session_.zone().day(session_.now()));
+    field->set_day({});
+  }
   correct_->setValue(0);
   critical_->setValue(0);
   form_->setRowVisible(last_, kind == Kind::paper);
+  form_->setRowVisible(taken_, kind == Kind::quiz);
   for (QSpinBox* row : {correct_, total_, critical_}) form_->setRowVisible(row, kind == Kind::quiz);
 }
 
@@ -104,11 +111,21 @@ Fact PaperForm::fact() const {
   return Document{};
 }
 
+/// At midday, since a paper has a day and no time.
+std::optional<Instant> PaperForm::taken_at() const {
+  const Zone& zone = session_.zone();
+  if (!taken_->day() || *taken_->day() == zone.day(session_.now())) return std::nullopt;
+  return zone.start(*taken_->day()) + 12 * 3600;
+}
+
 void PaperForm::enter() {
   if (item_->currentIndex() < 0) return emit closed();
-  if (!last_->is_good()) return last_->setFocus();
+  for (DateField* field : {last_, taken_})
+    if (!field->is_good()) return field->setFocus();
   const QString item = item_->currentText(), name = person_name(session_.store().person(person_));
-  const auto done = session_.commit(db::EnterFact{fact()});
+  const bool from_paper = kind_ == Kind::quiz;
+  const auto done =
+      session_.commit(db::EnterFact{fact()}, from_paper ? taken_at() : std::nullopt, {}, from_paper);
   if (!done) return emit tell_problem(done.error());
   emit tell(tr("Entered for %1: %2.", "who, what").arg(name, item));
   emit closed();

@@ -32,6 +32,7 @@ class PaperForm : public QWidget {
  private:
   void enter();
   Fact fact() const;
+  std::optional<Instant> taken_at() const;
   int revision(const std::string& item) const;
 
   Session& session_;
@@ -40,7 +41,7 @@ class PaperForm : public QWidget {
   QLabel *title_, *quiet_;
   QFormLayout* form_;
   QComboBox* item_;
-  DateField* last_;
+  DateField *last_, *taken_;
   QSpinBox *correct_, *total_, *critical_;
 };
 

@@ -1,6 +1,7 @@
 #include "app/start/open_program.h"
 
 #include <QApplication>
+#include <QCryptographicHash>
 #include <QDateTime>
 #include <QDir>
 #include <QFileInfo>
@@ -33,13 +34,23 @@ Expected<db::Store> make(const std::string& path, const FirstAnswers& answers) {
   return answers.demo ? db::make_demo(path, real_now) : make_shop(path, answers, real_now);
 }
 
+/// This computer's own folder for that shop, apart from the shop's file: what lies in it is no record.
+QString station_folder(const std::string& path) {
+  const QByteArray shop = QFileInfo(QString::fromStdString(path)).canonicalFilePath().toUtf8();
+  const QDir folder(QStandardPaths::writableLocation(QStandardPaths::AppLocalDataLocation));
+  const QString own = folder.filePath(
+      "station-" + QCryptographicHash::hash(shop, QCryptographicHash::Sha256).left(8).toHex());
+  QDir().mkpath(own);
+  return own;
+}
+
 /// The window, and what it stands on.
 class Program {
  public:
   explicit Program(std::string path) : path_(std::move(path)) {}
 
   void open(db::Store store) {
-    session_ = std::make_unique<Session>(std::move(store));
+    session_ = std::make_unique<Session>(std::move(store), station_folder(path_));
     window_ = std::make_unique<MainWindow>(*session_);
     window_->resize(1366, 768);
     Place desk;

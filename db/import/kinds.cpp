@@ -61,7 +61,7 @@ Scope scope(RowReader& row) {
 /// The record of the right kind that this one ends, dated before it.
 template <class Kind>
 RecordId ended(RowReader& row, Instant at, const char* kind) {
-  const RecordId id = "paper-" + row.needed("ends");
+  RecordId id = "paper-" + row.needed("ends");
   const auto found = row.ground().records.find(id);
   const auto* fact = found == row.ground().records.end() ? nullptr : std::get_if<Fact>(&found->second.fact);
   if (row.has("ends") && (!fact || !std::holds_alternative<Kind>(*fact) || found->second.at > at))

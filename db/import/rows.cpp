@@ -163,7 +163,7 @@ PersonId RowReader::person(std::string_view key) {
 }
 
 TargetName RowReader::target(std::string_view key) {
-  const std::string name = needed(key);
+  std::string name = needed(key);
   if (!name.empty() && !ground_.is_target(name))
     wrong(key, "no rulebook has the machine class \"" + name + "\"",
           "Write a class of the rulebook, or class/mode");
@@ -185,7 +185,7 @@ void RowReader::wrong(std::string_view key, std::string what, std::string remedy
   problems_.push_back({row_.line, {std::move(where), std::move(what), std::move(remedy)}});
 }
 
-void RowReader::remark(std::string text) {
+void RowReader::remark(const std::string& text) {
   if (!remarks_.empty()) remarks_ += "; ";
   remarks_ += text;
 }

@@ -62,7 +62,7 @@ class RowReader {
   MachineId machine(std::string_view key);
 
   void wrong(std::string_view key, std::string what, std::string remedy);
-  void remark(std::string text);
+  void remark(const std::string& text);
   const std::string& remarks() const { return remarks_; }
   const std::vector<RowProblem>& problems() const { return problems_; }
 

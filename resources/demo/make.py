@@ -373,7 +373,7 @@ class Member:
                       part="operating", note=note)
 
 
-RESTRICTIONS = {"table saw": ["no dado", "no sheets alone"], "bandsaw": ["no resawing"], "wood lathe": ["spindles only"],
+RESTRICTIONS = {"table saw": ["no dado", "no full sheets"], "bandsaw": ["no resawing"], "wood lathe": ["spindles only"],
                 "jointer-planer": ["no stock shorter than the bed"], "laser cutter": ["no cloth"]}
 TIER1 = ["hand tools", "drill press", "disc sander"]
 EXTRA1 = ["3D printer", "scroll saw", "sewing machine", "soldering station"]

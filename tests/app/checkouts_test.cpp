@@ -25,6 +25,8 @@ class CheckoutsTest : public QObject {
   void the_assessors_pin_signs_and_the_standing_changes();
   void a_wrong_pin_signs_nothing_and_keeps_the_marks();
   void marks_are_kept_when_looking_elsewhere();
+  void what_was_marked_survives_the_end_of_the_program_and_another_seat();
+  void marks_of_another_sheet_or_a_broken_file_are_not_taken_for_these();
   void a_check_out_without_a_booking_begins_from_the_desk();
   void a_machine_without_a_sheet_says_so();
   void the_desk_cannot_sign();
@@ -46,6 +48,7 @@ class CheckoutsTest : public QObject {
       QTest::keyClick(QApplication::focusWidget(), *key);
     }
   }
+  void make_page();
   void sign(const char* pin) {
     press(Qt::Key_Return, Qt::ControlModifier);  // leads to the PIN
     QTest::keyClicks(QApplication::focusWidget(), pin);
@@ -67,19 +70,14 @@ void CheckoutsTest::init() {
   shop_ = std::make_unique<evening::Shop>();
   shop_->clock = evening::at("2026-11-26T23:50:00Z");
   shop_->sit_down("mara", "2468");
-  page_ = std::make_unique<CheckoutsPage>(*shop_->session, nullptr, evening::sheets());
   told_.clear();
   refused_.clear();
-  connect(shop_->session.get(), &Session::changed, page_.get(), &Page::refresh);
-  connect(shop_->session.get(), &Session::seated_changed, page_.get(), &Page::refresh);
-  connect(page_.get(), &Page::tell, this, [this](const QString& sentence) { told_ << sentence; });
-  connect(page_.get(), &Page::tell_problem, this, [this](const Problem& problem) {
-    refused_ << QString::fromStdString(problem.what + " " + problem.remedy);
-  });
-  page_->resize(1216, 740);
-  page_->show();
-  page_->activateWindow();
-  QVERIFY(QTest::qWaitForWindowActive(page_.get()));
+  make_page();
+}
+
+void CheckoutsTest::make_page() {
+  page_ = std::make_unique<CheckoutsPage>(*shop_->session, nullptr, evening::sheets());
+  QVERIFY(evening::put_up(*page_, *shop_->session, told_, refused_));
   page_->open({});
 }
 
@@ -108,6 +106,15 @@ void CheckoutsTest::marking_every_line_suggests_a_pass() {
   QCOMPARE(text("suggested"), QString("Suggested: passed."));
   QCOMPARE(outcome()->currentText(), QString("passed"));
   press(Qt::Key_0);  // the last line, back to no mark
+  QCOMPARE(text("suggested"), QString("Not finished. Line 10 is still to be marked."));
+  press(Qt::Key_Z, Qt::ControlModifier);
+  QCOMPARE(text("suggested"), QString("Suggested: passed."));
+  for (int i = 0; i < 9; ++i) press(Qt::Key_Z, Qt::ControlModifier);
+  QCOMPARE(sheet()->line(), 1);
+  QVERIFY((sheet()->marks()[0] == Mark::shown && sheet()->marks()[1] == Mark::none));
+  press(Qt::Key_1);
+  for (int i = 2; i < 9; ++i) sheet()->go_to(i), press(Qt::Key_1);
+  sheet()->go_to(9);
   QCOMPARE(text("suggested"), QString("Not finished. Line 10 is still to be marked."));
   QCOMPARE(outcome()->currentText(), QString("choose"));
 }
@@ -211,6 +218,61 @@ void CheckoutsTest::marks_are_kept_when_looking_elsewhere() {
   QVERIFY2(text("under").startsWith("Tola Adeyemi"), qPrintable(text("under")));
   QVERIFY(sheet()->marks()[0] == Mark::shown);
   QVERIFY(sheet()->marks()[2] == Mark::shown_when_asked);
+}
+
+void CheckoutsTest::what_was_marked_survives_the_end_of_the_program_and_another_seat() {
+  mark("112");
+  field("note")->setFocus();
+  QTest::keyClicks(QApplication::focusWidget(), "left-handed");
+  page_->open({{}, "jonas", "jointer-planer/jointing", {}, {}});
+  mark("3");
+  // As after a power cut: nothing of the page is left but the folder. Ivo of the desk sits there now.
+  page_.reset();
+  shop_->session->hand_over();
+  shop_->sit_down("ines", "1357");
+  make_page();
+  page_->open({{}, "tola", {}, {}, {}});
+  QVERIFY((sheet()->marks()[1] == Mark::shown && sheet()->marks()[2] == Mark::shown_when_asked));
+  QCOMPARE(field("note")->text(), QString("left-handed"));
+  QVERIFY2(text("under").contains("while Mara Devlin sat here"), qPrintable(text("under")));
+  page_->open({{}, "jonas", "jointer-planer/jointing", {}, {}});
+  QVERIFY(sheet()->marks()[0] == Mark::not_shown);
+  QVERIFY(signed_ones().empty());
+  // Signed, it is kept no longer.
+  shop_->session->hand_over();
+  shop_->sit_down("mara", "2468");
+  page_->open({{}, "tola", {}, {}, {}});
+  mark("1111111111");
+  sign("2468");
+  QCOMPARE(signed_ones().size(), std::size_t{1});
+  Drafts kept(shop_->session->station());
+  QVERIFY(!kept.read(shop_->clock));
+  QCOMPARE(kept.all().size(), std::size_t{1});
+  QCOMPARE(kept.all().begin()->second.one.person, PersonId("jonas"));
+}
+
+void CheckoutsTest::marks_of_another_sheet_or_a_broken_file_are_not_taken_for_these() {
+  mark("111");
+  Drafts kept(shop_->session->station());
+  QVERIFY(!kept.read(shop_->clock));
+  Draft other = kept.all().begin()->second;
+  other.sheet_revision += 1;
+  kept.at(other.one.key()) = other;
+  QVERIFY(!kept.write());
+  page_.reset();
+  make_page();
+  QVERIFY(sheet()->marks() == std::vector<Mark>(10, Mark::none));
+  QVERIFY2(refused_.join(' ').contains("Mark it again"), qPrintable(refused_.join(' ')));
+  QFile file(shop_->session->station() + "/unsigned-check-outs.json");
+  QVERIFY(file.open(QFile::WriteOnly));
+  file.write("[{\"person\": \"to");
+  file.close();
+  page_.reset();
+  refused_.clear();
+  make_page();
+  QVERIFY2(refused_.join(' ').contains("could not be read"), qPrintable(refused_.join(' ')));
+  QVERIFY(!file.exists());  // put aside, not overwritten
+  QCOMPARE(QDir(shop_->session->station()).entryList({"*.unreadable"}).size(), 1);
 }
 
 void CheckoutsTest::a_check_out_without_a_booking_begins_from_the_desk() {

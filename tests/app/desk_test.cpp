@@ -1,4 +1,5 @@
 // The Desk, worked by keyboard as a person at the desk does.
+#include <QSpinBox>
 #include <QtTest>
 
 #include "app/frame/main_window.h"
@@ -158,6 +159,30 @@ class DeskTest : public QObject {
     key(Qt::Key_Return, Qt::ControlModifier);
     QCOMPARE(shop_->session->store().last_commit(), before);
     QVERIFY(!text("message").isEmpty());
+  }
+
+  void a_quiz_is_taken_at_its_station_unless_a_manager_enters_a_paper() {
+    for (Fact fact : {Fact(Document{"lucja", "waiver", {}}), Fact(Lesson{"lucja", "guards", 1})})
+      QVERIFY(shop_->session->commit(db::EnterFact{fact}));
+    type("lucja");
+    key(Qt::Key_Return);
+    type("joi");
+    const auto* quiz = window_->findChild<QPushButton*>("quiz");
+    QVERIFY(!quiz->isVisible());
+    QVERIFY(!window_->findChild<QPushButton*>("do_next")->isVisible());
+    QVERIFY2(text("next_step").contains("at the quiz station"), qPrintable(text("next_step")));
+    QVERIFY(shop_->session->sit_down("rosa", "1111"));
+    QVERIFY(quiz->isVisible());
+    key(Qt::Key_M, Qt::ControlModifier);
+    window_->findChild<QSpinBox*>("correct")->setValue(17);
+    window_->findChild<QLineEdit*>("taken")->setFocus();
+    type("2026-11-20");
+    key(Qt::Key_Return);
+    QVERIFY2(text("message").startsWith("Entered"), qPrintable(text("message")));
+    const db::Entry& entry = shop_->session->store().entries().back();
+    QVERIFY((std::get<Fact>(entry.fact) == Fact(Quiz{"lucja", "cutters", 1, 17, 20, 0})));
+    QVERIFY(entry.from_paper);
+    QVERIFY(entry.at == SmallShop::at("2026-11-20T18:00:00Z"));
   }
 
   void one_key_from_anywhere_when_somebody_is_hurt() {

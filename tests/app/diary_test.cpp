@@ -60,15 +60,7 @@ void DiaryTest::init() {
   page_ = std::make_unique<DiaryPage>(*shop_->session);
   told_.clear();
   refused_.clear();
-  connect(shop_->session.get(), &Session::changed, page_.get(), &Page::refresh);
-  connect(page_.get(), &Page::tell, this, [this](const QString& sentence) { told_ << sentence; });
-  connect(page_.get(), &Page::tell_problem, this, [this](const Problem& problem) {
-    refused_ << QString::fromStdString(problem.what + " " + problem.remedy);
-  });
-  page_->resize(1216, 740);
-  page_->show();
-  page_->activateWindow();
-  QVERIFY(QTest::qWaitForWindowActive(page_.get()));
+  QVERIFY(evening::put_up(*page_, *shop_->session, told_, refused_));
   page_->open({});
 }
 

@@ -4,7 +4,7 @@
 #include <QtTest>
 #include <memory>
 
-#include "app/session.h"
+#include "app/page/page.h"
 #include "app/theme/theme.h"
 #include "core/sheet/sheet.h"
 #include "core/time/text.h"
@@ -106,7 +106,7 @@ class Shop {
     if (!made) qFatal("%s", made.error().what.c_str());
     const auto done = made->found(history());
     if (!done) qFatal("%s: %s", done.error().where.c_str(), done.error().what.c_str());
-    session = std::make_unique<app::Session>(std::move(*made));
+    session = std::make_unique<app::Session>(std::move(*made), folder_.path());
   }
 
   void sit_down(const char* id, const char* pin) {
@@ -155,6 +155,21 @@ inline const std::vector<Sheet>& sheets() {
          {{"Stock at least 6 in long, no defects", "", true},
           {"Light pass to find the high spot", "", false}}}}}};
   return all;
+}
+
+/// As the window has it: drawn again on every change, heard by whoever reads the bar at the foot.
+inline bool put_up(app::Page& page, app::Session& session, QStringList& told, QStringList& refused) {
+  QObject::connect(&session, &app::Session::changed, &page, &app::Page::refresh);
+  QObject::connect(&session, &app::Session::seated_changed, &page, &app::Page::refresh);
+  QObject::connect(&page, &app::Page::tell, &page, [&told](const QString& sentence) { told << sentence; });
+  QObject::connect(&page, &app::Page::tell_problem, &page, [&refused](const Problem& problem) {
+    refused << QString::fromStdString(problem.what + " " + problem.remedy);
+  });
+  page.resize(1216, 740);
+  page.show();
+  page.refresh();
+  page.activateWindow();
+  return QTest::qWaitForWindowActive(&page);
 }
 
 /// Draws a page as it is seen in windows of two sizes, in both shades, where WM_GRABS names a folder to put

@@ -1,6 +1,7 @@
 // Every pair of colours that is used, against the contrast that WCAG 2.2 asks for (1.4.3: text 4.5 :
 // 1; 1.4.11: drawings 3 : 1), by that standard's own formula for relative luminance.
 #include "app/theme/theme.h"
+#include "app/start/system_shade.h"
 
 #include <QtTest>
 #include <cmath>
@@ -50,6 +51,17 @@ class ThemeTest : public QObject {
           QVERIFY2(contrast(ink, ground) >= 3.0, qPrintable(ink.name() + " on " + ground.name() +
                                                             QString(" %1").arg(contrast(ink, ground))));
     }
+  }
+
+  void the_program_goes_light_when_the_system_does() {
+    follow_system_shade(*qApp);
+    apply_theme(*qApp, Shade::dark);
+    QWidget window;
+    window.show();
+    QEvent changed(QEvent::ThemeChange);
+    QApplication::sendEvent(&window, &changed);
+    QVERIFY(shade() == Shade::light);  // as the offscreen platform always is
+    QCOMPARE(QApplication::palette().color(QPalette::Window), palette(Shade::light).ground);
   }
 
   void three_sizes_and_weight_before_size() {

@@ -1,0 +1,49 @@
+#pragma once
+// What has been marked on run sheets and is not signed yet, kept by this station: in memory, and in a file
+// where there is a folder for it, so that neither a power cut nor a hand-over costs an assessor their marks.
+#include <QString>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "app/checkouts/one_on_ones.h"
+
+namespace wm::app {
+
+/// What has been marked and written for one one-on-one.
+struct Draft {
+  OneOnOne one;  // where there is no booking to find it again by
+  std::string sheet;
+  int sheet_revision = 0;
+  std::vector<Mark> marks, again;
+  QString restrictions, note;
+  std::optional<Outcome> outcome;  // chosen by hand
+  std::optional<PersonId> assessor;
+  PersonId marked_by;  // who sat here when it was last changed
+  Instant changed;
+};
+
+/// A draft is no record: nothing counts before it is signed. It is gone once signed, or two weeks after it
+/// was last changed.
+class Drafts {
+ public:
+  /// `folder` empty: in memory only.
+  explicit Drafts(const QString& folder);
+  /// Reads what was kept. A file that cannot be read is put aside under another name and told, never
+  /// overwritten.
+  std::optional<Problem> read(Instant now);
+
+  Draft* find(const std::string& key);
+  Draft& at(const std::string& key) { return all_[key]; }
+  const std::map<std::string, Draft>& all() const { return all_; }
+  void drop(const std::string& key);
+  /// Writes all of them, or leaves the file as it was and says so.
+  std::optional<Problem> write() const;
+
+ private:
+  QString path_;
+  std::map<std::string, Draft> all_;
+};
+
+}  // namespace wm::app
