@@ -106,6 +106,8 @@ class BookMaker {
   void make() {
     for (const Tier& tier : book_.rulebook->tiers) tier_gates_[tier.tier] = {&tier, gates(tier.gates)};
     for (const MachineClass& machine_class : book_.rulebook->classes) add(machine_class);
+    book_.by_name.resize(known_.names().size(), nullptr);
+    for (const auto& [id, target] : book_.targets) book_.by_name[id] = &target;
   }
 
  private:
@@ -166,14 +168,13 @@ class BookMaker {
 }  // namespace
 
 const BookTarget* Book::find(NameId target) const {
-  const auto found = targets.find(target);
-  return found == targets.end() ? nullptr : &found->second;
+  return target < by_name.size() ? by_name[target] : nullptr;
 }
 
 std::vector<NameId> Book::stands_for(NameId x, const Known& known) const {
-  if (targets.count(x) != 0) return {x};
+  if (find(x) != nullptr) return {x};
   const NameId machine_class = known.class_of(x);
-  if (targets.count(machine_class) != 0) return {machine_class};
+  if (find(machine_class) != nullptr) return {machine_class};
   const auto found = modes.find(x);
   return found == modes.end() ? std::vector<NameId>{} : found->second;
 }
@@ -183,9 +184,7 @@ std::optional<int> Book::tier_of(NameId x, const Known& known) const {
   return found == classes.end() ? std::nullopt : std::optional(found->second->tier);
 }
 
-std::deque<Book> books_in_order(Known& known) {
-  std::vector<const Rulebook*> order;
-  for (const Rulebook& rulebook : known.rulebooks()) order.push_back(&rulebook);
+std::deque<Book> books_in_order(Known& known, std::vector<const Rulebook*> order) {
   std::sort(order.begin(), order.end(), [](const Rulebook* a, const Rulebook* b) {
     return std::tie(a->effective_from, a->recorded, a->version) <
            std::tie(b->effective_from, b->recorded, b->version);

@@ -63,6 +63,7 @@ struct Book {
   std::map<NameId, std::vector<NameId>> modes;  // by class: its modes' targets
   std::map<NameId, const MachineClass*> classes;
   std::map<int, std::vector<NameId>> tiers;  // their targets
+  std::vector<const BookTarget*> by_name;    // the targets again, by NameId
 
   const BookTarget* find(NameId target) const;
   /// The targets that X stands for here: itself; its class; its modes' targets; none.
@@ -71,8 +72,8 @@ struct Book {
   std::optional<int> tier_of(NameId x, const Known& known) const;
 };
 
-/// The books in order of time, each from its effective_from to the next one's. Where two start together the
-/// later recorded, then the higher version, is the one in force.
-std::deque<Book> books_in_order(Known& known);
+/// The rulebooks in order of time, each from its effective_from to the next one's. Where two start together
+/// the later recorded, then the higher version, is the one in force.
+std::deque<Book> books_in_order(Known& known, std::vector<const Rulebook*> rulebooks);
 
 }  // namespace wm

@@ -67,7 +67,18 @@ std::size_t Standings::Hash::operator()(const TimesKey& k) const {
 }
 
 Standings::Standings(const Shop& shop, std::optional<Instant> known)
-    : known_(shop, known), books_(books_in_order(known_)) {}
+    : known_(std::make_shared<Known>(shop, known)) {
+  std::vector<const Rulebook*> rulebooks;
+  for (const Rulebook& rulebook : known_->rulebooks()) rulebooks.push_back(&rulebook);
+  books_ = books_in_order(*known_, std::move(rulebooks));
+}
+
+Standings::Standings(std::shared_ptr<Known> known, std::vector<const Rulebook*> rulebooks,
+                     const Timelines* past, Instant past_until)
+    : known_(std::move(known)),
+      books_(books_in_order(*known_, std::move(rulebooks))),
+      past_(past),
+      past_until_(past_until) {}
 
 // --- asking from outside -----------------------------------------------------------------------------------
 
@@ -137,18 +148,34 @@ Times Standings::need_times(const Need& need, NameId person, NameId x, bool stri
 const Steps<Rung>& Standings::steps(NameId person, NameId x) {
   const std::uint64_t key = pair_key(person, x);
   const auto found = steps_.find(key);
-  if (found != steps_.end()) return found->second;
-  return resolve([&]() -> const Steps<Rung>& {
-    return steps_
-        .emplace(key, rungs(standing_over(person, x, Rung::supervised, all_books),
-                            standing_over(person, x, Rung::independent, all_books)))
-        .first->second;
+  return found != steps_.end() ? found->second : steps_.emplace(key, steps_anew(person, x)).first->second;
+}
+
+Steps<Rung> Standings::steps_anew(NameId person, NameId x) {
+  return resolve([&] {
+    return rungs(standing_over(person, x, Rung::supervised, all_books),
+                 standing_over(person, x, Rung::independent, all_books));
   });
+}
+
+void Standings::forget(NameId person) {
+  checkouts_count_.erase(person);
+  const PersonFacts& facts = known_->facts(person);
+  for (const KnownSupervised& session : facts.supervised)
+    if (session.no < counts_.size()) counts_[session.no] = Verdict::open;
+  for (const KnownUse& use : facts.uses)
+    if (use.no < counts_.size()) counts_[use.no] = Verdict::open;
+}
+
+void Standings::forget_instants() {
+  points_.clear();
+  target_times_.clear();
+  steps_.clear();
 }
 
 std::vector<Instant> Standings::able_moments(NameId person, NameId x) {
   std::vector<Instant> moments;
-  const PersonFacts& facts = known_.facts(person);
+  const PersonFacts& facts = known_->facts(person);
   for (const KnownAppointment& appointment : facts.appointments) {
     moments.insert(moments.end(), {appointment.span.from, appointment.span.to});
   }
@@ -158,7 +185,7 @@ std::vector<Instant> Standings::able_moments(NameId person, NameId x) {
   std::set<NameId> targets;
   for (const Book& book : books_) {
     moments.push_back(book.span.from);
-    const auto stood_for = book.stands_for(x, known_);
+    const auto stood_for = book.stands_for(x, *known_);
     targets.insert(stood_for.begin(), stood_for.end());
   }
   for (const NameId target : targets) {
@@ -185,22 +212,22 @@ bool Standings::takes_in(const KnownScope& scope, NameId x, const Book* book) co
     case KnownScope::Kind::all:
       return true;
     case KnownScope::Kind::tier:
-      return book != nullptr && book->tier_of(x, known_) == scope.tier;
+      return book != nullptr && book->tier_of(x, *known_) == scope.tier;
     case KnownScope::Kind::target:
-      return known_.is_on(scope.target, x);
+      return known_->is_on(scope.target, x);
   }
   return false;
 }
 
 bool Standings::suspended(NameId person, NameId x, Instant t, const Book* book) const {
-  const auto& suspensions = known_.facts(person).suspensions;
+  const auto& suspensions = known_->facts(person).suspensions;
   return std::any_of(suspensions.begin(), suspensions.end(), [&](const KnownSuspension& suspension) {
     return suspension.span.covers(t) && takes_in(suspension.scope, x, book);
   });
 }
 
 bool Standings::appointed(NameId person, NameId x, Instant t, const Book* book, bool founding) const {
-  const auto& appointments = known_.facts(person).appointments;
+  const auto& appointments = known_->facts(person).appointments;
   return std::any_of(appointments.begin(), appointments.end(), [&](const KnownAppointment& appointment) {
     return appointment.span.covers(t) && (!founding || appointment.founding) &&
            takes_in(appointment.scope, x, book);
@@ -211,13 +238,16 @@ bool Standings::at_least_on(NameId person, NameId x, Rung rung, Instant t) {
   if (rung == Rung::barred) return true;
   const Book* book = book_at(t);
   if (book == nullptr) return false;
-  const std::vector<NameId> targets = book->stands_for(x, known_);
+  if (const BookTarget* target = book->find(x)) return at_least(*target, person, rung, t, *book);
+  const std::vector<NameId> targets = book->stands_for(x, *known_);
   return !targets.empty() && std::all_of(targets.begin(), targets.end(), [&](NameId target) {
     return at_least(*book->find(target), person, rung, t, *book);
   });
 }
 
 bool Standings::at_least(const BookTarget& target, NameId person, Rung rung, Instant t, const Book& book) {
+  if (past_ != nullptr && t < past_until_ && past_->has(person, target.target))
+    return past_->at(person, target.target, t) >= rung;
   const PointKey key{person, target.target, t.seconds, rung};
   const auto found = points_.find(key);
   if (found != points_.end()) return found->second;
@@ -270,7 +300,7 @@ bool Standings::need_holds(const Need& need, NameId person, NameId x, Instant t)
   }
   std::int64_t count = 0, minutes = 0;
   const auto enough = [&] { return count >= need.count && minutes >= need.minutes; };
-  for_each_cover(known_, need, person, x, t, [&](const Cover& cover) {
+  for_each_cover(*known_, need, person, x, t, [&](const Cover& cover) {
     if (!cover.span(false).covers(t) || !cover_counts(cover, need, person, x)) return true;
     ++count;
     minutes += cover.minutes;
@@ -287,7 +317,7 @@ bool Standings::assesses(NameId person, NameId x, Instant t, const Book& book) {
 
 bool Standings::can_assess(NameId person, NameId x, Instant t) {
   const Book* book = book_at(t);
-  const auto targets = book == nullptr ? std::vector<NameId>{} : book->stands_for(x, known_);
+  const auto targets = book == nullptr ? std::vector<NameId>{} : book->stands_for(x, *known_);
   if (targets.empty()) return !suspended(person, x, t, book) && appointed(person, x, t, book, true);
   return std::all_of(targets.begin(), targets.end(),
                      [&](NameId target) { return assesses(person, target, t, *book); });
@@ -295,7 +325,7 @@ bool Standings::can_assess(NameId person, NameId x, Instant t) {
 
 bool Standings::can_supervise(NameId person, NameId x, Instant t) {
   const Book* book = book_at(t);
-  const auto targets = book == nullptr ? std::vector<NameId>{} : book->stands_for(x, known_);
+  const auto targets = book == nullptr ? std::vector<NameId>{} : book->stands_for(x, *known_);
   if (targets.empty()) return can_assess(person, x, t);
   return std::all_of(targets.begin(), targets.end(), [&](NameId id) {
     const BookTarget& target = *book->find(id);
@@ -306,14 +336,23 @@ bool Standings::can_supervise(NameId person, NameId x, Instant t) {
 
 bool Standings::cover_counts(const Cover& cover, const Need& need, NameId person, NameId x) {
   if (cover.counts == Cover::Counts::always) return true;
-  const bool checkout = cover.counts == Cover::Counts::checkout;
-  const CountsKey key{cover.no, checkout ? x : no_name, checkout && !need.given.empty() ? &need : nullptr};
-  const auto found = counts_.find(key);
-  if (found != counts_.end()) return found->second;
-  if (depth_ >= deepest) throw TooDeep{{Node::Kind::counts, person, x, Rung::barred, 0, {}, &need, cover}};
-  const Depth depth(depth_);
-  const bool verdict = witness_counts(cover, need, person, x);
-  counts_.emplace(key, verdict);
+  const auto find_out = [&] {
+    if (depth_ >= deepest) throw TooDeep{{Node::Kind::counts, person, x, Rung::barred, 0, {}, &need, cover}};
+    const Depth depth(depth_);
+    return witness_counts(cover, need, person, x);
+  };
+  if (cover.counts == Cover::Counts::checkout) {
+    const CountsKey key{cover.no, x, need.given.empty() ? nullptr : &need};
+    const auto& known = checkouts_count_[person];
+    const auto found = known.find(key);
+    if (found != known.end()) return found->second;
+    const bool verdict = find_out();
+    return checkouts_count_[person][key] = verdict;
+  }
+  if (cover.no >= counts_.size()) counts_.resize(known_->record_count());
+  if (counts_[cover.no] != Verdict::open) return counts_[cover.no] == Verdict::yes;
+  const bool verdict = find_out();
+  counts_[cover.no] = verdict ? Verdict::yes : Verdict::no;
   return verdict;
 }
 
@@ -367,7 +406,7 @@ Times Standings::target_times_anew(NameId person, NameId x, Rung rung, int numbe
 }
 
 Times Standings::not_suspended(NameId person, NameId x, const Book& book) const {
-  const auto& suspensions = known_.facts(person).suspensions;
+  const auto& suspensions = known_->facts(person).suspensions;
   if (suspensions.empty()) return Times(true);
   Times suspended(false);
   for (const KnownSuspension& suspension : suspensions)
@@ -379,7 +418,7 @@ Times Standings::standing_over(NameId person, NameId x, Rung rung, int number) {
   if (number == all_books) {
     return over_all_books([&](int each) { return standing_over(person, x, rung, each); });
   }
-  const std::vector<NameId> targets = books_[static_cast<std::size_t>(number)].stands_for(x, known_);
+  const std::vector<NameId> targets = books_[static_cast<std::size_t>(number)].stands_for(x, *known_);
   if (targets.empty()) return Times(false);
   Times times = target_times(person, targets.front(), rung, number);
   for (std::size_t i = 1; i < targets.size(); ++i)
@@ -421,7 +460,7 @@ Times Standings::leaf_over(const Need& need, NameId person, NameId x, bool stric
       number == all_books ? forever : books_[static_cast<std::size_t>(number)].span.to - 1;
   if (need.count <= 1 && need.minutes <= 1) {
     Times times(false);
-    for_each_cover(known_, need, person, x, horizon, [&](const Cover& cover) {
+    for_each_cover(*known_, need, person, x, horizon, [&](const Cover& cover) {
       const Span span = cover.span(strict);
       if (!span.empty() && cover_counts(cover, need, person, x)) times.add(span);
       return true;
@@ -429,7 +468,7 @@ Times Standings::leaf_over(const Need& need, NameId person, NameId x, bool stric
     return times;
   }
   absl::InlinedVector<Weighted, 32> parts;
-  for_each_cover(known_, need, person, x, horizon, [&](const Cover& cover) {
+  for_each_cover(*known_, need, person, x, horizon, [&](const Cover& cover) {
     const Span span = cover.span(strict);
     if (!span.empty() && cover_counts(cover, need, person, x)) parts.push_back({span, cover.minutes});
     return true;

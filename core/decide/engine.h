@@ -5,7 +5,10 @@
 // which rests on their own check-outs, and so on into the past. Each such question is a Node that is answered
 // once. A chain of any length must not use up the stack: past a depth, the node in the way is put on a list,
 // answered first, and the asker begins again with the answer at hand.
+#include <absl/container/flat_hash_map.h>
+
 #include <map>
+#include <memory>
 #include <unordered_map>
 #include <vector>
 
@@ -13,6 +16,7 @@
 #include "core/decide/book.h"
 #include "core/decide/covers.h"
 #include "core/decide/known.h"
+#include "core/decide/timelines.h"
 #include "core/time/steps.h"
 
 namespace wm {
@@ -23,9 +27,16 @@ inline constexpr int all_books = -1;
 class Standings {
  public:
   explicit Standings(const Shop& shop, std::optional<Instant> known);
+  /// Over the same facts, with these rulebooks in place of those known. Before `past_until`, standings are
+  /// looked up in `past`, as far as they are kept there.
+  Standings(std::shared_ptr<Known> known, std::vector<const Rulebook*> rulebooks, const Timelines* past,
+            Instant past_until);
 
-  Known& known() { return known_; }
-  const Known& known() const { return known_; }
+  Known& known() { return *known_; }
+  const Known& known() const { return *known_; }
+  const std::shared_ptr<Known>& shared_known() const { return known_; }
+  /// From now on, standings are looked up there, as far as they are kept. It must outlive this.
+  void look_up_in(const Timelines* kept) { past_ = kept; }
   const Book* book_at(Instant t) const;
   const std::deque<Book>& books() const { return books_; }
 
@@ -46,6 +57,13 @@ class Standings {
   bool suspended(NameId person, NameId x, Instant t, const Book* book) const;
   /// Every instant at which whether the person is able to assess or to supervise x may change; in no order.
   std::vector<Instant> able_moments(NameId person, NameId x);
+
+  /// The standing over all time, worked out and not kept.
+  Steps<Rung> steps_anew(NameId person, NameId x);
+  /// Lets go of what was worked out for somebody in particular: of what counts for whom. What is kept of
+  /// single instants and of whole timelines goes for everybody.
+  void forget(NameId person);
+  void forget_instants();
 
  private:
   /// A question that others wait for.
@@ -68,12 +86,14 @@ class Standings {
     Rung rung;
     bool operator==(const PointKey&) const = default;
   };
+  /// Of a check-out: whether it counts rests on what is asked for, and where.
   struct CountsKey {
     RecordNo no;
     NameId x;
-    const Need* need;  // of a check-out with something given; null otherwise
+    const Need* need;  // where something must be given; null otherwise
     bool operator==(const CountsKey&) const = default;
   };
+  enum class Verdict : std::uint8_t { open, no, yes };
   struct TimesKey {
     NameId person, x;
     int book;
@@ -116,11 +136,14 @@ class Standings {
   template <class OverBook>
   Times over_all_books(OverBook over_book);
 
-  Known known_;
+  std::shared_ptr<Known> known_;
   std::deque<Book> books_;
+  const Timelines* past_ = nullptr;
+  Instant past_until_ = forever;
   int depth_ = 0;
-  std::unordered_map<PointKey, bool, Hash> points_;
-  std::unordered_map<CountsKey, bool, Hash> counts_;
+  absl::flat_hash_map<PointKey, bool, Hash> points_;
+  std::vector<Verdict> counts_;  // of sessions and uses, by RecordNo
+  std::unordered_map<NameId, absl::flat_hash_map<CountsKey, bool, Hash>> checkouts_count_;  // by person
   std::unordered_map<TimesKey, Times, Hash> target_times_;
   std::unordered_map<std::uint64_t, Steps<Rung>> steps_;
 };
