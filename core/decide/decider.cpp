@@ -4,8 +4,8 @@
 #include <set>
 
 #include "core/decide/engine.h"
-#include "core/decide/reasons.h"
 #include "core/decide/route/route.h"
+#include "core/decide/standing_answer.h"
 
 namespace wm {
 
@@ -25,55 +25,6 @@ Decider::Decider(Decider&&) noexcept = default;
 Decider& Decider::operator=(Decider&&) noexcept = default;
 
 namespace {
-
-/// met, in_grace or unmet over all time.
-Steps<GateState> states(const Times& holds, const Times& strict) {
-  const auto state = [](bool h, bool s) {
-    return s ? GateState::met : h ? GateState::in_grace : GateState::unmet;
-  };
-  std::vector<Instant> instants;
-  for (const Times* times : {&holds, &strict})
-    instants.insert(instants.end(), times->flips().begin(), times->flips().end());
-  std::sort(instants.begin(), instants.end());
-  Steps<GateState> steps(state(holds.first(), strict.first()));
-  for (const Instant t : instants) steps.set_from(t, state(holds.at(t), strict.at(t)));
-  return steps;
-}
-
-GateAnswer gate_answer(Standings& standings, const BookGate& gate, NameId person, NameId x, Instant t) {
-  const Times holds = standings.gate_times(gate, person, x, false);
-  const Steps<GateState> steps = states(holds, standings.gate_times(gate, person, x, true));
-  GateAnswer answer;
-  answer.id = gate.gate->id;
-  answer.guards = gate.gate->guards;
-  answer.state = steps.at(t);
-  answer.reason = reason_for(standings, gate.need, person, x, t);
-  switch (answer.state) {
-    case GateState::met:
-      answer.due = within_years(steps.until(t));
-      break;
-    case GateState::in_grace:
-      answer.due = steps.since(t);
-      break;
-    case GateState::unmet:
-      return answer;
-  }
-  answer.lapses = within_years(holds.until(t));
-  answer.spared = !answer.reason.holds;
-  return answer;
-}
-
-std::vector<SuspensionAnswer> suspensions(Standings& standings, NameId person, NameId x, Instant t) {
-  std::vector<SuspensionAnswer> found;
-  for (const KnownSuspension& suspension : standings.known().facts(person).suspensions) {
-    if (!suspension.span.covers(t) || !standings.takes_in(suspension.scope, x, standings.book_at(t)))
-      continue;
-    const Instant ends = suspension.span.to;
-    found.push_back({standings.known().record_id(suspension.no), suspension.span.from,
-                     within_years(ends < forever ? std::optional(ends) : std::nullopt)});
-  }
-  return found;
-}
 
 bool met(const Condition& condition, Standings& standings, NameId x, Instant t, bool staffed,
          const std::vector<NameId>& others) {
@@ -104,30 +55,7 @@ std::vector<Condition> conditions_of(const Book* book, NameId machine_class) {
 StandingAnswer Decider::standing(std::string_view person, std::string_view target, Instant at) {
   Standings& standings = engine_->standings;
   const NameId p = engine_->person(person), x = engine_->target(target);
-  const Steps<Rung>& steps = standings.steps(p, x);
-  StandingAnswer answer;
-  answer.standing = steps.at(at);
-  answer.since = steps.since(at);
-  answer.until = within_years(steps.until(at));
-  if (answer.until) answer.next = steps.at(*answer.until);
-  const Book* book = standings.book_at(at);
-  if (book == nullptr) return answer;
-  answer.rulebook = book->rulebook->version;
-  const std::vector<NameId> targets = book->stands_for(x, standings.known());
-  for (const NameId each : targets) {
-    answer.stands_for.push_back(standings.known().names().text(each));
-    for (SuspensionAnswer& one : suspensions(standings, p, each, at)) {
-      const auto same = std::find(answer.suspensions.begin(), answer.suspensions.end(), one);
-      if (same == answer.suspensions.end()) answer.suspensions.push_back(std::move(one));
-    }
-  }
-  // The gates of a class that has modes by now are nobody's: each mode's target has its own.
-  const bool one = targets.size() == 1 && (targets[0] == x || targets[0] == standings.known().class_of(x));
-  if (!one) return answer;
-  for (const BookGate* gate : book->find(targets[0])->gates) {
-    answer.gates.push_back(gate_answer(standings, *gate, p, targets[0], at));
-  }
-  return answer;
+  return standing_answer(standings, standings.steps(p, x), p, x, at);
 }
 
 Rung Decider::rung(std::string_view person, std::string_view target, Instant at) {

@@ -1,0 +1,65 @@
+#pragma once
+// A shop in memory that is kept current: everybody's standings over all time, and what one more record
+// changes.
+#include <memory>
+#include <optional>
+#include <string_view>
+#include <vector>
+
+#include "core/decide/answers.h"
+#include "core/decide/changes.h"
+#include "core/records/shop.h"
+
+namespace wm {
+
+/// A standing that became another: from the first instant at which it did, to the first from which it is
+/// again what it was (nothing: never).
+struct Shift {
+  PersonId person;
+  TargetName target;
+  Instant from;
+  std::optional<Instant> until;
+  friend bool operator==(const Shift&, const Shift&) = default;
+};
+
+/// All answers are those of a Decider over the same records. Names that the shop does not have are nobody and
+/// nothing. Not safe for use from two threads at once.
+class Current {
+ public:
+  /// As known at `known`; nothing: all that is known, less what has been struck out.
+  explicit Current(const Shop& shop, std::optional<Instant> known = std::nullopt);
+  ~Current();
+  Current(Current&&) noexcept;
+  Current& operator=(Current&&) noexcept;
+
+  Rung rung(std::string_view person, std::string_view target, Instant at);
+  /// The whole answer with its reasons. It stays where it is until the next call of anything here; asking
+  /// again for an instant at which nothing has changed since is cheap.
+  const StandingAnswer& standing(std::string_view person, std::string_view target, Instant at);
+  Steps<Rung> standing_steps(std::string_view person, std::string_view target);
+  /// The same from the records, without looking it up.
+  Steps<Rung> standing_steps_anew(std::string_view person, std::string_view target);
+  /// Everyone whose standing is at least `at_least`, sorted.
+  std::vector<PersonId> who(std::string_view target, Instant at, Rung at_least);
+
+  /// Takes in a record that was entered, and works out what it changes: for the person, and for everybody
+  /// whose check-outs and sessions rest on that. Its id must be new, and what it names be there, as in Shop.
+  /// In order of (person, target).
+  std::vector<Shift> take(const Record& record);
+  /// The same for a record that is struck out. Nothing where there is no such record.
+  std::vector<Shift> strike_out(std::string_view record);
+  void add_person(const PersonId& person);
+
+  /// Whose standing at `at` would be another were that record struck out; as the function of that name.
+  std::vector<StandingChange> rests_on(std::string_view record, Instant at);
+  std::vector<StandingChange> what_if(const Rulebook& rulebook, Instant at);
+
+  /// What the timelines take, in bytes.
+  std::size_t timeline_bytes() const;
+
+ private:
+  struct Engine;
+  std::unique_ptr<Engine> engine_;
+};
+
+}  // namespace wm
