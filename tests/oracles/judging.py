@@ -55,17 +55,20 @@ def smaller(scenario, differs):
     return scenario
 
 
-def keep(folder, name, program, scenario, ask, judge, agrees=lambda changed, ours, theirs: ours == theirs):
-    """Makes a counter-example small and writes it down: the scenario with this ask, and what the judge holds right."""
+def keep(folder, name, program, scenario, ask, right, wrong=None):
+    """Makes a counter-example small and writes it down: the scenario with this ask, and what the judge holds right.
+
+    `right` is the judge's answer to a scenario; `wrong` says of a scenario and the engine's answer whether they differ.
+    """
+    wrong = wrong or (lambda changed, ours: ours != right(changed))
+
     def differs(changed):
         run = subprocess.run([program, "answer"], input=json.dumps(changed), capture_output=True, text=True)
-        if run.returncode != 0:  # something that is named went with what was taken out
-            return False
-        ours = json.loads(run.stdout)[0]
-        return not agrees(changed, ours, judge(changed))
+        # It is refused where something that is named went with what was taken out.
+        return run.returncode == 0 and wrong(changed, json.loads(run.stdout)[0])
 
     scenario = smaller(dict(scenario, asks=[ask]), differs)
     folder.mkdir(parents=True, exist_ok=True)
     (folder / f"{name}.json").write_text(json.dumps(scenario, indent=1) + "\n")
-    (folder / f"{name}.answers.jsonl").write_text(json.dumps(judge(scenario)) + "\n")
+    (folder / f"{name}.answers.jsonl").write_text(json.dumps(right(scenario)) + "\n")
     print(f"  kept as {folder / name}.json", file=sys.stderr)

@@ -21,6 +21,7 @@ MOST_KEPT = 3
 MOST_INSTANTS = 60  # more candidate instants than these are left alone: clingo would take too long
 SECONDS = 10        # the same for the search itself
 EARLY = "1990-01-01T00:00:00Z"  # recorded before anything else: a step is known, whatever `known` says
+UNPROVED = "no more than 12 steps, and yet not said to be the fewest"
 KINDS = ["document", "lesson", "quiz", "checkout", "supervised", "use"]
 
 
@@ -174,7 +175,7 @@ def mistakes(scenario, ask, answer):
     if answer["shortest"] and len(steps) != fewest or len(steps) < fewest:
         wrong.append(f"{len(steps)} steps called {'the fewest' if answer['shortest'] else 'some'}, clingo {fewest}")
     if len(steps) <= 12 and not answer["shortest"]:
-        wrong.append(f"{len(steps)} steps not known to be the fewest")
+        wrong.append(UNPROVED)
     order = [(s["at"], (KINDS[:3] + KINDS[4:] + ["checkout"]).index(s["kind"])) for s in steps]
     if order != sorted(order) or [s["id"] for s in steps] != [f"step-{i:02}" for i in range(1, len(steps) + 1)]:
         wrong.append("steps out of order or wrongly numbered")
@@ -196,14 +197,15 @@ def right(scenario):
         reaches, fewest = quickest(scenario, scenario["asks"][0], None)
     except TooBig:
         return {}
-    return {"reaches": None if reaches is None else civil.instant_text(reaches), "fewest": fewest}
+    found = {"reaches": None if reaches is None else civil.instant_text(reaches), "fewest": fewest}
+    return found | ({"shortest": True} if fewest <= 12 else {})
 
 
-def agrees(scenario, ours, _):
+def wrong_about(scenario, ours):
     try:
-        return not mistakes(scenario, scenario["asks"][0], ours)
+        return bool(mistakes(scenario, scenario["asks"][0], ours))
     except TooBig:
-        return True
+        return False
 
 
 def possible_asks(scenario, rng, count):
@@ -259,7 +261,7 @@ def main():
     shops = judging.shops(words.program, words.seed, words.worlds // 3, words.most)
     scenarios = list(with_routes(words.program, shops, rng))
     scenarios += [Road(rng).scenario() for _ in range(words.worlds - len(scenarios))]
-    differing = compared = too_big = steps = later = never = 0
+    differing = compared = unproved = too_big = steps = later = never = 0
     for i, (scenario, (answer,)) in enumerate(zip(scenarios, judging.engine(words.program, scenarios))):
         ask = scenario["asks"][0]
         try:
@@ -271,14 +273,19 @@ def main():
         steps += len(answer["steps"])
         never += answer["reaches"] is None
         later += answer["reaches"] not in (None, ask["at"])
+        if wrong == [UNPROVED]:  # the engine's time for that runs by the clock, so a busy machine gets two more chances
+            again = [judging.engine(words.program, [scenario])[0][0] for _ in range(2)]
+            if any(a["shortest"] for a in again):
+                unproved += 1
+                continue
         if wrong:
             differing += 1
             print(f"world {i} of seed {words.seed}: {json.dumps(ask)}\n  engine {json.dumps(answer)}\n  "
                   + "\n  ".join(wrong), file=sys.stderr)
             if differing <= MOST_KEPT:
-                judging.keep(words.keep, f"route-{words.seed}-{i}", words.program, scenario, ask, right, agrees)
+                judging.keep(words.keep, f"route-{words.seed}-{i}", words.program, scenario, ask, right, wrong_about)
     print(f"clingo: {compared} routes of {steps} steps compared, {later} that have to wait and {never} that do not exist; "
-          f"{differing} differ; {too_big} were too big to search")
+          f"{differing} differ; {unproved} were proved the shortest only when asked again; {too_big} were too big to search")
     sys.exit(1 if differing else 0)
 
 
