@@ -3,9 +3,11 @@ import json
 import pathlib
 import subprocess
 import sys
+import time
 
 HERE = pathlib.Path(__file__).parent
 SKIPPED = 77  # ctest's SKIP_RETURN_CODE
+SECONDS = 30  # to make a counter-example small
 
 
 def shops(program, seed, count, most):
@@ -30,20 +32,18 @@ def skip(package, command):
 
 
 def smaller(scenario, differs):
-    """The scenario with all taken out that `differs` (of a scenario) does not need to stay true."""
-    def without(part, i):
-        return dict(scenario, **{part: scenario[part][:i] + scenario[part][i + 1:]})
+    """The scenario with all taken out that `differs` (of a scenario) does not need to stay true, as far as time allows."""
+    stop = time.monotonic() + SECONDS
 
     def try_to(changed):
         nonlocal scenario
-        if not differs(changed):
-            return False
+        if time.monotonic() > stop or not differs(changed):
+            return
         scenario = changed
-        return True
 
     for part in ("records", "rulebooks", "machines", "people"):
         for i in reversed(range(len(scenario.get(part, [])))):
-            try_to(without(part, i))
+            try_to(dict(scenario, **{part: scenario[part][:i] + scenario[part][i + 1:]}))
     for i, book in enumerate(scenario["rulebooks"]):
         for kind in ("tiers", "classes"):
             for j in range(len(book[kind])):
@@ -55,16 +55,20 @@ def smaller(scenario, differs):
     return scenario
 
 
-def keep(folder, name, program, scenario, ask, judge):
-    """Makes a counter-example small and writes it down: the scenario with this ask, and what the judge holds right."""
+def keep(folder, name, program, scenario, ask, right, wrong=None):
+    """Makes a counter-example small and writes it down: the scenario with this ask, and what the judge holds right.
+
+    `right` is the judge's answer to a scenario; `wrong` says of a scenario and the engine's answer whether they differ.
+    """
+    wrong = wrong or (lambda changed, ours: ours != right(changed))
+
     def differs(changed):
         run = subprocess.run([program, "answer"], input=json.dumps(changed), capture_output=True, text=True)
-        if run.returncode != 0:  # something that is named went with what was taken out
-            return False
-        return json.loads(run.stdout)[0] != judge(changed)
+        # It is refused where something that is named went with what was taken out.
+        return run.returncode == 0 and wrong(changed, json.loads(run.stdout)[0])
 
     scenario = smaller(dict(scenario, asks=[ask]), differs)
     folder.mkdir(parents=True, exist_ok=True)
     (folder / f"{name}.json").write_text(json.dumps(scenario, indent=1) + "\n")
-    (folder / f"{name}.answers.jsonl").write_text(json.dumps(judge(scenario)) + "\n")
+    (folder / f"{name}.answers.jsonl").write_text(json.dumps(right(scenario)) + "\n")
     print(f"  kept as {folder / name}.json", file=sys.stderr)

@@ -32,6 +32,7 @@ class Maker:
         self.zone = rng.choice(ZONES)
         self.first = FIRST + datetime.timedelta(days=rng.randrange(40000))
         self.changes = self.clock_changes()
+        self.used = []
 
     def clock_changes(self):
         """Days on which the clock was changed, within the years looked at."""
@@ -49,6 +50,8 @@ class Maker:
         return self.first + datetime.timedelta(days=self.rng.randrange(600))
 
     def instant(self):
+        if self.used and self.one_in(4):  # at the second of another record, or next to it: what comes first matters
+            return self.rng.choice(self.used) + self.rng.choice([-1, 0, 0, 1])
         d = self.day()
         if self.one_in(3):
             return civil.start(self.zone, d) + self.rng.choice([-1, 0, 0, 1])
@@ -102,7 +105,7 @@ class Maker:
 
     def book(self, version):
         starts = civil.instant_text(self.instant() if version > 1 else civil.start(self.zone, self.first))
-        classes = [{"class": c, "tier": 1 + self.rng.randrange(2), "gates": self.gates(2)} for c in ("lathe", "press")]
+        classes = [{"class": c, "tier": 1 + self.rng.randrange(2), "gates": self.gates(1)} for c in ("lathe", "press")]
         if version > 1 and self.one_in(5):
             classes.pop()
         return {"version": version, "effective_from": starts, "recorded": starts,
@@ -125,7 +128,7 @@ class Maker:
             r |= {"quiz": self.item(), "revision": rng.randrange(3), "correct": rng.randrange(6, 10), "total": 10,
                   "critical_missed": rng.choice([0, 0, 0, 1])}
         elif kind == "checkout":
-            r |= {"checkout": self.item(), "revision": rng.randrange(3), "assessor": rng.choice(["p1", "p2", "p3", "p3"]),
+            r |= {"checkout": self.item(), "revision": rng.randrange(3), "assessor": rng.choice(["p1", "p2", "p3", "p3", "p3", "p3"]),
                   "outcome": rng.choice(["passed"] * 5 + ["failed", "stopped"])}
         elif kind == "publish":
             del r["person"]
@@ -148,6 +151,7 @@ class Maker:
             at = max(at, civil.instant(one["at"]))
             r = {"id": f"r{i}"} | ({"kind": "reinstate", "suspension": one["id"]} if one["kind"] == "suspend" else
                                    {"kind": "dismiss", "appointment": one["id"]})
+        self.used.append(at)
         r |= {"at": civil.instant_text(at), "recorded": civil.instant_text(at)}
         if self.one_in(12):
             r["voided"] = civil.instant_text(at + civil.DAY)
@@ -158,7 +162,7 @@ class Maker:
                     "until": (self.first + datetime.timedelta(days=500)).isoformat(),
                     "at": civil.instant_text(civil.start(self.zone, self.first)),
                     "recorded": civil.instant_text(civil.start(self.zone, self.first))}]
-        for i in range(self.rng.randrange(60)):
+        for i in range(self.rng.randrange(20, 140)):
             made = self.record(i, records)
             records += [made] if made else []
         whole = {"from": civil.instant_text(civil.start(self.zone, self.first) - civil.DAY), "to": "2320-01-01T00:00:00Z"}
