@@ -136,6 +136,7 @@ Span same_answer(Standings& standings, const Steps<Rung>& steps, NameId person, 
   const PersonFacts& facts = standings.known().facts(person);
   for (const KnownSuspension& suspension : facts.suspensions) around.span(suspension.span);
   // What came nearest to a requirement may be any of these.
+  narrow(around, facts.births);
   narrow(around, facts.quizzes);
   narrow(around, facts.checkouts);
   narrow(around, facts.incidents);
