@@ -95,7 +95,9 @@ struct Compile {
 Need compiled(const Requirement& requirement, Known& known) {
   Need need;
   need.source = &requirement;
+  need.number = known.next_need();
   std::visit(Compile{known, need}, requirement.need);
+  if (need.valid) need.ends = &known.ends(*need.valid, need.grace);
   return need;
 }
 
@@ -149,7 +151,7 @@ class BookMaker {
   void add_target(NameId id, const MachineClass& machine_class, const std::vector<const BookGate*>& own,
                   const std::vector<const BookGate*>& of_mode) {
     const TierGates& tier = tier_gates_[machine_class.tier];
-    BookTarget target{id, machine_class.tier, false, tier.gates};
+    BookTarget target{id, book_.targets.size(), machine_class.tier, false, tier.gates};
     target.assessor_supervises = machine_class.supervision == Supervision::assessor ||
                                  (tier.tier != nullptr && tier.tier->supervision == Supervision::assessor);
     target.gates.insert(target.gates.end(), own.begin(), own.end());

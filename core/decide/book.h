@@ -38,6 +38,23 @@ struct Need {
   std::vector<Need> of;
   std::vector<Need> given;
   const Requirement* source = nullptr;
+  const CoverEnds* ends = nullptr;  // by `valid` and `grace`; null without `valid`
+  std::uint32_t number = 0;         // within one Known
+  /// Whether it is the same on every target: it looks at the person alone.
+  bool of_person() const {
+    switch (kind) {
+      case NeedKind::document:
+      case NeedKind::age:
+      case NeedKind::lesson:
+      case NeedKind::quiz:
+        return true;
+      case NeedKind::practice:
+      case NeedKind::recent_use:
+        return target != no_name;
+      default:
+        return false;
+    }
+  }
 };
 
 struct BookGate {
@@ -49,6 +66,7 @@ struct BookGate {
 
 struct BookTarget {
   NameId target = no_name;
+  std::size_t place = 0;  // among the book's targets
   int tier = 0;
   bool assessor_supervises = false;
   std::vector<const BookGate*> gates;  // in order of id

@@ -31,16 +31,13 @@ Instant outdated_from(const Known& known, const Need& need, int revision) {
   return first;
 }
 
-/// A cover from `at` for the need's period and grace, cut off at `ends`, which has no grace.
-Cover cover(const Known& known, const Need& need, Instant at, RecordNo no, Instant ends) {
+/// A cover from `at`, on that day, for the need's period and grace, cut off at `ends`, which has no grace.
+Cover cover(const Need& need, Instant at, Day day, RecordNo no, Instant ends) {
   Cover made{at, ends, ends, no};
-  if (!need.valid) return made;
-  const Zone& zone = known.zone();
-  const Day due_day = end(zone.day(at), *need.valid);
-  const Instant due = zone.start(due_day + 1);
-  const Instant lapses = need.grace ? zone.start(end(due_day, *need.grace) + 1) : due;
-  made.due = std::min(due, ends);
-  made.to = std::min(lapses, ends);
+  if (need.ends == nullptr) return made;
+  const CoverEnds::Ends of_period = need.ends->of(day);
+  made.due = std::min(of_period.due, ends);
+  made.to = std::min(of_period.lapses, ends);
   return made;
 }
 
@@ -111,7 +108,7 @@ class CoverTeller {
  private:
   void documents() {
     for (const auto& paper : named(facts_.documents, &KnownDocument::document, need_.item)) {
-      if (paper.at > horizon_ || !each_(cover(known_, need_, paper.at, paper.no, paper.until))) break;
+      if (paper.at > horizon_ || !each_(cover(need_, paper.at, paper.day, paper.no, paper.until))) break;
     }
   }
 
@@ -130,7 +127,7 @@ class CoverTeller {
     for (const auto& lesson : named(facts_.lessons, &KnownLesson::lesson, need_.item)) {
       if (lesson.at > horizon_) break;
       const Instant ends = outdated_from(known_, need_, lesson.revision);
-      if (!each_(cover(known_, need_, lesson.at, lesson.no, ends))) break;
+      if (!each_(cover(need_, lesson.at, lesson.day, lesson.no, ends))) break;
     }
   }
 
@@ -138,7 +135,7 @@ class CoverTeller {
     for (const KnownQuiz* attempt : counted_attempts(known_, need_, person_, horizon_)) {
       if (!passed(*attempt, need_.pass_percent)) continue;
       const Instant ends = outdated_from(known_, need_, attempt->revision);
-      if (!each_(cover(known_, need_, attempt->at, attempt->no, ends))) break;
+      if (!each_(cover(need_, attempt->at, attempt->day, attempt->no, ends))) break;
     }
   }
 
@@ -149,7 +146,7 @@ class CoverTeller {
       if (checkout.outcome != Outcome::passed) continue;
       const Instant ends = std::min(outdated_from(known_, need_, checkout.revision),
                                     taken_away(known_, need_, facts_, same_name, x_, checkout.at));
-      Cover made = cover(known_, need_, checkout.at, checkout.no, ends);
+      Cover made = cover(need_, checkout.at, checkout.day, checkout.no, ends);
       made.witness = checkout.assessor;
       made.counts = Cover::Counts::checkout;
       if (!each_(made)) break;
@@ -157,7 +154,7 @@ class CoverTeller {
   }
 
   bool tell(const KnownSupervised& session) {
-    Cover made = cover(known_, need_, session.at, session.no, forever);
+    Cover made = cover(need_, session.at, session.day, session.no, forever);
     made.minutes = session.minutes;
     made.witness = session.supervisor;
     made.target = session.target;
@@ -166,7 +163,7 @@ class CoverTeller {
   }
 
   bool tell(const KnownUse& use) {
-    Cover made = cover(known_, need_, use.at, use.no, forever);
+    Cover made = cover(need_, use.at, use.day, use.no, forever);
     made.target = use.target;
     made.counts = Cover::Counts::use;
     return each_(made);
@@ -287,7 +284,7 @@ Cover supposed_cover(const Known& known, const Need& need, NameId person, NameId
     const auto same_name = named(facts.checkouts, &KnownCheckout::checkout, need.item);
     ends = std::min(ends, taken_away(known, need, facts, same_name, x, at));
   }
-  return cover(known, need, at, RecordNo{}, ends);
+  return cover(need, at, known.zone().day(at), RecordNo{}, ends);
 }
 
 std::vector<Instant> supposed_moments(const Known& known, const Need& need, NameId person, NameId x) {

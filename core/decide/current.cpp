@@ -7,6 +7,7 @@
 #include <set>
 #include <tuple>
 
+#include "core/decide/depends.h"
 #include "core/decide/engine.h"
 #include "core/decide/standing_answer.h"
 #include "core/decide/timelines.h"
@@ -24,10 +25,13 @@ struct Card {
 /// Past this many, all cards are let go: they can be made again.
 constexpr std::size_t most_cards = 20'000;
 
-/// Whose work rests on somebody's standing: what they assessed or supervised.
+/// Whose record rests on somebody's standing a second before: a check-out they assessed, a session they
+/// supervised.
 struct Witnessed {
   Instant at;
   NameId person;
+  NameId about;  // the check-out's name or the session's target
+  bool checkout;
 };
 
 std::vector<NameId> all_targets(Known& known) {
@@ -42,24 +46,36 @@ std::vector<NameId> all_targets(Known& known) {
 }  // namespace
 
 struct Current::Engine {
-  /// Who is to be worked out again, and from which instant on their standings or abilities may have changed.
-  using Affected = std::map<NameId, Instant>;
+  /// Who is to be worked out again, on which targets: who may assess first, the longest appointed before the
+  /// others, since others' standings rest on theirs.
+  using Affected = std::map<std::pair<Instant, NameId>, TargetSet>;
   using OldRows = std::map<NameId, std::unique_ptr<Timelines::Row>>;
 
   Engine(const Shop& shop, std::optional<Instant> known)
-      : standings(shop, known), timelines(all_targets(standings.known())) {
-    standings.look_up_in(&timelines);
+      : standings(shop, known),
+        timelines(all_targets(standings.known())),
+        depends(standings.known(), standings.books(), timelines.targets()),
+        all(timelines.targets().size(), true) {
+    // It begins with a guess, that all records count, and works out everybody until nothing is found
+    // otherwise.
+    standings.suppose_all_count(true);
+    Affected affected;
     for (const NameId person : standings.known().people()) {
-      work_out(person);
       const PersonFacts& facts = standings.known().facts(person);
-      for (const KnownCheckout& checkout : facts.checkouts) note(checkout.assessor, checkout.at, person);
-      for (const KnownSupervised& session : facts.supervised) note(session.supervisor, session.at, person);
+      for (const KnownCheckout& checkout : facts.checkouts) note(person, checkout);
+      for (const KnownSupervised& session : facts.supervised) note(person, session);
+      timelines.keep(person, worked_out(person, all));
+      affect(affected, person, all);
     }
+    standings.suppose_all_count(false);
     standings.forget_instants();
-    for (auto& list : witnessed) {
-      std::sort(list.begin(), list.end(), [](const Witnessed& a, const Witnessed& b) { return a.at < b.at; });
-    }
+    standings.look_up_in(&timelines);
+    for (auto& list : witnessed) std::sort(list.begin(), list.end(), earlier);
+    work_through(std::move(affected));
   }
+
+  // --- names
+  // -------------------------------------------------------------------------------------------------
 
   NameId name(std::string_view text) const { return standings.known().names().find(text); }
   /// A target's name may be new and still stand for something: for its class.
@@ -71,93 +87,141 @@ struct Current::Engine {
   }
   const std::string& text(NameId id) const { return standings.known().names().text(id); }
 
-  void note(NameId witness, Instant at, NameId person) {
+  // --- who rests on whom
+  // -------------------------------------------------------------------------------------
+
+  static bool earlier(const Witnessed& a, const Witnessed& b) { return a.at < b.at; }
+
+  std::vector<Witnessed>& by(NameId witness) {
     if (witness >= witnessed.size()) witnessed.resize(witness + 1);
-    witnessed[witness].push_back({at, person});
+    return witnessed[witness];
+  }
+  void note(NameId person, const KnownCheckout& checkout) {
+    by(checkout.assessor).push_back({checkout.at, person, checkout.checkout, true});
+  }
+  void note(NameId person, const KnownSupervised& session) {
+    by(session.supervisor).push_back({session.at, person, session.target, false});
+  }
+  void note_new(NameId witness, const Witnessed& one) {
+    auto& list = by(witness);
+    list.insert(std::upper_bound(list.begin(), list.end(), one, earlier), one);
   }
 
-  std::unique_ptr<Timelines::Row> worked_out(NameId person) {
+  /// Whether a row says something else at t on any of the targets that whoever witnessed this was asked
+  /// about.
+  bool differs(const Timelines::Row& a, const Timelines::Row& b, const Witnessed& one, Instant t) const {
+    const Known& known = standings.known();
+    for (std::size_t i = 0; i < timelines.targets().size(); ++i) {
+      const NameId target = timelines.targets()[i];
+      const bool asked = one.checkout ? depends.assessed_by(one.about).has(i)
+                                      : known.class_of(target) == known.class_of(one.about);
+      if (asked && Timelines::at(a, i, t) != Timelines::at(b, i, t)) return true;
+    }
+    return false;
+  }
+
+  void affect(Affected& affected, NameId person, const TargetSet& on) const {
+    const auto& appointments = standings.known().facts(person).appointments;
+    const Instant since = appointments.empty() ? forever : appointments.front().span.from;
+    const auto [place, fresh] = affected.try_emplace({since, person}, on);
+    if (!fresh) place->second.add(on);
+  }
+
+  /// Adds whose standings rest on one that was otherwise, or on an ability that was from some instant on.
+  void affect_others(Affected& affected, NameId person, const Timelines::Row& before, Instant able_since) {
+    if (person >= witnessed.size() || witnessed[person].empty()) return;
+    const Timelines::Row& after = *timelines.row(person);
+    Instant earliest = able_since;
+    for (std::size_t i = 0; i < timelines.targets().size(); ++i)
+      earliest = std::min(earliest, timelines.difference(before, after, i).from);
+    const auto& list = witnessed[person];
+    const auto first = std::partition_point(list.begin(), list.end(),
+                                            [&](const Witnessed& each) { return each.at <= earliest; });
+    static const std::size_t checkout = Fact(Checkout()).index(), session = Fact(Supervised()).index();
+    for (auto each = first; each != list.end(); ++each) {
+      if (each->person == person) continue;
+      if (each->at > able_since || differs(before, after, *each, each->at - 1))
+        affect(affected, each->person, depends.on(each->checkout ? checkout : session, each->about));
+    }
+  }
+
+  // --- working out
+  // -------------------------------------------------------------------------------------------
+
+  /// Those targets anew, the others as they are kept.
+  std::unique_ptr<Timelines::Row> worked_out(NameId person, const TargetSet& on) {
     auto row = std::make_unique<Timelines::Row>();
-    for (const NameId target : timelines.targets())
-      Timelines::add(*row, standings.steps_anew(person, target));
+    for (std::size_t i = 0; i < timelines.targets().size(); ++i) {
+      if (on.has(i)) {
+        Timelines::add(*row, standings.steps_anew(person, timelines.targets()[i]));
+      } else {
+        Timelines::add(*row, *timelines.row(person), i);
+      }
+    }
     row->ends.shrink_to_fit();
     row->changes.shrink_to_fit();
     return row;
   }
 
-  /// Works somebody's standings out again, and returns what they were.
-  std::unique_ptr<Timelines::Row> work_out(NameId person) {
-    auto before = timelines.keep(person, nullptr);
-    auto row = worked_out(person);
-    // What was kept of single instants is nobody else's, since theirs are looked up.
-    standings.forget_instants();
-    timelines.keep(person, std::move(row));
-    return before;
+  /// Works somebody's standings out again, and returns what they were. Their own standing before a use, or
+  /// when something must be given for a check-out, is looked up in what was found so far; where that was
+  /// wrong, once more. Since it lies in the past, what is right reaches further each time.
+  std::unique_ptr<Timelines::Row> work_out(NameId person, const TargetSet& on) {
+    standings.forget(person);
+    std::unique_ptr<Timelines::Row> old;
+    for (;;) {
+      standings.looked_up(person);
+      auto row = worked_out(person, on);
+      standings.forget_instants();
+      const bool same = *row == *timelines.row(person);
+      auto before = timelines.keep(person, std::move(row));
+      if (!old) old = std::move(before);
+      if (same || !standings.looked_up(person)) return old;
+      standings.forget_own(person);
+    }
   }
 
   /// Works out everybody affected, and whoever is affected by that in turn. Standings rest on others' only in
   /// the past, so what changes comes later each time round, and it comes to an end.
   OldRows work_through(Affected affected) {
     OldRows old;
-    while (!affected.empty()) {
-      const auto [person, since] = *affected.begin();
+    Affected next;  // a round later, so that nobody is worked out again for each of those they learned from
+    while (!affected.empty() || !next.empty()) {
+      if (affected.empty()) affected.swap(next);
+      const NameId person = affected.begin()->first.second;
+      const TargetSet on = std::move(affected.begin()->second);
       affected.erase(affected.begin());
-      standings.forget(person);
       forget_cards(person);
-      std::unique_ptr<Timelines::Row> before = work_out(person);
-      Instant earliest = since;
-      if (before) {
-        earliest = forever;
-        for (std::size_t i = 0; i < timelines.targets().size(); ++i)
-          earliest = std::min(earliest, timelines.difference(*before, *timelines.row(person), i).from);
-      }
-      for (const auto& [at, other] : witnessed_since(person, std::min(earliest, ability_since(person))))
-        if (other != person) affect(affected, other, at);
-      able_since.erase(person);
+      std::unique_ptr<Timelines::Row> before = work_out(person, on);
+      const auto able = able_since.find(person);
+      affect_others(next, person, *before, able == able_since.end() ? forever : able->second);
+      if (able != able_since.end()) able_since.erase(able);
       old.try_emplace(person, std::move(before));
     }
     return old;
   }
 
-  Instant ability_since(NameId person) const {
-    const auto found = able_since.find(person);
-    return found == able_since.end() ? forever : found->second;
-  }
-
-  static void affect(Affected& affected, NameId person, Instant since) {
-    const auto [place, fresh] = affected.try_emplace(person, since);
-    if (!fresh) place->second = std::min(place->second, since);
-  }
-
-  /// What somebody witnessed after an instant.
-  std::span<const Witnessed> witnessed_since(NameId witness, Instant since) const {
-    if (witness >= witnessed.size()) return {};
-    const auto& list = witnessed[witness];
-    const auto first = std::partition_point(list.begin(), list.end(),
-                                            [&](const Witnessed& each) { return each.at <= since; });
-    return {first, list.end()};
-  }
-
-  /// Who is affected at once by a record being there or not.
+  /// Who is affected at once by a record being there or not. To be asked while it is there.
   Affected affected_by(RecordNo no) {
     const Known& known = standings.known();
     const RecordPlace place = known.record_place(no);
     const Instant at = known.record_at(no);
+    const TargetSet& on = depends.on(place.kind, known.about(no));
     Affected affected;
     const auto is = [&](auto fact) { return place.kind == Fact(fact).index(); };
     if (place.of == no_name || is(Lockout()) || is(Release())) return affected;
     if (is(Publish())) {
       for (const NameId person : known.people())
-        if (has_item(known.facts(person), place.of)) affect(affected, person, at);
+        if (has_item(known.facts(person), place.of)) affect(affected, person, on);
     } else if (is(Change())) {
       for (const NameId person : known.people())
-        if (!known.facts(person).checkouts.empty()) affect(affected, person, at);
+        if (!known.facts(person).checkouts.empty()) affect(affected, person, on);
     } else if (is(Reinstate()) || is(Dismiss())) {
       const NameId person = known.record_place(place.of).of;
-      affect(affected, person, at);
+      affect(affected, person, on);
       able_since[person] = at;
     } else {
-      affect(affected, place.of, at);
+      affect(affected, place.of, on);
       if (is(Suspend()) || is(Appoint())) able_since[place.of] = at;
     }
     return affected;
@@ -203,6 +267,8 @@ struct Current::Engine {
 
   Standings standings;
   Timelines timelines;
+  Depends depends;
+  TargetSet all;
   std::vector<std::vector<Witnessed>> witnessed;  // by witness, in order of time
   std::map<NameId, Instant> able_since;           // whose abilities changed besides their standings
   std::vector<absl::flat_hash_map<NameId, std::unique_ptr<Card>>> cards;  // by person, by target
@@ -271,17 +337,14 @@ std::vector<PersonId> Current::who(std::string_view target, Instant at, Rung at_
 std::vector<Shift> Current::take(const Record& record) {
   Engine& engine = *engine_;
   const RecordNo no = engine.standings.known().insert(record);
-  const auto witness = [&](const PersonId& who, const PersonId& person) {
-    const NameId by = engine.name(who);
-    engine.note(by, record.at, engine.name(person));
-    std::inplace_merge(engine.witnessed[by].begin(), engine.witnessed[by].end() - 1,
-                       engine.witnessed[by].end(),
-                       [](const Witnessed& a, const Witnessed& b) { return a.at < b.at; });
-  };
-  if (const auto* checkout = std::get_if<Checkout>(&record.fact))
-    witness(checkout->assessor, checkout->person);
-  if (const auto* session = std::get_if<Supervised>(&record.fact))
-    witness(session->supervisor, session->person);
+  if (const auto* checkout = std::get_if<Checkout>(&record.fact)) {
+    engine.note_new(engine.name(checkout->assessor),
+                    {record.at, engine.name(checkout->person), engine.name(checkout->checkout), true});
+  }
+  if (const auto* session = std::get_if<Supervised>(&record.fact)) {
+    engine.note_new(engine.name(session->supervisor),
+                    {record.at, engine.name(session->person), engine.name(session->target), false});
+  }
   return engine.shifts(engine.work_through(engine.affected_by(no)));
 }
 
@@ -289,13 +352,16 @@ std::vector<Shift> Current::strike_out(std::string_view record) {
   Engine& engine = *engine_;
   const auto no = engine.standings.known().find_record(record);
   if (!no) return {};
+  Engine::Affected affected = engine.affected_by(*no);
   engine.standings.known().take_out(*no);
-  return engine.shifts(engine.work_through(engine.affected_by(*no)));
+  return engine.shifts(engine.work_through(std::move(affected)));
 }
 
 void Current::add_person(const PersonId& person) {
   engine_->standings.known().add_person(person);
-  engine_->work_out(engine_->name(person));
+  const NameId id = engine_->name(person);
+  if (engine_->timelines.row(id) != nullptr) return;
+  engine_->timelines.keep(id, engine_->worked_out(id, engine_->all));
 }
 
 std::vector<StandingChange> Current::rests_on(std::string_view record, Instant at) {
@@ -305,8 +371,9 @@ std::vector<StandingChange> Current::rests_on(std::string_view record, Instant a
   const auto no = known.find_record(record);
   const Book* book = engine.standings.book_at(at);
   if (!no || book == nullptr || known.record_at(*no) > at) return found;
+  Engine::Affected affected = engine.affected_by(*no);
   known.take_out(*no);
-  Engine::OldRows old = engine.work_through(engine.affected_by(*no));
+  Engine::OldRows old = engine.work_through(std::move(affected));
   known.put_back(*no);
   for (auto& [person, row] : old) {
     // As it was, and what was worked out without the record let go.
@@ -317,8 +384,7 @@ std::vector<StandingChange> Current::rests_on(std::string_view record, Instant a
       const NameId target = engine.timelines.targets()[i];
       if (book->find(target) == nullptr) continue;
       const StandingChange change{engine.text(person), engine.text(target),
-                                  engine.timelines.at(person, target, at),
-                                  Timelines::steps(*without, i).at(at)};
+                                  engine.timelines.at(person, target, at), Timelines::at(*without, i, at)};
       if (change.before != change.after) found.push_back(change);
     }
   }

@@ -62,10 +62,6 @@ std::size_t Standings::Hash::operator()(const PointKey& k) const {
 std::size_t Standings::Hash::operator()(const CountsKey& k) const {
   return mix(pair_key(k.no, k.x), reinterpret_cast<std::uintptr_t>(k.need));
 }
-std::size_t Standings::Hash::operator()(const TimesKey& k) const {
-  return mix(pair_key(k.person, k.x), static_cast<std::uint64_t>(k.book * 4 + static_cast<int>(k.rung)));
-}
-
 Standings::Standings(const Shop& shop, std::optional<Instant> known)
     : known_(std::make_shared<Known>(shop, known)) {
   std::vector<const Rulebook*> rulebooks;
@@ -159,17 +155,23 @@ Steps<Rung> Standings::steps_anew(NameId person, NameId x) {
 }
 
 void Standings::forget(NameId person) {
-  checkouts_count_.erase(person);
-  const PersonFacts& facts = known_->facts(person);
-  for (const KnownSupervised& session : facts.supervised)
+  for (const KnownSupervised& session : known_->facts(person).supervised)
     if (session.no < counts_.size()) counts_[session.no] = Verdict::open;
-  for (const KnownUse& use : facts.uses)
+  checkouts_count_.erase(person);
+  forget_own(person);
+}
+
+void Standings::forget_own(NameId person) {
+  for (const KnownUse& use : known_->facts(person).uses)
     if (use.no < counts_.size()) counts_[use.no] = Verdict::open;
+  const auto checkouts = checkouts_count_.find(person);
+  if (checkouts == checkouts_count_.end()) return;
+  absl::erase_if(checkouts->second, [](const auto& each) { return each.first.need != nullptr; });
 }
 
 void Standings::forget_instants() {
   points_.clear();
-  target_times_.clear();
+  ++round_;
   steps_.clear();
 }
 
@@ -246,8 +248,10 @@ bool Standings::at_least_on(NameId person, NameId x, Rung rung, Instant t) {
 }
 
 bool Standings::at_least(const BookTarget& target, NameId person, Rung rung, Instant t, const Book& book) {
-  if (past_ != nullptr && t < past_until_ && past_->has(person, target.target))
+  if (past_ != nullptr && t < past_until_ && past_->has(person, target.target)) {
+    looked_up_ = looked_up_ || person == watched_;
     return past_->at(person, target.target, t) >= rung;
+  }
   const PointKey key{person, target.target, t.seconds, rung};
   const auto found = points_.find(key);
   if (found != points_.end()) return found->second;
@@ -335,7 +339,7 @@ bool Standings::can_supervise(NameId person, NameId x, Instant t) {
 }
 
 bool Standings::cover_counts(const Cover& cover, const Need& need, NameId person, NameId x) {
-  if (cover.counts == Cover::Counts::always) return true;
+  if (cover.counts == Cover::Counts::always || all_count_) return true;
   const auto find_out = [&] {
     if (depth_ >= deepest) throw TooDeep{{Node::Kind::counts, person, x, Rung::barred, 0, {}, &need, cover}};
     const Depth depth(depth_);
@@ -384,14 +388,22 @@ Times Standings::over_all_books(OverBook over_book) {
   return whole;
 }
 
-const Times& Standings::target_times(NameId person, NameId x, Rung rung, int book) {
-  const TimesKey key{person, x, book, rung};
-  const auto found = target_times_.find(key);
-  if (found != target_times_.end()) return found->second;
-  if (depth_ >= deepest) throw TooDeep{{Node::Kind::times, person, x, rung, book, {}, nullptr, {}}};
+const Times& Standings::target_times(NameId person, NameId x, Rung rung, int number) {
+  if (person != slots_of_) {
+    slots_of_ = person;
+    ++round_;
+  }
+  const auto book = static_cast<std::size_t>(number);
+  if (target_times_.size() < books_.size()) target_times_.resize(books_.size());
+  Slots& slots = target_times_[book];
+  slots.grow(books_[book].targets.size() * 2);
+  const std::size_t slot = books_[book].find(x)->place * 2 + (rung == Rung::independent ? 1 : 0);
+  if (slots.filled[slot] == round_) return slots.times[slot];
+  if (depth_ >= deepest) throw TooDeep{{Node::Kind::times, person, x, rung, number, {}, nullptr, {}}};
   const Depth depth(depth_);
-  Times steps = target_times_anew(person, x, rung, book);
-  return target_times_.emplace(key, std::move(steps)).first->second;
+  slots.times[slot] = target_times_anew(person, x, rung, number);
+  slots.filled[slot] = round_;
+  return slots.times[slot];
 }
 
 Times Standings::target_times_anew(NameId person, NameId x, Rung rung, int number) {
@@ -449,8 +461,18 @@ Times Standings::need_over(const Need& need, NameId person, NameId x, bool stric
       return wm::at_least(static_cast<std::size_t>(need.count), parts);
     }
     default:
-      return leaf_over(need, person, x, strict, number);
+      break;
   }
+  // Standing gates of a tier or a class are the same on each of its targets.
+  if (strict || number == all_books || person != slots_of_ || !need.of_person())
+    return leaf_over(need, person, x, strict, number);
+  need_times_.grow(known_->needs());
+  if (need_times_.filled[need.number] != round_) {
+    Times times = leaf_over(need, person, x, strict, number);
+    need_times_.times[need.number] = std::move(times);
+    need_times_.filled[need.number] = round_;
+  }
+  return need_times_.times[need.number];
 }
 
 Times Standings::leaf_over(const Need& need, NameId person, NameId x, bool strict, int number) {

@@ -35,8 +35,18 @@ class Standings {
   Known& known() { return *known_; }
   const Known& known() const { return *known_; }
   const std::shared_ptr<Known>& shared_known() const { return known_; }
-  /// From now on, standings are looked up there, as far as they are kept. It must outlive this.
+  /// From now on, standings at an instant are looked up there, as far as they are kept: those of whoever is
+  /// being worked out too. It must outlive this.
   void look_up_in(const Timelines* kept) { past_ = kept; }
+  /// Supposes that every record counts: a first guess, since most were witnessed by whom they should be.
+  void suppose_all_count(bool suppose) { all_count_ = suppose; }
+  /// Whether the person's own standings were looked up since this was asked last.
+  bool looked_up(NameId person) {
+    const bool looked = person == watched_ && looked_up_;
+    watched_ = person;
+    looked_up_ = false;
+    return looked;
+  }
   const Book* book_at(Instant t) const;
   const std::deque<Book>& books() const { return books_; }
 
@@ -60,9 +70,10 @@ class Standings {
 
   /// The standing over all time, worked out and not kept.
   Steps<Rung> steps_anew(NameId person, NameId x);
-  /// Lets go of what was worked out for somebody in particular: of what counts for whom. What is kept of
-  /// single instants and of whole timelines goes for everybody.
+  /// Lets go of which of somebody's records count; or only of those for which their own standing matters.
   void forget(NameId person);
+  void forget_own(NameId person);
+  /// Lets go of what is kept of single instants and of whole timelines.
   void forget_instants();
 
  private:
@@ -94,16 +105,9 @@ class Standings {
     bool operator==(const CountsKey&) const = default;
   };
   enum class Verdict : std::uint8_t { open, no, yes };
-  struct TimesKey {
-    NameId person, x;
-    int book;
-    Rung rung;
-    bool operator==(const TimesKey&) const = default;
-  };
   struct Hash {
     std::size_t operator()(const PointKey& k) const;
     std::size_t operator()(const CountsKey& k) const;
-    std::size_t operator()(const TimesKey& k) const;
   };
   class Depth;
 
@@ -140,11 +144,28 @@ class Standings {
   std::deque<Book> books_;
   const Timelines* past_ = nullptr;
   Instant past_until_ = forever;
+  NameId watched_ = no_name;
+  bool looked_up_ = false;
+  bool all_count_ = false;
   int depth_ = 0;
   absl::flat_hash_map<PointKey, bool, Hash> points_;
   std::vector<Verdict> counts_;  // of sessions and uses, by RecordNo
   std::unordered_map<NameId, absl::flat_hash_map<CountsKey, bool, Hash>> checkouts_count_;  // by person
-  std::unordered_map<TimesKey, Times, Hash> target_times_;
+  /// What was worked out for one person over the time of single books: on each of their targets, for each
+  /// rung; and for requirements that are the same on every target.
+  struct Slots {
+    std::vector<Times> times;
+    std::vector<std::uint32_t> filled;  // in which round
+    void grow(std::size_t size) {
+      if (times.size() >= size) return;
+      times.resize(size);
+      filled.resize(size, 0);
+    }
+  };
+  NameId slots_of_ = no_name;
+  std::uint32_t round_ = 1;
+  std::deque<Slots> target_times_;  // by book; a deque, since they are referred to while others are filled
+  Slots need_times_;                // by Need::number
   std::unordered_map<std::uint64_t, Steps<Rung>> steps_;
 };
 

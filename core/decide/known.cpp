@@ -175,6 +175,7 @@ void Known::take(const Record& record, RecordNo no) {
     const Record& record;
     RecordNo no;
     Instant at = record.at;
+    Day day = k.zone_.day(record.at);
 
     PersonFacts& of(const PersonId& person) {
       const NameId id = k.names_.add(person);
@@ -186,24 +187,24 @@ void Known::take(const Record& record, RecordNo no) {
       k.add(of(r.person).births, KnownBirth{at, record.recorded, r.born, no});
     }
     void operator()(const Document& r) {
-      k.add(of(r.person).documents, KnownDocument{at, k.names_.add(r.document), k.after(r.until), no});
+      k.add(of(r.person).documents, KnownDocument{at, k.names_.add(r.document), k.after(r.until), no, day});
     }
     void operator()(const Lesson& r) {
-      k.add(of(r.person).lessons, KnownLesson{at, k.names_.add(r.lesson), r.revision, no});
+      k.add(of(r.person).lessons, KnownLesson{at, k.names_.add(r.lesson), r.revision, no, day});
     }
     void operator()(const Quiz& r) {
       k.add(of(r.person).quizzes,
-            KnownQuiz{at, k.names_.add(r.quiz), r.revision, r.correct, r.total, r.critical_missed, no});
+            KnownQuiz{at, k.names_.add(r.quiz), r.revision, r.correct, r.total, r.critical_missed, no, day});
     }
     void operator()(const Checkout& r) {
-      k.add(of(r.person).checkouts,
-            KnownCheckout{at, k.names_.add(r.checkout), r.revision, r.outcome, k.names_.add(r.assessor), no});
+      k.add(of(r.person).checkouts, KnownCheckout{at, k.names_.add(r.checkout), r.revision, r.outcome,
+                                                  k.names_.add(r.assessor), no, day});
     }
     void operator()(const Supervised& r) {
       k.add(of(r.person).supervised,
-            KnownSupervised{at, k.add_target(r.target), r.minutes, k.names_.add(r.supervisor), no});
+            KnownSupervised{at, k.add_target(r.target), r.minutes, k.names_.add(r.supervisor), no, day});
     }
-    void operator()(const Use& r) { k.add(of(r.person).uses, KnownUse{at, k.add_target(r.target), no}); }
+    void operator()(const Use& r) { k.add(of(r.person).uses, KnownUse{at, k.add_target(r.target), no, day}); }
     void operator()(const Incident& r) {
       PersonFacts& facts = of(r.person);
       if (r.part != Part::operating) return;
@@ -266,6 +267,30 @@ void Known::with_list(RecordPlace place, Take take) {
   if (is(Change())) return take(at_grown(changes_, place.of));
 }
 
+template <class Fact>
+NameId Known::about_of(const Fact& fact) {
+  if constexpr (requires { fact.document; }) return fact.document;
+  if constexpr (requires { fact.lesson; }) return fact.lesson;
+  if constexpr (requires { fact.quiz; }) return fact.quiz;
+  if constexpr (requires { fact.checkout; }) return fact.checkout;
+  if constexpr (requires { fact.target; }) return fact.target;
+  if constexpr (requires { fact.machine_class; }) return fact.machine_class;
+  return no_name;
+}
+
+NameId Known::about(RecordNo no) const {
+  const RecordPlace place = record_places_[no];
+  if (Fact(Publish()).index() == place.kind || Fact(Change()).index() == place.kind) return place.of;
+  if (place.of == no_name) return no_name;
+  NameId about = no_name;
+  // Looked through, not changed.
+  const_cast<Known*>(this)->with_list(place, [&](const auto& list) {
+    for (const auto& fact : list)
+      if (fact.no == no) about = about_of(fact);
+  });
+  return about;
+}
+
 /// When something is over: by itself, or by the first that ends it and is not taken out.
 void Known::set_end(RecordNo ended) {
   if (record_places_[ended].of == no_name) return;  // still to be taken in
@@ -324,6 +349,12 @@ void Known::put_back(RecordNo no) {
     using OfList = typename std::decay_t<decltype(list)>::value_type;
     add(list, std::get<OfList>(fact));
   });
+}
+
+const CoverEnds& Known::ends(Period valid, std::optional<Period> grace) {
+  for (const CoverEnds& each : cover_ends_)
+    if (each.valid() == valid && each.grace() == grace) return each;
+  return cover_ends_.emplace_back(zone_, valid, grace);
 }
 
 PersonFacts& Known::facts_of(NameId person) {

@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "core/records/shop.h"
+#include "core/time/cover_ends.h"
 #include "core/time/times.h"
 
 namespace wm {
@@ -53,18 +54,21 @@ struct KnownDocument {
   NameId document;
   Instant until;
   RecordNo no;
+  Day day;  // of `at`
 };
 struct KnownLesson {
   Instant at;
   NameId lesson;
   int revision;
   RecordNo no;
+  Day day;  // of `at`
 };
 struct KnownQuiz {
   Instant at;
   NameId quiz;
   int revision, correct, total, critical_missed;
   RecordNo no;
+  Day day;  // of `at`
 };
 struct KnownCheckout {
   Instant at;
@@ -73,6 +77,7 @@ struct KnownCheckout {
   Outcome outcome;
   NameId assessor;
   RecordNo no;
+  Day day;  // of `at`
 };
 struct KnownSupervised {
   Instant at;
@@ -80,11 +85,13 @@ struct KnownSupervised {
   int minutes;
   NameId supervisor;
   RecordNo no;
+  Day day;  // of `at`
 };
 struct KnownUse {
   Instant at;
   NameId target;
   RecordNo no;
+  Day day;  // of `at`
 };
 struct KnownIncident {
   Instant at;
@@ -173,6 +180,9 @@ class Known {
   Instant record_at(RecordNo no) const { return record_ats_[no]; }
   RecordPlace record_place(RecordNo no) const { return record_places_[no]; }
   std::size_t record_count() const { return record_ids_.size(); }
+  /// What a record is about, besides the person: the paper, the item, the target, or of an incident the
+  /// class; no_name of a birth, of a suspension and the like, and of one that is taken out.
+  NameId about(RecordNo no) const;
   /// Nothing where it is unknown.
   std::optional<RecordNo> find_record(std::string_view id) const;
   /// Those recorded by then, in no order.
@@ -181,6 +191,12 @@ class Known {
   bool is_on(NameId record_target, NameId x) const {
     return record_target == x || record_target == class_of(x);
   }
+
+  /// When what is good for that long ends, by the day on which it happened. Stays where it is.
+  const CoverEnds& ends(Period valid, std::optional<Period> grace);
+  /// A number for a requirement, another each time.
+  std::uint32_t next_need() { return needs_++; }
+  std::uint32_t needs() const { return needs_; }
 
   /// Takes one more record in. Its id must be new and what it ends be there, as in Shop.
   RecordNo insert(const Record& record);
@@ -230,6 +246,8 @@ class Known {
   template <class Take>
   void with_list(RecordPlace place, Take take);
   template <class Fact>
+  static NameId about_of(const Fact& fact);
+  template <class Fact>
   void add(std::vector<Fact>& list, Fact fact);
   template <class Fact>
   bool before(const Fact& a, const Fact& b) const;
@@ -256,6 +274,8 @@ class Known {
   std::vector<RecordPlace> record_places_;
   absl::flat_hash_set<RecordNo, IdHash, IdEqual> by_id_;
   std::vector<Rulebook> rulebooks_;
+  std::deque<CoverEnds> cover_ends_;
+  std::uint32_t needs_ = 0;
   bool loading_ = true;
 };
 

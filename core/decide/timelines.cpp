@@ -54,6 +54,15 @@ void Timelines::add(Row& row, const Steps<Rung>& steps) {
                      static_cast<std::uint32_t>(steps.first()));
 }
 
+void Timelines::add(Row& row, const Row& other, std::size_t target) {
+  const Slice slice(other, target);
+  row.changes.insert(row.changes.end(), slice.changes.begin(), slice.changes.end());
+  row.ends.push_back(static_cast<std::uint32_t>(row.changes.size()) << 2 |
+                     static_cast<std::uint32_t>(slice.first));
+}
+
+Rung Timelines::at(const Row& row, std::size_t target, Instant t) { return Slice(row, target).at(t); }
+
 Span Timelines::difference(const Row& a, const Row& b, std::size_t target) const {
   const Slice in_a(a, target), in_b(b, target);
   Span span{forever, beginning};

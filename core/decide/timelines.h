@@ -29,6 +29,9 @@ class Timelines {
     friend bool operator==(const Row&, const Row&) = default;
   };
   static void add(Row& row, const Steps<Rung>& steps);
+  /// As another row has it.
+  static void add(Row& row, const Row& other, std::size_t target);
+  static Rung at(const Row& row, std::size_t target, Instant t);
   /// The instants between which two rows differ on the target: from the first at which they do, to the first
   /// from which they no longer do. Empty where they are the same.
   Span difference(const Row& a, const Row& b, std::size_t target) const;
