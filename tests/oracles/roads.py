@@ -74,7 +74,7 @@ class Road:
         given = lambda: [self.need(others, 2) for _ in range(1 + self.rng.randrange(2))]
         return ({"checkout": self.item()} | self.revision() | self.validity()
                 | (self.maybe(2, given=given) if depth < 2 else {})
-                | self.maybe(3, renew_after_severity=lambda: 2, renew_after_change=lambda: True))
+                | self.maybe(2, renew_after_severity=lambda: 2) | self.maybe(3, renew_after_change=lambda: True))
 
     def need_practice(self, others, _):
         amount = {"sessions": 1 + self.rng.randrange(2)} if self.one_in(2) else {"minutes": 1 + self.rng.randrange(300)}
@@ -153,7 +153,8 @@ class Road:
             self.add(before, kind, person=person, scope=self.rng.choice(["all", {"target": "lathe"}, {"tier": 2}]),
                      until=self.day(160, 260).isoformat())
         elif kind == "incident":
-            self.add(before, kind, person=person, target="lathe", severity=1 + self.rng.randrange(4), part="operating")
+            self.add(before, kind, person=person, target=self.rng.choice(["lathe", "press"]),
+                     severity=self.rng.choice([1, 2, 2, 3]), part=self.rng.choice(["operating", "operating", "saw"]))
         elif kind == "supervised":
             self.add(before, kind, person=person, target=self.rng.choice(["lathe", "press"]), minutes=60, supervisor="chief")
         elif kind == "use":
