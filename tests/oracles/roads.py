@@ -149,7 +149,8 @@ class Road:
             self.add(before, kind, person=person, quiz=self.item(), revision=revision, correct=self.rng.choice([7, 7, 8]),
                      total=10, critical_missed=0)
         elif kind == "checkout":
-            self.add(before, kind, person=person, checkout=self.item(), revision=revision, assessor="chief",
+            self.add(before, kind, person=person, checkout=self.item(), revision=revision,
+                     assessor=self.rng.choice(["chief", "chief", "chief", "ben"]),
                      outcome=self.rng.choice(["passed", "passed", "passed", "failed"]))
         elif kind == "publish":
             self.add(before, kind, item=self.item(), revision=revision)
@@ -160,7 +161,8 @@ class Road:
             self.add(before, kind, person=person, target=self.rng.choice(["lathe", "press"]),
                      severity=self.rng.choice([1, 2, 2, 3]), part=self.rng.choice(["operating", "operating", "saw"]))
         elif kind == "supervised":
-            self.add(before, kind, person=person, target=self.rng.choice(["lathe", "press"]), minutes=60, supervisor="chief")
+            self.add(before, kind, person=person, target=self.rng.choice(["lathe", "press"]), minutes=60,
+                     supervisor=self.rng.choice(["chief", "ben"]))
         elif kind == "use":
             self.add(before, kind, person=person, target=self.rng.choice(["lathe", "press"]))
         elif kind == "change":
