@@ -310,6 +310,10 @@
         <source>Journal</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Lessons</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>QObject</name>
@@ -1837,6 +1841,18 @@
     </message>
 </context>
 <context>
+    <name>wm::app::Hours</name>
+    <message>
+        <source>midnight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <comment>from a time to a time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>wm::app::ImportView</name>
     <message>
         <source>enters</source>
@@ -1998,6 +2014,11 @@
         <source>Taken in from %1. Rows: %2.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>line and column, what is wrong</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::JournalPage</name>
@@ -2151,6 +2172,162 @@
     <name>wm::app::Legend</name>
     <message>
         <source>known to come</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::LessonsPage</name>
+    <message>
+        <source>a lesson, a quiz, a check-out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Since</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lesson</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>quiz</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>check-out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not asked for now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>next on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Names: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rulebook asks for none yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None of that name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rulebook in force does not ask for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rulebook asks for it as: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revision %1 counts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No revision is published: every one counts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What can be done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Publish a revision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Published</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>revision %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>revision %1: %2</source>
+        <comment>a number, what is new</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Publish %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Publish it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counts from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is new in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People who have it in an earlier revision: %1. Where the rulebook asks for the current one, they need it again, at once or when the rulebook&apos;s changeover is over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Published.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>revision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is no revision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type a whole number, such as 3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is no day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type it as 2026-12-01, or leave it empty for now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lessons</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2782,6 +2959,107 @@
     </message>
     <message>
         <source>People</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usually in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>weekday, hours</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No longer in on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no longer in then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The Diary no longer counts on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When is %1 usually in?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add these hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The Diary offers one-on-ones in these hours, with whoever may assess the machine then. They give nobody permission for anything.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours of %1 added.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is no time of day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type it as 17:30 or 5:30 pm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blank the details of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blank them for good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Names, number, card, phone, mail, emergency contact, PIN, birth date and the notes on their records go, and nobody can bring them back. The records stay, so that the shop can still say what was decided and why, but no longer about whom.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the name to go on: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The details are blanked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is another name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type it as it stands above, or leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add weekly hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blank the details</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -155,6 +155,7 @@ QWidget* CheckoutsPage::make_foot() {
   grid->addWidget(assessor_, 2, 3);
   grid->addWidget(caption(tr("Si&gnature"), pin_), 3, 2);
   auto* signature = new QHBoxLayout;
+  signature->setSpacing(8);
   signature->addWidget(pin_, 1);
   signature->addWidget(sign_);
   grid->addLayout(signature, 3, 3);

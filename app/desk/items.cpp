@@ -12,7 +12,10 @@ struct Collect {
   void operator()(const NeedDocument& n) const { items.documents.insert(n.document); }
   void operator()(const NeedLesson& n) const { items.lessons.insert(n.lesson); }
   void operator()(const NeedQuiz& n) const { items.quizzes.insert(n.quiz); }
-  void operator()(const NeedCheckout& n) const { all(n.given); }
+  void operator()(const NeedCheckout& n) const {
+    items.checkouts.insert(n.checkout);
+    all(n.given);
+  }
   void operator()(const NeedAllOf& n) const { all(n.of); }
   void operator()(const NeedAnyOf& n) const { all(n.of); }
   void operator()(const NeedSomeOf& n) const { all(n.of); }

@@ -1,5 +1,5 @@
 #pragma once
-// The papers, lessons and quizzes that a rulebook asks for anywhere.
+// The papers, lessons, quizzes and check-outs that a rulebook asks for anywhere.
 #include <set>
 #include <string>
 
@@ -8,7 +8,7 @@
 namespace wm::app {
 
 struct Items {
-  std::set<std::string> documents, lessons, quizzes;
+  std::set<std::string> documents, lessons, quizzes, checkouts;
 };
 Items items_of(const Rulebook& rulebook);
 

@@ -102,7 +102,7 @@ Fact PaperForm::fact() const {
   const std::string item = item_->currentData().toString().toStdString();
   switch (kind_) {
     case Kind::paper:
-      return Document{person_, item, last_->day()};
+      return Document{person_, item, last_->typed()};
     case Kind::lesson:
       return Lesson{person_, item, revision(item)};
     case Kind::quiz:
@@ -114,8 +114,8 @@ Fact PaperForm::fact() const {
 /// At midday, since a paper has a day and no time.
 std::optional<Instant> PaperForm::taken_at() const {
   const Zone& zone = session_.zone();
-  if (!taken_->day() || *taken_->day() == zone.day(session_.now())) return std::nullopt;
-  return zone.start(*taken_->day()) + 12 * 3600;
+  if (!taken_->typed() || *taken_->typed() == zone.day(session_.now())) return std::nullopt;
+  return zone.start(*taken_->typed()) + 12 * 3600;
 }
 
 void PaperForm::enter() {

@@ -27,9 +27,8 @@ QLabel* label(const char* role, bool wrap = false) {
 QHBoxLayout* headed(QLabel* heading, QLabel* quiet) {
   auto* out = new QHBoxLayout;
   heading->setFont(type(TypeSize::body, true));
-  out->addWidget(heading);
-  out->addStretch(1);
-  out->addWidget(quiet);
+  out->addWidget(heading, 1);
+  out->addWidget(quiet, 0, Qt::AlignTop);
   return out;
 }
 
@@ -151,6 +150,7 @@ QWidget* DiaryPage::make_side() {
   down->setContentsMargins(0, 0, 0, 0);
   down->setSpacing(12);
   strip_heading_ = new QLabel;
+  strip_heading_->setWordWrap(true);
   auto* by_machine = label("quiet");
   by_machine->setText(tr("by machine"));
   strip_ = new DayStrip;

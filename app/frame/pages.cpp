@@ -6,6 +6,7 @@
 #include "app/desk/desk_page.h"
 #include "app/diary/diary_page.h"
 #include "app/journal/journal_page.h"
+#include "app/lessons/lessons_page.h"
 #include "app/machines/machines_page.h"
 #include "app/people/people_page.h"
 #include "app/rosters/rosters_page.h"
@@ -26,6 +27,7 @@ const std::vector<PageEntry>& pages() {
       {"checkouts", QT_TRANSLATE_NOOP("Pages", "Check-outs"), Qt::Key_F4, make<CheckoutsPage>},
       {"people", QT_TRANSLATE_NOOP("Pages", "People"), Qt::Key_F6, make<PeoplePage>},
       {"machines", QT_TRANSLATE_NOOP("Pages", "Machines"), Qt::Key_F7, make<MachinesPage>},
+      {"lessons", QT_TRANSLATE_NOOP("Pages", "Lessons"), Qt::Key_F9, make<LessonsPage>},
       {"rosters", QT_TRANSLATE_NOOP("Pages", "Rosters"), Qt::Key_F8, make<RostersPage>},
       {"journal", QT_TRANSLATE_NOOP("Pages", "Journal"), Qt::Key_F12, make<JournalPage>},
   };

@@ -8,7 +8,7 @@ namespace wm::app {
 
 /// Where to go, and what to look at there. Empty fields: as the page finds best.
 struct Place {
-  QString page;  // "desk", "diary", "checkouts", "people", "machines", "rosters", "journal"
+  QString page;  // "desk", "diary", "checkouts", "people", "machines", "lessons", "rosters", "journal"
   PersonId person;
   TargetName target;
   MachineId machine;

@@ -252,7 +252,9 @@ void ImportView::plan() {
   if (plan_->question)
     wrong.push_back(tr("Line %1: %2 can be two dates. Say at the left which number is the month.")
                         .arg(QString::number(plan_->question->line), words(plan_->question->text)));
-  for (const RowProblem& row : plan_->problems) wrong.push_back(problem_sentence(row.problem));
+  for (const RowProblem& row : plan_->problems)
+    wrong.push_back(tr("%1: %2", "line and column, what is wrong")
+                        .arg(words(row.problem.where), problem_sentence(row.problem)));
   show_problems(wrong);
 }
 

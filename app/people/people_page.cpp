@@ -6,6 +6,7 @@
 
 #include "app/lists/record_reader.h"
 #include "app/people/birth_dates.h"
+#include "app/people/hours.h"
 #include "app/people/import_view.h"
 #include "app/people/person_form.h"
 #include "app/widgets/key_button.h"
@@ -75,6 +76,7 @@ void PeoplePage::describe(const QString& id) {
   if (person) {
     details(*person);
     joined_entries(person->id);
+    weekly_hours(*person);
     actions(*person);
   } else {
     panel_->heading(typed().isEmpty() ? tr("Nobody here yet") : tr("Nobody of that name"));
@@ -124,6 +126,63 @@ void PeoplePage::joined_entries(const PersonId& person) {
   }
 }
 
+/// The Diary offers times with somebody only while they are usually in.
+void PeoplePage::weekly_hours(const db::Person& person) {
+  const auto lines = hours_of(session(), person.id);
+  if (!lines.empty()) panel_->section(tr("Usually in"));
+  for (const HoursLine& line : lines) {
+    panel_->line(weekday_words(line.hours.weekday), hours_words(line.hours));
+    if (session().role() != db::Role::manager) continue;
+    const QString what =
+        tr("%1 %2", "weekday, hours").arg(weekday_words(line.hours.weekday), hours_words(line.hours));
+    panel_
+        ->button(tr("No longer in on %1").arg(what), {},
+                 [this, id = line.id, what] {
+                   report(session().commit(db::StrikeOutRecord{id, tr("no longer in then").toStdString()}),
+                          tr("The Diary no longer counts on %1.").arg(what));
+                 })
+        ->setObjectName("end_hours");
+  }
+}
+
+void PeoplePage::add_hours(const db::Person& person) {
+  auto* form = new Form(tr("When is %1 usually in?").arg(person_name(person)), tr("Add these hours"));
+  std::vector<std::pair<QString, QString>> days;
+  for (int day = 0; day < 7; ++day) days.emplace_back(QString::number(day), weekday_words(day));
+  QComboBox* day = form->choice(tr("Every"), "weekday", days);
+  const auto [from, to] = form->two_lines(tr("From"), "from", tr("To"), "to");
+  form->say(
+      tr("The Diary offers one-on-ones in these hours, with whoever may assess the machine then. They "
+         "give nobody permission for anything."));
+  run_form(
+      form, tr("Hours of %1 added.").arg(person_name(person)),
+      [this, id = person.id, day, from = from, to = to]() -> Expected<db::Committed> {
+        const auto begin = read_minute(from->text()), end = read_minute(to->text());
+        if (!begin || !end)
+          return tl::unexpected(Problem{tr("hours").toStdString(), tr("That is no time of day").toStdString(),
+                                        tr("Type it as 17:30 or 5:30 pm").toStdString()});
+        return session().commit(db::EnterShopFact{db::Hours{id, day->currentData().toInt(), *begin, *end}});
+      });
+}
+
+/// What cannot be taken back is asked for in letters: the name, typed.
+void PeoplePage::blank(const db::Person& person) {
+  const QString name = person_name(person);
+  auto* form = new Form(tr("Blank the details of %1").arg(name), tr("Blank them for good"));
+  form->say(
+      tr("Names, number, card, phone, mail, emergency contact, PIN, birth date and the notes on their "
+         "records go, and nobody can bring them back. The records stay, so that the shop can still say "
+         "what was decided and why, but no longer about whom."));
+  QLineEdit* typed = form->line(tr("Type the name to go on: %1").arg(name), "typed_name");
+  run_form(
+      form, tr("The details are blanked."), [this, id = person.id, name, typed]() -> Expected<db::Committed> {
+        if (folded(typed->text().simplified()) != folded(name))
+          return tl::unexpected(Problem{tr("name").toStdString(), tr("That is another name").toStdString(),
+                                        tr("Type it as it stands above, or leave it").toStdString()});
+        return session().commit(db::BlankPerson{id});
+      });
+}
+
 void PeoplePage::actions(const db::Person& person) {
   panel_->section(tr("What can be done"));
   panel_->button(tr("Open at the desk"), QKeySequence("Ctrl+O"), [this, id = person.id] { go_to(id); })
@@ -142,6 +201,10 @@ void PeoplePage::manager_actions(const db::Person& person) {
       ->setObjectName("role");
   panel_->button(tr("Join another entry"), QKeySequence("Ctrl+J"), [this, person] { join(person); })
       ->setObjectName("join");
+  panel_->button(tr("Add weekly hours"), QKeySequence("Ctrl+T"), [this, person] { add_hours(person); })
+      ->setObjectName("hours");
+  panel_->button(tr("Blank the details"), QKeySequence("Ctrl+Shift+B"), [this, person] { blank(person); })
+      ->setObjectName("blank");
 }
 
 void PeoplePage::enter_new() {

@@ -20,6 +20,7 @@ class PeoplePage : public ListPage {
  private:
   void details(const db::Person& person);
   void joined_entries(const PersonId& person);
+  void weekly_hours(const db::Person& person);
   void actions(const db::Person& person);
   void manager_actions(const db::Person& person);
 
@@ -28,6 +29,8 @@ class PeoplePage : public ListPage {
   void join(const db::Person& person);
   void give_role(const db::Person& person);
   void choose_pin(const db::Person& person);
+  void add_hours(const db::Person& person);
+  void blank(const db::Person& person);
   void take_in_file();
   void go_to(const PersonId& person);
 };

@@ -48,6 +48,8 @@ void DateField::set_day(std::optional<Day> day) {
   setText(day ? QLocale().toString(date(*day), tr("d MMM yyyy", "a date as a field shows it")) : QString());
 }
 
+std::optional<Day> DateField::typed() const { return read_day(text(), civil(today_).year); }
+
 bool DateField::is_good() const { return text().trimmed().isEmpty() || read_day(text(), civil(today_).year); }
 
 void DateField::take() {

@@ -22,6 +22,9 @@ class DateField : public QLineEdit {
   void set_today(Day today) { today_ = today; }
   std::optional<Day> day() const { return day_; }
   void set_day(std::optional<Day> day);
+  /// What stands in the field now, while `day` is what was last finished with Enter or Tab: forms that a key
+  /// saves from within the field read this one. Nothing where it is empty or no date.
+  std::optional<Day> typed() const;
   /// Whether what is typed now is a date, or nothing.
   bool is_good() const;
 

@@ -110,6 +110,19 @@ class DeskTest : public QObject {
     QVERIFY2(text("answer").contains("without a supervisor"), qPrintable(text("answer")));
   }
 
+  void a_papers_last_day_counts_however_the_form_is_saved() {
+    for (const auto& [how, last] : {std::pair(Qt::NoModifier, 1), std::pair(Qt::ControlModifier, 2)}) {
+      type("lucja");
+      key(Qt::Key_Return);
+      key(Qt::Key_R, Qt::ControlModifier);
+      window_->findChild<QLineEdit*>("last_day")->setFocus();
+      type(QString("2027-03-0%1").arg(last));
+      key(Qt::Key_Return, how);
+      QCOMPARE(facts<Document>().back().until, std::optional(day_of({2027, 3, last})));
+      key(Qt::Key_F2);
+    }
+  }
+
   void the_answer_of_somebody_under_18_shows_no_age_and_no_birthday() {
     type("pim");
     key(Qt::Key_Return);

@@ -1,4 +1,5 @@
 // People by keyboard: find, enter with likely doubles, correct, join and part again, take in a file.
+#include "app/people/hours.h"
 #include "app/people/import_view.h"
 #include "app/people/match.h"
 #include "app/people/people_page.h"
@@ -173,6 +174,66 @@ class PeopleTest : public QObject {
     role->setCurrentIndex(role->findText("instructor"));
     press(page, Qt::Key_Return, Qt::ControlModifier);
     QCOMPARE(shop.session().store().role_of("ines"), std::optional(db::Role::instructor));
+  }
+
+  void weekly_hours_are_added_and_ended_by_a_manager() {
+    ListsShop shop;
+    shop.sit("dee");
+    PeoplePage page(shop.session());
+    shop.show(page);
+    type(page, "ivo");
+    QVERIFY(!page.findChild<QPushButton*>("hours"));
+    shop.sit("mia");
+    press(page, Qt::Key_T, Qt::ControlModifier);
+    auto* day = page.findChild<QComboBox*>("weekday");
+    day->setCurrentIndex(day->findText("Thursday"));
+    page.findChild<QLineEdit*>("from")->setText("5:30 pm");
+    page.findChild<QLineEdit*>("to")->setText("5 pm");
+    press(page, Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY(page.findChild<QLabel*>("problem")->isVisible());  // ends before it begins
+    page.findChild<QLineEdit*>("to")->setText("20:00");
+    press(page, Qt::Key_Return, Qt::ControlModifier);
+    const auto lines = hours_of(shop.session(), "ivo");
+    QCOMPARE(lines.size(), std::size_t(1));
+    QCOMPARE(lines[0].hours, (db::Hours{"ivo", 3, 17 * 60 + 30, 20 * 60}));
+    QVERIFY2(seen_on(page).contains("Usually in"), qPrintable(seen_on(page)));
+    QTest::mouseClick(page.findChild<QPushButton*>("end_hours"), Qt::LeftButton);
+    QVERIFY(hours_of(shop.session(), "ivo").empty());
+  }
+
+  void times_of_day_are_read_as_people_write_them() {
+    for (const auto& [text, minute] : std::initializer_list<std::pair<const char*, int>>{{"17", 1020},
+                                                                                         {"17:30", 1050},
+                                                                                         {"1730", 1050},
+                                                                                         {"5:30 pm", 1050},
+                                                                                         {"12 am", 0},
+                                                                                         {"12pm", 720},
+                                                                                         {"9.15", 555},
+                                                                                         {"24:00", 1440}})
+      QVERIFY2(read_minute(text) == std::optional(minute), text);
+    for (const char* text : {"", "25", "24:01", "17:60", "13 pm", "0 am", "half past"})
+      QVERIFY2(!read_minute(text), text);
+  }
+
+  void details_are_blanked_for_good_once_the_name_is_typed() {
+    ListsShop shop;
+    shop.sit("mia");
+    PeoplePage page(shop.session());
+    shop.show(page);
+    type(page, "olga");
+    QVERIFY(!page.findChild<QPushButton*>("blank"));
+    page.findChild<QLineEdit*>("search")->setText(QString::fromUtf8("Ольга"));
+    press(page, Qt::Key_B, Qt::ControlModifier | Qt::ShiftModifier);
+    type(page, "Olga");
+    press(page, Qt::Key_Return);
+    QVERIFY(page.findChild<QLabel*>("problem")->isVisible());
+    page.findChild<QLineEdit*>("typed_name")->setText(QString::fromUtf8("ольга иванова"));
+    const auto rung = shop.session().decider().rung("olga", "bandsaw", shop.session().now());
+    press(page, Qt::Key_Return);
+    const db::Person gone = *shop.session().store().person("olga");
+    QVERIFY(gone.given.empty() && gone.family.empty() && gone.number.empty() && gone.phone.empty());
+    QCOMPARE(shop.session().decider().rung("olga", "bandsaw", shop.session().now()), rung);
+    QVERIFY(!seen_on(page).contains(QString::fromUtf8("Иванова")));
   }
 
   void a_file_is_seen_before_it_is_entered_and_its_bad_rows_are_listed() {

@@ -316,7 +316,7 @@ class Asker:
         whole = {"from": civil.instant_text(self.edges[0] - 1), "to": civil.instant_text(self.edges[-1])}
         kinds += [dict(ask="timeline", person=p, target=x, **whole) for p in self.people for x in self.targets]
         kinds += [dict(ask="who", target=rng.choice(self.targets), at=self.at(),
-                       at_least=rng.choice(RUNGS[1:])) for _ in range(10)]
+                       at_least=rng.choice(RUNGS[1:])) for _ in range(40)]
         kinds += [dict(ask="assessors", target=rng.choice(self.targets), at=self.at()) for _ in range(5)]
         kinds += [dict(ask="drops", **self.window(30))]
         kinds += [self.may_start() for _ in range(4 if self.scenario["machines"] else 0)]
@@ -378,7 +378,7 @@ def main():
     rng = random.Random(words.seed)
     # Half of the shops have everything in them, half have people who get somewhere.
     scenarios = judging.shops(words.program, words.seed, words.worlds // 2, words.most)
-    scenarios += [Road(rng).scenario(words.most) for _ in range(words.worlds - len(scenarios))]
+    scenarios += [Road(rng).scenario(2 * words.most) for _ in range(words.worlds - len(scenarios))]
     for i, scenario in enumerate(scenarios):
         crowd(scenario, rng)
         scenario["asks"] = Asker(scenario, scenarios[i - 1], rng).asks()

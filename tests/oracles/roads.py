@@ -6,6 +6,7 @@ import civil
 ZONES = ["UTC", "America/Chicago", "America/Havana", "Europe/Lisbon", "Pacific/Chatham"]
 START = datetime.date(2025, 1, 1)
 RUNGS = ["supervised", "independent"]
+HOURS = [24, 240]  # that retries wait
 
 
 class Road:
@@ -65,7 +66,7 @@ class Road:
         return {"lesson": self.item()} | self.revision() | self.validity()
 
     def need_quiz(self, *_):
-        hours = lambda: self.rng.randrange(1, 900)
+        hours = lambda: self.rng.choice(HOURS)
         retry = {"wait_hours": hours()} if self.one_in(2) else {"most": 1 + self.rng.randrange(2), "in_hours": hours()}
         return ({"quiz": self.item(), "pass_percent": 80} | self.revision() | self.validity()
                 | self.maybe(2, retry=lambda: retry))
@@ -74,7 +75,7 @@ class Road:
         given = lambda: [self.need(others, 2) for _ in range(1 + self.rng.randrange(2))]
         return ({"checkout": self.item()} | self.revision() | self.validity()
                 | (self.maybe(2, given=given) if depth < 2 else {})
-                | self.maybe(3, renew_after_severity=lambda: 2, renew_after_change=lambda: True))
+                | self.maybe(2, renew_after_severity=lambda: 2) | self.maybe(3, renew_after_change=lambda: True))
 
     def need_practice(self, others, _):
         amount = {"sessions": 1 + self.rng.randrange(2)} if self.one_in(2) else {"minutes": 1 + self.rng.randrange(300)}
@@ -101,23 +102,25 @@ class Road:
         of = self.of(others, depth)
         return {"of": of, "count": 1 + self.rng.randrange(len(of))}
 
-    def gates(self, most, others=()):
+    def gates(self, most, others=(), spare=20):
         gates = []
         for _ in range(self.rng.randrange(most + 1)):
             self.made += 1
             gates.append({"id": f"g{self.made}", "for": self.rng.choice(RUNGS), "need": self.need(others)}
-                         | self.maybe(6, existing_until=lambda: self.day(100, 300).isoformat()))
+                         | self.maybe(spare, existing_until=lambda: self.day(100, 300).isoformat()))
         return gates
 
     def book(self, version, starts):
         starts = civil.instant_text(starts)
         modes = ["cut", "bend"] if self.one_in(3) else []
-        lathe = {"class": "lathe", "tier": 1, "gates": self.gates(2)}
-        press = {"class": "press", "tier": 2, "modes": modes, "gates": self.gates(2, ["lathe"])}
+        spare = 20 if version == 1 else 2  # a first rulebook has nobody to spare
+        gates = lambda most, *others: self.gates(most, others, spare)
+        lathe = {"class": "lathe", "tier": 1, "gates": gates(2)}
+        press = {"class": "press", "tier": 2, "modes": modes, "gates": gates(2, "lathe")}
         if modes:
-            press["mode_gates"] = {"cut": self.gates(1, ["lathe"])}
-        tiers = [{"tier": 1, "gates": self.gates(1)},
-                 {"tier": 2, "gates": self.gates(1, ["lathe"]), "supervision": self.rng.choice(["assessor", "independent"])}]
+            press["mode_gates"] = {"cut": gates(1, "lathe")}
+        tiers = [{"tier": 1, "gates": gates(1)},
+                 {"tier": 2, "gates": gates(1, "lathe"), "supervision": self.rng.choice(["assessor", "independent"])}]
         return {"version": version, "effective_from": starts, "recorded": starts, "tiers": tiers, "classes": [lathe, press]}
 
     # -- what happened
@@ -126,15 +129,16 @@ class Road:
         self.records.append({"id": f"r{len(self.records)}", "kind": kind, "at": when, "recorded": when} | fields)
 
     def moment(self, low, high):
-        """Often the second of another record, or next to it: what comes first matters there."""
-        if self.records and self.one_in(5):
-            return civil.instant(self.rng.choice(self.records)["at"]) + self.rng.choice([-1, 0, 0, 1])
+        """Often the second of another record, or next to it, or as much later as retries wait: what comes first matters."""
+        if self.records and self.one_in(3):
+            hours = self.rng.choice([0, 0, *HOURS])
+            return civil.instant(self.rng.choice(self.records)["at"]) + hours * civil.HOUR + self.rng.choice([-1, 0, 0, 1])
         return self.instant(low, high)
 
     def happen(self):
         before = self.moment(20, 200)
         person = self.rng.choice(["ana", "ana", "ben"])
-        kind = self.rng.choice(["document", "lesson", "quiz", "quiz", "checkout", "publish", "publish", "suspend", "incident",
+        kind = self.rng.choice(["document", "lesson", "quiz", "quiz", "quiz", "checkout", "publish", "publish", "suspend", "incident",
                                 "supervised", "use", "change", "appoint"])
         revision = self.rng.randrange(3)
         if kind == "document":
@@ -145,7 +149,8 @@ class Road:
             self.add(before, kind, person=person, quiz=self.item(), revision=revision, correct=self.rng.choice([7, 7, 8]),
                      total=10, critical_missed=0)
         elif kind == "checkout":
-            self.add(before, kind, person=person, checkout=self.item(), revision=revision, assessor="chief",
+            self.add(before, kind, person=person, checkout=self.item(), revision=revision,
+                     assessor=self.rng.choice(["chief", "chief", "chief", "ben"]),
                      outcome=self.rng.choice(["passed", "passed", "passed", "failed"]))
         elif kind == "publish":
             self.add(before, kind, item=self.item(), revision=revision)
@@ -153,9 +158,11 @@ class Road:
             self.add(before, kind, person=person, scope=self.rng.choice(["all", {"target": "lathe"}, {"tier": 2}]),
                      until=self.day(160, 260).isoformat())
         elif kind == "incident":
-            self.add(before, kind, person=person, target="lathe", severity=1 + self.rng.randrange(4), part="operating")
+            self.add(before, kind, person=person, target=self.rng.choice(["lathe", "press"]),
+                     severity=self.rng.choice([1, 2, 2, 3]), part=self.rng.choice(["operating", "operating", "saw"]))
         elif kind == "supervised":
-            self.add(before, kind, person=person, target=self.rng.choice(["lathe", "press"]), minutes=60, supervisor="chief")
+            self.add(before, kind, person=person, target=self.rng.choice(["lathe", "press"]), minutes=60,
+                     supervisor=self.rng.choice(["chief", "ben"]))
         elif kind == "use":
             self.add(before, kind, person=person, target=self.rng.choice(["lathe", "press"]))
         elif kind == "change":
@@ -166,7 +173,7 @@ class Road:
     def scenario(self, most=12):
         """With up to `most` records beside those that open the road."""
         books = [self.book(1, civil.start(self.zone, START))]
-        if self.one_in(3):
+        if self.one_in(2):
             books.append(self.book(2, self.instant(100, 260)))
         founded = civil.start(self.zone, START) if not self.one_in(4) else self.instant(150, 260)
         self.add(founded, "appoint", person="chief", scope=self.rng.choice(["all", "all", "all", {"target": "lathe"}]),

@@ -92,8 +92,8 @@ TEST_CASE("one record at a time, and struck out again, it says what a shop made 
       CHECK(shifts == expected);
       shifted += shifts.size();
       for (int i = 0; i < 6; ++i) {
-        const std::string person = shop.people[static_cast<std::size_t>(
-            tape.roll(static_cast<int>(shop.people.size())))];
+        const std::string person =
+            shop.people[static_cast<std::size_t>(tape.roll(static_cast<int>(shop.people.size())))];
         const std::string x = worlds::target_from(tape, shop);
         const Instant t = worlds::instant_from(tape, shop);
         CHECK(current.rung(person, x, t) == is.rung(person, x, t));
@@ -127,6 +127,7 @@ TEST_CASE("one record at a time, and struck out again, it says what a shop made 
     Rulebook other = worlds::shop_from(tape).rulebooks.front();
     CHECK(current.what_if(other, at) == what_if(shop, std::nullopt, other, at));
   }
-  WARN(taken << " records taken in, " << shifted << " standings shifted, " << compared << " timelines compared");
+  WARN(taken << " records taken in, " << shifted << " standings shifted, " << compared
+             << " timelines compared");
   CHECK(shifted > 100);
 }

@@ -1,0 +1,61 @@
+#include "app/people/hours.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QRegularExpression>
+#include <QTime>
+#include <algorithm>
+#include <tuple>
+
+namespace wm::app {
+namespace {
+
+struct Tr {
+  Q_DECLARE_TR_FUNCTIONS(wm::app::Hours)
+};
+
+QString minute_words(int minute) {
+  if (minute == 24 * 60) return Tr::tr("midnight");
+  const bool halves = QLocale().timeFormat(QLocale::ShortFormat).contains('a', Qt::CaseInsensitive);
+  return QLocale().toString(QTime(minute / 60, minute % 60), halves ? "h:mm AP" : "HH:mm");
+}
+
+}  // namespace
+
+std::vector<HoursLine> hours_of(const Session& session, const PersonId& person) {
+  std::vector<HoursLine> lines;
+  for (const db::Entry& entry : session.store().entries()) {
+    const auto* fact = std::get_if<db::ShopFact>(&entry.fact);
+    const auto* hours = fact && !entry.voided ? std::get_if<db::Hours>(fact) : nullptr;
+    if (hours && session.store().joined(hours->person) == person) lines.push_back({entry.id, *hours});
+  }
+  std::ranges::stable_sort(lines, {}, [](const HoursLine& line) {
+    return std::tuple(line.hours.weekday, line.hours.from_minute, line.hours.to_minute);
+  });
+  return lines;
+}
+
+QString weekday_words(int weekday) { return QLocale().standaloneDayName(weekday + 1); }
+
+QString hours_words(const db::Hours& hours) {
+  return Tr::tr("%1–%2", "from a time to a time")
+      .arg(minute_words(hours.from_minute), minute_words(hours.to_minute));
+}
+
+std::optional<int> read_minute(const QString& text) {
+  static const QRegularExpression form(R"(^\s*(\d{1,2})(?:[:.hH]?(\d{2}))?\s*([ap])?\.?\s*(?:m\.?)?\s*$)",
+                                       QRegularExpression::CaseInsensitiveOption);
+  const auto found = form.match(text);
+  if (!found.hasMatch()) return std::nullopt;
+  int hour = found.captured(1).toInt();
+  const int minute = found.captured(2).toInt();
+  const QString half = found.captured(3).toLower();
+  if (!half.isEmpty()) {
+    if (hour < 1 || hour > 12) return std::nullopt;
+    hour = hour % 12 + (half == "p" ? 12 : 0);
+  }
+  if (minute > 59 || hour > 24 || (hour == 24 && minute > 0)) return std::nullopt;
+  return hour * 60 + minute;
+}
+
+}  // namespace wm::app

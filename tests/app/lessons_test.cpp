@@ -1,0 +1,61 @@
+// Lessons by keyboard: which revision counts, and a manager publishing the next.
+#include "app/lessons/lessons_page.h"
+#include "lists_shop.h"
+
+using namespace wm;
+using namespace wm::app;
+
+class LessonsTest : public QObject {
+  Q_OBJECT
+ private slots:
+  void the_next_revision_is_published_and_whoever_had_the_last_needs_it_again() {
+    ListsShop shop;
+    shop.sit("mia");
+    LessonsPage page(shop.session());
+    shop.show(page);
+    QCOMPARE(shop.session().decider().rung("olga", "lathe", shop.session().now()), Rung::independent);
+    type(page, "lathe");
+    auto* list = page.findChild<ListView*>("list");
+    QCOMPARE(list->chosen(), QString("lathe"));
+    press(page, Qt::Key_N, Qt::ControlModifier);
+    QVERIFY2(seen_on(page).contains("earlier revision: 5."), qPrintable(seen_on(page)));
+    QCOMPARE(page.findChild<QLineEdit*>("revision")->text(), QString("2"));
+    page.findChild<QLineEdit*>("news")->setText("The new chuck guard");
+    press(page, Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY(shop.session().decider().rung("olga", "lathe", shop.session().now()) < Rung::independent);
+    QVERIFY2(seen_on(page).contains("The new chuck guard"), qPrintable(seen_on(page)));
+    QVERIFY(seen_on(page).contains("Revision 2 counts"));
+  }
+
+  void a_revision_may_count_from_a_later_day() {
+    ListsShop shop;
+    shop.sit("mia");
+    LessonsPage page(shop.session());
+    shop.show(page);
+    type(page, "forge");
+    press(page, Qt::Key_N, Qt::ControlModifier);
+    page.findChild<QLineEdit*>("revision")->setText("two");
+    press(page, Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY(page.findChild<QLabel*>("problem")->isVisible());
+    page.findChild<QLineEdit*>("revision")->setText("2");
+    page.findChild<QLineEdit*>("from_day")->setFocus();
+    QTest::keyClicks(QApplication::focusWidget(), "2026-04-01");
+    press(page, Qt::Key_Return, Qt::ControlModifier);
+    const db::Entry& entry = shop.session().store().entries().back();
+    QVERIFY((std::get<Fact>(entry.fact) == Fact(Publish{"forge", 2})));
+    QCOMPARE(shop.session().zone().day(entry.at), day_of({2026, 4, 1}));
+    QVERIFY2(seen_on(page).contains("Revision 1 counts"), qPrintable(seen_on(page)));
+  }
+
+  void only_a_manager_is_offered_to_publish() {
+    ListsShop shop;
+    shop.sit("ivo");
+    LessonsPage page(shop.session());
+    shop.show(page);
+    type(page, "lathe");
+    QVERIFY(!page.findChild<QPushButton*>("publish"));
+  }
+};
+
+QTEST_MAIN(LessonsTest)
+#include "lessons_test.moc"

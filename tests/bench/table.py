@@ -1,0 +1,70 @@
+#!/usr/bin/env python3
+"""Prints what Google Benchmark measured as one table, each row beside its limit and its goal.
+
+usage: table.py FOLDER   (with world.json, and desk.json where the desk was measured)
+"""
+import json
+import pathlib
+import sys
+
+UNITS = {"ns": 1e-9, "us": 1e-6, "ms": 1e-3, "s": 1}
+
+
+def rows(path):
+    found = {}
+    for row in json.loads(path.read_text())["benchmarks"]:
+        # All run on one thread, so CPU time is what they take on a machine with nothing else to do.
+        row["seconds"] = row["cpu_time"] * UNITS[row["time_unit"]]
+        found[row["name"].split("/")[0]] = row
+    return found
+
+
+def shown(seconds):
+    for unit in ("s", "ms", "µs", "ns"):
+        if seconds >= {"s": 1, "ms": 1e-3, "µs": 1e-6, "ns": 0}[unit]:
+            return f"{seconds / {'s': 1, 'ms': 1e-3, 'µs': 1e-6, 'ns': 1e-9}[unit]:.3g} {unit}"
+
+
+def line(what, measured, beside, goal):
+    print(f"| {what} | {measured} | {beside} | {goal} |")
+
+
+def times(a, b):
+    return f"{a / b:.3g}"
+
+
+def world(path):
+    r = rows(path)
+    context = json.loads(path.read_text())["context"]
+    scan, every, sql = (r[n]["seconds"] for n in ("plain_scan", "all_decisions", "all_decisions_by_sql"))
+    one, one_sql = r["one_decision"]["median_s"], r["one_decision_by_sql"]["median_s"]
+    small = r["rests_on"]["records"]
+    mib = float(context["records_mib"]), r["loading"]["mib"], r["all_decisions"]["mib"]
+    line("the records looked at once (the limit)", shown(scan), "", "")
+    line("one decision with reasons, known person, median", shown(one), f"{times(one_sql, one)} × faster than SQL", "150 ns")
+    line("a timeline from records, median", shown(r["timeline"]["median_s"]), f"p95 {shown(r['timeline']['p95_s'])}", "2 µs")
+    line("all decisions of W", shown(every), f"{times(every, scan)} × the scan; {times(sql, every)} × faster than SQL",
+         "3 × the scan; 100 × faster than SQL")
+    line("all decisions of W by SQL", shown(sql), "", "")
+    line("who, p95", shown(r["who"]["p95_s"]), f"SQL {shown(r['who_by_sql']['median_s'])}", "5 ms")
+    line(f"what if, W cut to {small:.0f} records", shown(r["what_if"]["seconds"]), "", "2 s on all of W")
+    line(f"rests on, W cut to {small:.0f} records, p95", shown(r["rests_on"]["p95_s"]), "", "10 ms on all of W")
+    line("W read into the engine", shown(r["loading"]["seconds"]), "", "")
+    line("W in memory: records; facts; answers kept", " + ".join(f"{m:.0f}" for m in mib) + " MiB", "", "400 MiB in all")
+
+
+def desk(path):
+    r = rows(path)
+    limits = {"a_usable_desk": "bare_reading_of_the_file", "a_key_in_the_search_field": "the_window_drawn",
+              "a_person_opened": "the_window_drawn"}
+    for name, row in r.items():
+        limit = limits.get(name)
+        beside = f"{times(row['seconds'], r[limit]['seconds'])} × {limit.replace('_', ' ')}" if limit else "a limit"
+        line("desk: " + name.replace("_", " "), shown(row["seconds"]), beside, "")
+
+
+folder = pathlib.Path(sys.argv[1])
+print("| what | measured | beside | goal |\n|---|---|---|---|")
+world(folder / "world.json")
+if (folder / "desk.json").exists():
+    desk(folder / "desk.json")
