@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 #include <memory>
+#include <tuple>
 
 namespace wm {
 
@@ -179,6 +180,37 @@ void Covering::leave_out_what_can_be(Goal goal, std::vector<std::int64_t>& taken
   }
 }
 
+/// Picks that another can take the place of wherever they serve: taken as often, under no harder condition,
+/// and of two that serve the same the one less liked. What is left reaches as much with as few.
+std::vector<bool> Covering::outdone(const std::vector<bool>& needed) const {
+  std::vector<std::map<Goal, std::int64_t>> serves(picks_.size());
+  for (std::size_t each = always + 1; each < goals_.size(); ++each) {
+    if (!needed[each]) continue;
+    for (const auto& part : goals_[each].picks)
+      serves[static_cast<std::size_t>(part.of)][static_cast<Goal>(each)] = part.weight;
+  }
+  const auto takes_place = [&](std::size_t other, std::size_t pick) {
+    const OnePick &a = picks_[other], &b = picks_[pick];
+    if (other == pick || a.most < b.most || (a.given != always && a.given != b.given)) return false;
+    for (const auto& [goal, weight] : serves[pick]) {
+      const auto found = serves[other].find(goal);
+      if (found == serves[other].end() || found->second < weight) return false;
+    }
+    const bool same = serves[other].size() == serves[pick].size() && a.given == b.given && a.most == b.most;
+    return !same || std::tie(a.dislike, other) < std::tie(b.dislike, pick);
+  };
+  std::vector<bool> out(picks_.size(), false);
+  for (std::size_t pick = 0; pick < picks_.size(); ++pick) {
+    if (serves[pick].empty()) continue;
+    const auto goal = static_cast<std::size_t>(serves[pick].begin()->first);
+    const auto& rivals = goals_[goal].picks;
+    out[pick] = std::any_of(rivals.begin(), rivals.end(), [&](const auto& rival) {
+      return takes_place(static_cast<std::size_t>(rival.of), pick);
+    });
+  }
+  return out;
+}
+
 Covering::Answer Covering::fewest(Goal goal, double seconds) const {
   Answer answer;
   answer.taken.assign(picks_.size(), 0);
@@ -187,6 +219,7 @@ Covering::Answer Covering::fewest(Goal goal, double seconds) const {
     return answer;
   }
   const std::vector<bool> needed = needed_for(goal);
+  const std::vector<bool> out = outdone(needed);
   Program program;
   std::vector<int> goal_columns(goals_.size(), 0), pick_columns(picks_.size(), 0);
   for (std::size_t each = always + 1; each < goals_.size(); ++each)
@@ -213,8 +246,10 @@ Covering::Answer Covering::fewest(Goal goal, double seconds) const {
       continue;
     }
     std::vector<std::pair<int, double>> terms{{goal_columns[each], -static_cast<double>(made.needed)}};
-    for (const auto& part : made.picks)
-      terms.emplace_back(pick_column(part.of), static_cast<double>(part.weight));
+    for (const auto& part : made.picks) {
+      if (!out[static_cast<std::size_t>(part.of)])
+        terms.emplace_back(pick_column(part.of), static_cast<double>(part.weight));
+    }
     for (const auto& part : made.goals)
       terms.emplace_back(goal_columns[static_cast<std::size_t>(part.of)], static_cast<double>(part.weight));
     program.row(terms);

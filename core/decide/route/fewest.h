@@ -56,6 +56,7 @@ class Covering {
   };
 
   std::vector<bool> needed_for(Goal goal) const;
+  std::vector<bool> outdone(const std::vector<bool>& needed) const;
   void leave_out_what_can_be(Goal goal, std::vector<std::int64_t>& taken) const;
 
   std::vector<OnePick> picks_;
