@@ -1,0 +1,175 @@
+// What an answer says besides the standing, on small shops made by hand: what it rests on, its very first and
+// last second, and the cases that random shops hardly ever make.
+#include <catch2/catch.hpp>
+
+#include "core/decide/changes.h"
+#include "core/decide/decider.h"
+#include "core/time/period.h"
+
+using namespace wm;
+
+namespace {
+
+constexpr Instant start{1735689600};  // 2025-01-01T00:00:00Z
+constexpr Day first{20089};           // that day
+constexpr std::int64_t a_day = 86400;
+
+/// One class, the saw, with one gate for independent work; ana, and bo who may assess her.
+Shop shop_asking(Requirement need) {
+  Shop shop;
+  shop.people = {"ana", "bo"};
+  Rulebook book{1, start - 1, start - 1, {{1, {}, {}, {}}}, {}};
+  book.classes = {{"saw", 1, {}, {{"g", Rung::independent, std::move(need), {}}}, {}, {}, {}}};
+  shop.rulebooks = {book};
+  shop.records.push_back({"appointed", start, start, {}, Appoint{"bo", Everything{}, true, first + 9000}});
+  return shop;
+}
+
+void add(Shop& shop, const RecordId& id, Instant at, Fact fact) {
+  shop.records.push_back({id, at, at, {}, std::move(fact)});
+}
+
+Reason reason(const Shop& shop, Instant at) {
+  return Decider(shop).standing("ana", "saw", at).gates.at(0).reason;
+}
+
+using Ids = std::vector<RecordId>;
+
+}  // namespace
+
+TEST_CASE("of two papers it rests on the one that lasts longer, whichever came first", "[decide]") {
+  for (const int longer : {0, 1}) {
+    Shop shop = shop_asking({NeedDocument{"waiver", {}, {}}});
+    add(shop, "one", start, Document{"ana", "waiver", first + (longer == 0 ? 90 : 30)});
+    add(shop, "two", start + 60, Document{"ana", "waiver", first + (longer == 1 ? 90 : 30)});
+    CHECK(reason(shop, start + a_day).rests_on == Ids{longer == 0 ? "one" : "two"});
+    CHECK(reason(shop, start + 40 * a_day).rests_on == Ids{longer == 0 ? "one" : "two"});
+  }
+}
+
+TEST_CASE("it rests only on sessions that count and still cover", "[decide]") {
+  NeedPractice need;
+  need.sessions = 1;
+  need.within = Period{PeriodUnit::days, 30};
+  Shop shop = shop_asking({need});
+  add(shop, "early", start + 60, Supervised{"ana", "saw", 30, "bo"});
+  add(shop, "alone", start + 20 * a_day, Supervised{"ana", "saw", 30, "ana"});
+  add(shop, "late", start + 21 * a_day, Supervised{"ana", "saw", 45, "bo"});
+  const Reason both = reason(shop, start + 22 * a_day);
+  CHECK(both.rests_on == Ids{"early", "late"});
+  CHECK(both.sessions == 2);
+  CHECK(both.minutes == 75);
+  const Reason one = reason(shop, start + 40 * a_day);
+  CHECK(one.rests_on == Ids{"late"});
+  CHECK(one.minutes == 45);
+}
+
+TEST_CASE("a check-out that is taken away stands beside what took it away", "[decide]") {
+  NeedCheckout need;
+  need.checkout = "saw";
+  need.renew_after_severity = 2;
+  Shop shop = shop_asking({need});
+  add(shop, "passed", start + 60, Checkout{"ana", "saw", 0, Outcome::passed, "bo"});
+  CHECK(reason(shop, start + 80).rests_on == Ids{"passed"});
+  add(shop, "stopped", start + 90, Checkout{"ana", "saw", 0, Outcome::stopped, "bo"});
+  add(shop, "failed", start + 100, Checkout{"ana", "saw", 0, Outcome::failed, "bo"});
+  add(shop, "near miss", start + 101, Incident{"ana", "saw", 3, Part::operating});
+  add(shop, "cut", start + 102, Incident{"ana", "saw", 2, Part::operating});
+  CHECK(reason(shop, start + 99).rests_on == Ids{"passed"});
+  CHECK(reason(shop, start + 100).rests_on == Ids{"passed", "failed"});
+  CHECK(reason(shop, start + 102).rests_on == Ids{"passed", "failed", "cut"});
+}
+
+TEST_CASE("the revision needed is the one published, from that very second", "[decide]") {
+  NeedLesson need;
+  need.lesson = "guards";
+  Shop shop = shop_asking({need});
+  add(shop, "new", start + 60, Publish{"guards", 3});
+  CHECK(reason(shop, start + 59).revision_needed == 0);
+  CHECK(reason(shop, start + 60).revision_needed == 3);
+}
+
+TEST_CASE("a suspension is named while it lasts", "[decide]") {
+  Shop shop = shop_asking({NeedDocument{"waiver", {}, {}}});
+  add(shop, "out", start + 60, Suspend{"ana", Everything{}, first + 2});
+  const auto named = [&](Instant at) { return Decider(shop).standing("ana", "saw", at).suspensions; };
+  const SuspensionAnswer out{"out", start + 60, start + 3 * a_day};
+  CHECK(named(start + 59).empty());
+  CHECK(named(start + 60) == std::vector{out});
+  CHECK(named(start + 3 * a_day - 1) == std::vector{out});
+  CHECK(named(start + 3 * a_day).empty());
+}
+
+TEST_CASE("a gate says whether only having been there before lets it hold", "[decide]") {
+  Shop shop = shop_asking({NeedDocument{"waiver", {}, {}}});
+  Rulebook stricter = shop.rulebooks[0];
+  stricter.version = 2;
+  stricter.effective_from = stricter.recorded = start + a_day;
+  stricter.classes[0].gates[0].existing_until = first + 9;
+  shop.rulebooks[0].classes[0].gates.clear();
+  shop.rulebooks.push_back(stricter);
+  const auto gate = [&](Instant at) { return Decider(shop).standing("ana", "saw", at).gates.at(0); };
+  CHECK(gate(start + 2 * a_day).spared);
+  CHECK(gate(start + 2 * a_day).lapses == start + 10 * a_day);
+  add(shop, "waiver", start + a_day, Document{"ana", "waiver", {}});
+  CHECK_FALSE(gate(start + 2 * a_day).spared);
+}
+
+TEST_CASE("gates are answered for the only mode of a class and not for the class", "[decide]") {
+  Shop shop = shop_asking({NeedDocument{"waiver", {}, {}}});
+  shop.rulebooks[0].classes[0].modes = {"rip"};
+  Decider decider(shop);
+  CHECK(decider.standing("ana", "saw/rip", start).gates.size() == 1);
+  const StandingAnswer whole = decider.standing("ana", "saw", start);
+  CHECK(whole.stands_for == std::vector<TargetName>{"saw/rip"});
+  CHECK(whole.gates.empty());
+}
+
+TEST_CASE("a timeline begins at its first second and takes in its last", "[decide]") {
+  Shop shop = shop_asking({NeedDocument{"waiver", {}, {}}});
+  add(shop, "waiver", start + 60, Document{"ana", "waiver", {}});
+  Decider decider(shop);
+  using Steps = std::vector<TimelineStep>;
+  CHECK(decider.timeline("ana", "saw", start, start + 59) == Steps{{start, Rung::supervised}});
+  CHECK(decider.timeline("ana", "saw", start, start + 60) ==
+        Steps{{start, Rung::supervised}, {start + 60, Rung::independent}});
+  CHECK(decider.timeline("ana", "saw", start + 60, start + 90) == Steps{{start + 60, Rung::independent}});
+}
+
+TEST_CASE("a fall is one of those after the first second, up to the last", "[decide]") {
+  Shop shop = shop_asking({NeedDocument{"waiver", {}, {}}});
+  add(shop, "waiver", start, Document{"ana", "waiver", first});
+  Decider decider(shop);
+  const Instant falls = start + a_day;
+  const std::vector<Drop> fall{{falls, "ana", "saw", Rung::independent, Rung::supervised}};
+  CHECK(drops(decider, start, falls - 1).empty());
+  CHECK(drops(decider, start, falls) == fall);
+  CHECK(drops(decider, falls - 1, falls) == fall);
+  CHECK(drops(decider, falls, falls + a_day).empty());
+}
+
+TEST_CASE("of rulebooks effective at the same instant the one recorded last is in force, then the version",
+          "[decide]") {
+  Shop shop = shop_asking({NeedDocument{"waiver", {}, {}}});
+  const auto put = [&](int version, Instant recorded) {
+    Rulebook book = shop.rulebooks[0];
+    book.version = version;
+    book.effective_from = start;
+    book.recorded = recorded;
+    shop.rulebooks.push_back(book);
+  };
+  put(3, start - 20);
+  put(2, start - 10);
+  CHECK(Decider(shop).in_force(start)->version == 2);
+  put(4, start - 10);
+  CHECK(Decider(shop).in_force(start)->version == 4);
+  CHECK(Decider(shop, start - 15).in_force(start)->version == 3);
+}
+
+TEST_CASE("of births at the same instant the one recorded last is believed", "[decide]") {
+  Shop shop = shop_asking({NeedAge{18}});
+  shop.records.push_back({"b", start, start, {}, Birth{"ana", day_of({2000, 1, 1})}});
+  CHECK(Decider(shop).rung("ana", "saw", start) == Rung::independent);
+  shop.records.push_back({"a", start, start + 60, {}, Birth{"ana", day_of({2020, 1, 1})}});
+  CHECK(Decider(shop).rung("ana", "saw", start) == Rung::supervised);
+}
