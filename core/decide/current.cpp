@@ -326,6 +326,38 @@ Steps<Rung> Current::standing_steps_anew(std::string_view person, std::string_vi
   return steps;
 }
 
+std::vector<PersonId> Current::people() const {
+  std::vector<PersonId> people;
+  for (const NameId person : engine_->standings.known().people()) people.push_back(engine_->text(person));
+  return people;
+}
+
+std::vector<TargetName> Current::targets() const {
+  std::vector<TargetName> targets;
+  for (const NameId target : engine_->timelines.targets()) targets.push_back(engine_->text(target));
+  return targets;
+}
+
+std::vector<Rung> Current::everyone(Instant at) const {
+  const auto& people = engine_->standings.known().people();
+  const std::size_t targets = engine_->timelines.targets().size();
+  std::vector<Rung> rungs;
+  rungs.reserve(people.size() * targets);
+  for (const NameId person : people) {
+    const Timelines::Row& row = *engine_->timelines.row(person);
+    for (std::size_t i = 0; i < targets; ++i) rungs.push_back(Timelines::at(row, i, at));
+  }
+  return rungs;
+}
+
+bool Current::able_to_assess(std::string_view person, std::string_view target, Instant at) {
+  return engine_->standings.able_to_assess(engine_->name(person), engine_->target(target), at);
+}
+
+bool Current::able_to_supervise(std::string_view person, std::string_view target, Instant at) {
+  return engine_->standings.able_to_supervise(engine_->name(person), engine_->target(target), at);
+}
+
 std::vector<PersonId> Current::who(std::string_view target, Instant at, Rung at_least) {
   const NameId x = engine_->target(target);
   std::vector<PersonId> found;

@@ -39,6 +39,13 @@ class Current {
   Steps<Rung> standing_steps(std::string_view person, std::string_view target);
   /// The same from the records, without looking it up.
   Steps<Rung> standing_steps_anew(std::string_view person, std::string_view target);
+  /// Everyone of the shop and every target that any known rulebook has, both sorted, and the standing at `at`
+  /// of each on each: all of the first person's, then all of the second's.
+  std::vector<PersonId> people() const;
+  std::vector<TargetName> targets() const;
+  std::vector<Rung> everyone(Instant at) const;
+  bool able_to_assess(std::string_view person, std::string_view target, Instant at);
+  bool able_to_supervise(std::string_view person, std::string_view target, Instant at);
   /// Everyone whose standing is at least `at_least`, sorted.
   std::vector<PersonId> who(std::string_view target, Instant at, Rung at_least);
 

@@ -100,7 +100,7 @@ ANALYZE;
 /// entered.
 class Counting {
  public:
-  Counting(const World& world, Decider& engine) : world_(world), engine_(engine) {
+  Counting(const World& world, Current& engine) : world_(world), engine_(engine) {
     for (const WorldTarget& target : world.targets) tiers_[target.name] = target.tier;
   }
 
@@ -153,7 +153,7 @@ class Counting {
   };
   using Pair = std::pair<std::string, std::string>;
   const World& world_;
-  Decider& engine_;
+  Current& engine_;
   std::map<TargetName, int> tiers_;
   std::map<Pair, std::vector<Instant>> missed_;
   std::map<Pair, Practice> practised_;
@@ -163,7 +163,7 @@ class Counting {
 }  // namespace
 
 struct SqlDecisions::Base {
-  Base(const World& given, Decider& engine, const std::string& path) : world(given), file(path) {
+  Base(const World& given, Current& engine, const std::string& path) : world(given), file(path) {
     if (!path.empty()) std::filesystem::remove(path);
     if (sqlite3_open(path.c_str(), &base) != SQLITE_OK) give_up(base, "opening " + path);
     run(base, schema);
@@ -283,7 +283,7 @@ struct SqlDecisions::Base {
     return day.number;
   }
 
-  void write_records(Decider& engine) {
+  void write_records(Current& engine) {
     Statement insert(base,
                      "INSERT INTO records VALUES (:id, :kind, :person, :item, :at, :recorded, :voided, "
                      ":counts, :revision, "
@@ -373,7 +373,7 @@ struct SqlDecisions::Base {
   std::unique_ptr<Statement> all, one, of_target;
 };
 
-SqlDecisions::SqlDecisions(const World& world, Decider& engine, const std::string& path)
+SqlDecisions::SqlDecisions(const World& world, Current& engine, const std::string& path)
     : base_(std::make_unique<Base>(world, engine, path)) {}
 SqlDecisions::~SqlDecisions() = default;
 

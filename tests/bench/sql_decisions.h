@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "core/decide/decider.h"
+#include "core/decide/current.h"
 #include "world.h"
 
 namespace wm::bench {
@@ -15,7 +15,7 @@ class SqlDecisions {
   /// Fills a new database at `path` ("": a temporary file) with the world's records and the last rulebook's
   /// rules as tables, and makes the queries ready for the world's now. The engine says which records count.
   /// What SQLite refuses ends the program with its message.
-  SqlDecisions(const World& world, Decider& engine, const std::string& path);
+  SqlDecisions(const World& world, Current& engine, const std::string& path);
   ~SqlDecisions();
   SqlDecisions(const SqlDecisions&) = delete;
   SqlDecisions& operator=(const SqlDecisions&) = delete;

@@ -15,8 +15,7 @@
 #include <memory>
 #include <string>
 
-#include "core/decide/changes.h"
-#include "core/decide/decider.h"
+#include "core/decide/current.h"
 #include "plain_scan.h"
 #include "sql_decisions.h"
 #include "world.h"
@@ -34,16 +33,10 @@ const World& w() {
   return world;
 }
 
-/// What the engine as it is takes minutes for on W is measured on this part of it.
-const World& small_world() {
-  static const World world = make_world(WorldSize::part_of(std::min(part, 0.02)));
-  return world;
-}
-
-/// Kept over all rows, so that it knows what was asked before.
-std::unique_ptr<Decider> kept;
-Decider& decider() {
-  if (!kept) kept = std::make_unique<Decider>(w().shop);
+/// Kept over all rows.
+std::unique_ptr<Current> kept;
+Current& current() {
+  if (!kept) kept = std::make_unique<Current>(w().shop);
   return *kept;
 }
 
@@ -89,12 +82,12 @@ Pair pair(std::size_t i) {
   return {w().shop.people[i * 7919 % w().shop.people.size()], w().targets[i * 31 % w().targets.size()].name};
 }
 
-std::vector<Rung> everyone(Decider& engine, Instant t) {
+/// In order of the world's people and targets.
+std::vector<Rung> everyone() {
   std::vector<Rung> rungs;
-  rungs.reserve(w().shop.people.size() * w().targets.size());
-  for (const PersonId& person : w().shop.people) {
-    for (const WorldTarget& target : w().targets) rungs.push_back(engine.rung(person, target.name, t));
-  }
+  for (const PersonId& person : w().shop.people)
+    for (const WorldTarget& target : w().targets)
+      rungs.push_back(current().rung(person, target.name, w().now));
   return rungs;
 }
 
@@ -114,35 +107,46 @@ void plain_scan(benchmark::State& state) {
   }
 }
 
+/// From the records to everybody's timelines.
 void loading(benchmark::State& state) {
-  const double before = resident();
   kept.reset();
-  for (auto _ : state) decider();
+  const double before = resident();
+  for (auto _ : state) current();
   state.counters["mib"] = resident() - before;
 }
 
 void all_decisions(benchmark::State& state) {
-  const double before = resident();
   std::array<int, 3> of{};
   for (auto _ : state) {
-    for (const Rung rung : everyone(decider(), w().now)) ++of[static_cast<std::size_t>(rung)];
+    const std::vector<Rung> rungs = current().everyone(w().now);
+    for (std::size_t i = 0; i < of.size(); ++i)
+      of[i] = static_cast<int>(std::count(rungs.begin(), rungs.end(), static_cast<Rung>(i)));
   }
   const double all = of[0] + of[1] + of[2];
   state.counters["barred"] = of[0] / all;
   state.counters["supervised"] = of[1] / all;
   state.counters["independent"] = of[2] / all;
-  state.counters["mib"] = resident() - before;
 }
 
-/// A decision with its reasons that was given before: what the desk asks again and again.
+/// A decision with its reasons for somebody who was asked about before: what the desk asks again and again.
 void one_decision(benchmark::State& state) {
   constexpr std::size_t known = 100;
-  for (std::size_t i = 0; i < known; ++i) decider().standing(pair(i).person, pair(i).target, w().now);
+  for (std::size_t i = 0; i < known; ++i) current().standing(pair(i).person, pair(i).target, w().now);
   Samples samples(state);
   std::size_t i = 0;
   for (auto _ : state) {
     const Pair asked = pair(i++ % known);
-    samples.take([&] { benchmark::DoNotOptimize(decider().standing(asked.person, asked.target, w().now)); });
+    samples.take([&] { benchmark::DoNotOptimize(&current().standing(asked.person, asked.target, w().now)); });
+  }
+}
+
+/// The same for somebody who was not.
+void first_decision(benchmark::State& state) {
+  Samples samples(state);
+  std::size_t i = 1000;
+  for (auto _ : state) {
+    const Pair asked = pair(i++);
+    samples.take([&] { benchmark::DoNotOptimize(&current().standing(asked.person, asked.target, w().now)); });
   }
 }
 
@@ -151,10 +155,8 @@ void timeline(benchmark::State& state) {
   std::size_t i = 1000;
   for (auto _ : state) {
     const Pair asked = pair(i++);
-    samples.take([&] {
-      benchmark::DoNotOptimize(
-          decider().timeline(asked.person, asked.target, w().now - 86400 * 365, w().now));
-    });
+    samples.take(
+        [&] { benchmark::DoNotOptimize(current().standing_steps_anew(asked.person, asked.target)); });
   }
 }
 
@@ -165,34 +167,47 @@ void who(benchmark::State& state) {
   for (auto _ : state) {
     const TargetName& target = w().targets[i * 7 % w().targets.size()].name;
     const Instant t = w().now - static_cast<std::int64_t>(i++);
-    samples.take([&] { benchmark::DoNotOptimize(decider().who(target, t, Rung::supervised)); });
+    samples.take([&] { benchmark::DoNotOptimize(current().who(target, t, Rung::supervised)); });
   }
 }
 
 /// Records spread over the ten years.
 void what_rests_on_a_record(benchmark::State& state) {
-  const World& world = small_world();
-  const auto& records = world.shop.records;
+  const auto& records = w().shop.records;
   Samples samples(state);
   std::size_t i = 0;
   for (auto _ : state) {
-    const RecordId& record = records[records.size() * (i++ * 7 % 40 + 1) / 41].id;
-    samples.take([&] { benchmark::DoNotOptimize(rests_on(world.shop, {}, record, world.now)); });
+    const RecordId& record = records[records.size() * (i++ % 997 + 1) / 1000].id;
+    samples.take([&] { benchmark::DoNotOptimize(current().rests_on(record, w().now)); });
   }
-  state.counters["records"] = static_cast<double>(records.size());
 }
 
 void an_edit_tried(benchmark::State& state) {
-  const World& world = small_world();
-  const Rulebook other = edited(world.shop.rulebooks.back());
+  const Rulebook other = edited(w().shop.rulebooks.back());
   std::size_t changes = 0;
-  for (auto _ : state) changes = what_if(world.shop, {}, other, world.now).size();
-  state.counters["records"] = static_cast<double>(world.shop.records.size());
+  for (auto _ : state) changes = current().what_if(other, w().now).size();
   state.counters["changes"] = static_cast<double>(changes);
 }
 
+/// Records like those of the ten years, entered now, one after another. The last row that asks `current()`:
+/// it is made anew afterwards.
+void a_record_taken_in(benchmark::State& state) {
+  const auto& records = w().shop.records;
+  Samples samples(state);
+  std::size_t i = 0, shifts = 0;
+  for (auto _ : state) {
+    Record record = records[i * 104'729 % records.size()];
+    record.id = "taken-" + std::to_string(i);
+    record.at = record.recorded = w().now + static_cast<std::int64_t>(++i);
+    record.voided.reset();
+    samples.take([&] { shifts += current().take(record).size(); });
+  }
+  state.counters["shifts"] = static_cast<double>(shifts);
+  kept.reset();
+}
+
 SqlDecisions& sql() {
-  static SqlDecisions decisions(w(), decider(), file);
+  static SqlDecisions decisions(w(), current(), file);
   return decisions;
 }
 
@@ -226,8 +241,13 @@ void complain(const std::string& what) {
   std::exit(1);
 }
 
+bool nobody_assesses(const TargetName& target) {
+  return std::none_of(w().shop.people.begin(), w().shop.people.end(),
+                      [&](const PersonId& each) { return current().able_to_assess(each, target, w().now); });
+}
+
 void check_world() {
-  const std::vector<Rung> rungs = everyone(decider(), w().now);
+  const std::vector<Rung> rungs = everyone();
   for (const Rung rung : {Rung::barred, Rung::supervised, Rung::independent}) {
     const auto of = static_cast<double>(std::count(rungs.begin(), rungs.end(), rung));
     if (part >= 1 && of < 0.1 * static_cast<double>(rungs.size())) {
@@ -235,13 +255,12 @@ void check_world() {
     }
   }
   for (const WorldTarget& target : w().targets) {
-    if (part >= 1 && decider().assessors(target.name, w().now).empty())
-      complain("Nobody assesses " + target.name);
+    if (part >= 1 && nobody_assesses(target.name)) complain("Nobody assesses " + target.name);
   }
 }
 
 void check_sql() {
-  const std::vector<Rung> by_sql = sql().everyone(), by_engine = everyone(decider(), w().now);
+  const std::vector<Rung> by_sql = sql().everyone(), by_engine = everyone();
   if (by_sql != by_engine) {
     std::size_t wrong = 0, first = by_sql.size();
     for (std::size_t i = 0; i < by_engine.size(); ++i) {
@@ -254,13 +273,13 @@ void check_sql() {
   }
   for (std::size_t i = 0; i < 50; ++i) {
     const Pair asked = pair(i);
-    if (sql().standing(asked.person, asked.target) != decider().rung(asked.person, asked.target, w().now)) {
+    if (sql().standing(asked.person, asked.target) != current().rung(asked.person, asked.target, w().now)) {
       complain("SQL for one person differs for " + asked.person + " on " + asked.target);
     }
   }
   for (std::size_t i = 0; i < w().targets.size(); i += 13) {
     const TargetName& target = w().targets[i].name;
-    if (sql().who(target, Rung::supervised) != decider().who(target, w().now, Rung::supervised)) {
+    if (sql().who(target, Rung::supervised) != current().who(target, w().now, Rung::supervised)) {
       complain("SQL and engine differ about who may use " + target);
     }
   }
@@ -288,18 +307,21 @@ int main(int argc, char** argv) {
   const auto sampled = [&](const char* name, void (*row)(benchmark::State&), int times) {
     return benchmark::RegisterBenchmark(name, row)->UseManualTime()->Iterations(times);
   };
+  const bool large = part >= 0.1;
   add("loading", loading)->Iterations(1);
-  add("all_decisions", all_decisions)->Iterations(1);
-  sampled("one_decision", one_decision, 2000);
-  sampled("timeline", timeline, 300);
-  sampled("who", who, 40);
+  add("all_decisions", all_decisions);
+  sampled("one_decision", one_decision, 10'000);
+  sampled("first_decision", first_decision, 300);
+  sampled("timeline", timeline, large ? 5000 : 300);
+  sampled("who", who, 100);
   add("plain_scan", plain_scan);
   add("all_decisions_by_sql", all_decisions_by_sql)->Iterations(3);
   sampled("one_decision_by_sql", one_decision_by_sql, 50);
   sampled("who_by_sql", who_by_sql, 10);
-  sampled("rests_on", what_rests_on_a_record, part < 0.01 ? 1 : 2);
+  sampled("rests_on", what_rests_on_a_record, large ? 500 : 20);
   add("what_if", an_edit_tried)->Iterations(1);
-  benchmark::RunSpecifiedBenchmarks();
+  sampled("taken_in", a_record_taken_in, large ? 1000 : 50);
   check_world();
   check_sql();
+  benchmark::RunSpecifiedBenchmarks();
 }

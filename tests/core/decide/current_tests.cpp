@@ -104,6 +104,14 @@ TEST_CASE("one record at a time, and struck out again, it says what a shop made 
           CHECK(current.standing(person, x, u) == is.standing(person, x, u));
         }
         CHECK(current.who(x, t, Rung::supervised) == is.who(x, t, Rung::supervised));
+        CHECK(current.able_to_assess(person, x, t) == is.able_to_assess(person, x, t));
+        CHECK(current.able_to_supervise(person, x, t) == is.able_to_supervise(person, x, t));
+        std::vector<Rung> everyone;
+        for (const PersonId& each : is.people())
+          for (const TargetName& target : is.targets()) everyone.push_back(is.rung(each, target, t));
+        CHECK(current.people() == is.people());
+        CHECK(current.targets() == is.targets());
+        CHECK(current.everyone(t) == everyone);
       }
     };
     for (const Record& record : later) {
