@@ -343,10 +343,7 @@ std::vector<Rung> Current::everyone(Instant at) const {
   const std::size_t targets = engine_->timelines.targets().size();
   std::vector<Rung> rungs;
   rungs.reserve(people.size() * targets);
-  for (const NameId person : people) {
-    const Timelines::Row& row = *engine_->timelines.row(person);
-    for (std::size_t i = 0; i < targets; ++i) rungs.push_back(Timelines::at(row, i, at));
-  }
+  for (const NameId person : people) Timelines::all_at(*engine_->timelines.row(person), at, rungs);
   return rungs;
 }
 

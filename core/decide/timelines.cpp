@@ -63,6 +63,20 @@ void Timelines::add(Row& row, const Row& other, std::size_t target) {
 
 Rung Timelines::at(const Row& row, std::size_t target, Instant t) { return Slice(row, target).at(t); }
 
+void Timelines::all_at(const Row& row, Instant t, std::vector<Rung>& rungs) {
+  const std::int64_t* const changes = row.changes.data();
+  const std::int64_t last = t.seconds * 4 + 3;
+  std::size_t begin = 0;
+  for (const std::uint32_t end_and_first : row.ends) {
+    // From the end: most of what is asked about lies after most of what happened.
+    std::size_t at = end_and_first >> 2;
+    const std::size_t end = at;
+    while (at > begin && changes[at - 1] > last) --at;
+    rungs.push_back(at == begin ? static_cast<Rung>(end_and_first & 3) : rung_of(changes[at - 1]));
+    begin = end;
+  }
+}
+
 Span Timelines::difference(const Row& a, const Row& b, std::size_t target) const {
   const Slice in_a(a, target), in_b(b, target);
   Span span{forever, beginning};

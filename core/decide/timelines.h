@@ -32,6 +32,8 @@ class Timelines {
   /// As another row has it.
   static void add(Row& row, const Row& other, std::size_t target);
   static Rung at(const Row& row, std::size_t target, Instant t);
+  /// The rungs on all targets at t, put after what is there already.
+  static void all_at(const Row& row, Instant t, std::vector<Rung>& rungs);
   /// The instants between which two rows differ on the target: from the first at which they do, to the first
   /// from which they no longer do. Empty where they are the same.
   Span difference(const Row& a, const Row& b, std::size_t target) const;
