@@ -93,11 +93,20 @@ void Ahead::look_at(Instant t) {
     }
   }
   checkouts_done_.clear();
+  held_.clear();
+  look_at_targets();
   for (const Asked& asked : all_.asked())
     if (asked.need->kind == NeedKind::checkout) see_whether_checkout_counts(asked);
   for (auto& [spared, verdict] : spared_)
     if (spared.by == t) verdict = at_least(spared.x, spared.rung);
   for (auto& [x, independent] : independent_) independent = at_least(x, Rung::independent);
+}
+
+/// From the last met to the first, so that what a standing rests on is mostly known by then: a chain of any
+/// length must not use up the stack.
+void Ahead::look_at_targets() {
+  for (auto x = all_.targets().rbegin(); x != all_.targets().rend(); ++x)
+    for (const Rung rung : {Rung::supervised, Rung::independent}) at_least(*x, rung);
 }
 
 std::optional<Instant> Ahead::next_after(Instant t) {
@@ -177,10 +186,15 @@ bool Ahead::at_least(NameId x, Rung rung) {
 }
 
 bool Ahead::target_at_least(const BookTarget& target, Rung rung) {
-  return !standings_.suspended(person_, target.target, now_, standings_.book_at(now_)) &&
-         std::all_of(target.gates.begin(), target.gates.end(), [&](const BookGate* gate) {
-           return gate->gate->guards > rung || gate_holds(*gate, target.target);
-         });
+  const auto known = held_.find({target.target, rung});
+  if (known != held_.end()) return known->second;
+  const bool holds = (rung == Rung::supervised
+                          ? !standings_.suspended(person_, target.target, now_, standings_.book_at(now_))
+                          : target_at_least(target, Rung::supervised)) &&
+                     std::all_of(target.gates.begin(), target.gates.end(), [&](const BookGate* gate) {
+                       return gate->gate->guards != rung || gate_holds(*gate, target.target);
+                     });
+  return held_[{target.target, rung}] = holds;
 }
 
 bool Ahead::gate_holds(const BookGate& gate, NameId x) {

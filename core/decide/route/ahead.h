@@ -23,6 +23,7 @@ class Ahead {
 
   /// What may matter to the standing from then on, in whatever rulebook; in a stable order.
   const std::vector<Asked>& asked() const { return all_.asked(); }
+  const std::vector<NameId>& targets() const { return all_.targets(); }
   /// Those of it on which a step before the last instant may rest: what must be given for a check-out, what
   /// makes a use permitted, what spares from a gate.
   const std::vector<Asked>& asked_on_the_way() const { return on_the_way_.asked(); }
@@ -51,6 +52,7 @@ class Ahead {
   void collect_own_covers(const Asked& asked);
 
   void look_at(Instant t);
+  void look_at_targets();
   std::optional<Instant> next_after(Instant t);
   const std::vector<Instant>& fixed_moments();
 
@@ -76,7 +78,8 @@ class Ahead {
   std::map<NameId, Chance> sessions_, uses_;
   std::map<NameId, bool> independent_;  // at the instant looked at last
   std::map<Spared, bool> spared_;
-  std::set<Asked> checkouts_done_;  // at the instant looked at
+  std::set<Asked> checkouts_done_;                // at the instant looked at
+  std::map<std::pair<NameId, Rung>, bool> held_;  // the same: which target's rungs are held
   std::optional<std::vector<Instant>> fixed_moments_;
   std::vector<Instant> looked_at_;
   bool order_matters_ = false;

@@ -27,6 +27,8 @@ class Gathered {
 
   /// In the order in which they were met.
   const std::vector<Asked>& asked() const { return asked_; }
+  /// The targets met, in that order too: what a standing rests on mostly comes after it.
+  const std::vector<NameId>& targets() const { return targets_; }
   /// Of gates that may spare somebody from then on by a standing that lies ahead itself.
   const std::set<Spared>& spared() const { return spared_; }
 

@@ -14,17 +14,22 @@ std::int64_t sessions_for(std::int64_t minutes) { return (minutes + most_minutes
 }  // namespace
 
 Planner::Planner(Standings& standings, Offers& offers, NameId person, Instant from,
-                 std::vector<Instant> chances, const std::vector<Asked>& asked)
+                 std::vector<Instant> chances, const std::vector<Asked>& asked,
+                 const std::vector<NameId>& targets)
     : standings_(standings),
       offers_(offers),
       person_(person),
       from_(from),
       to_(from),
       chances_(std::move(chances)),
-      asked_(asked) {}
+      asked_(asked),
+      targets_(targets) {}
 
 Plan Planner::plan(NameId x, Rung rung, Instant to, double seconds) {
   to_ = to;
+  // From the last to the first, so that a chain of any length does not use up the stack.
+  for (auto target = targets_.rbegin(); target != targets_.rend(); ++target)
+    for (const Rung each : {Rung::supervised, Rung::independent}) standing(*target, each, to);
   const Goal goal = standing(x, rung, to);
   const Covering::Answer answer = covering_.fewest(goal, seconds);
   const std::vector<int> minutes = minutes_of(answer);

@@ -30,10 +30,10 @@ struct Plan {
 
 class Planner {
  public:
-  /// `chances` are the instants at which a step may be taken, none after `to`; `asked` everything that may be
-  /// asked on the way.
+  /// `chances` are the instants at which a step may be taken, none after `to`; `asked` and `targets` all that
+  /// may be asked on the way, what a standing rests on mostly after it.
   Planner(Standings& standings, Offers& offers, NameId person, Instant from, std::vector<Instant> chances,
-          const std::vector<Asked>& asked);
+          const std::vector<Asked>& asked, const std::vector<NameId>& targets);
 
   /// The fewest steps that give at least `rung` on x at `to`; there must be some that do.
   Plan plan(NameId x, Rung rung, Instant to, double seconds);
@@ -82,6 +82,7 @@ class Planner {
   Instant from_, to_;
   std::vector<Instant> chances_;
   const std::vector<Asked>& asked_;
+  const std::vector<NameId>& targets_;
   Covering covering_;
   std::map<StepKey, Pick> steps_;
   std::vector<StepKey> keys_;  // by pick

@@ -116,7 +116,7 @@ Route route(Standings& standings, NameId person, NameId x, Rung to, Instant from
   if (!route.reaches) return route;
   bool complete = true;
   Planner planner(standings, offers, person, from, chances(ahead, offers, from, *route.reaches, complete),
-                  ahead.asked());
+                  ahead.asked(), ahead.targets());
   Plan plan = planner.plan(x, to, *route.reaches, most_seconds);
   // One step is the fewest there can be, since without any it is not reached.
   route.shortest = (plan.fewest && complete) || plan.steps.empty() ||

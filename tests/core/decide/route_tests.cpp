@@ -212,7 +212,7 @@ void judge_one(worlds::Tape& tape, const Shop& shop, Seen& seen) {
 
 TEST_CASE("routes reach what they say, as early and with as few steps as any", "[decide][route]") {
   const char* wanted = std::getenv("WM_ROUTES");
-  const std::size_t routes = wanted != nullptr ? std::stoull(wanted) : 3000;
+  const std::size_t routes = wanted != nullptr ? std::stoull(wanted) : 1500;
   std::mt19937 random(20261126);
   Seen seen;
   while (seen.routes < routes) {
@@ -268,4 +268,54 @@ TEST_CASE("as few papers as brute force over all sets of them, a dozen included"
     longest = std::max(longest, route.steps.size());
   }
   CHECK(longest >= 12);
+}
+
+namespace {
+
+/// A shop of one person and of classes that all stand in one tier, without gates yet.
+Shop shop_of_classes(int count) {
+  Rulebook book;
+  book.effective_from = book.recorded = Instant{1'700'000'000};
+  book.tiers = {{1, {}, {}, Supervision::independent}};
+  for (int i = 0; i < count; ++i)
+    book.classes.push_back({"c" + std::to_string(i), 1, {}, {}, {}, {}, Supervision::independent});
+  Shop shop;
+  shop.people = {"p"};
+  shop.rulebooks = {book};
+  return shop;
+}
+
+}  // namespace
+
+TEST_CASE("a route goes through a chain of five thousand machines, and through shared ones once",
+          "[decide][route]") {
+  const auto needs = [](int target) {
+    return Requirement{NeedStanding{"c" + std::to_string(target), Rung::independent}};
+  };
+  const Gate paper{"paper", Rung::independent, {NeedDocument{"paper", {}, {}}}, {}};
+  SECTION("a chain") {
+    Shop shop = shop_of_classes(5000);
+    auto& classes = shop.rulebooks[0].classes;
+    classes[0].gates = {paper};
+    for (int i = 1; i < 5000; ++i)
+      classes[static_cast<std::size_t>(i)].gates = {{"g", Rung::independent, needs(i - 1), {}}};
+    Decider decider(shop);
+    const Route route = decider.route("p", "c4999", Rung::independent, Instant{1'700'000'000});
+    CHECK(route.shortest);
+    CHECK(route.steps.size() == 1);
+  }
+  SECTION("layers of two, each resting on both below: two to the sixtieth ways down") {
+    Shop shop = shop_of_classes(120);
+    auto& classes = shop.rulebooks[0].classes;
+    classes[0].gates = classes[1].gates = {paper};
+    for (int i = 2; i < 120; ++i) {
+      const int below = i - 2 - i % 2;
+      classes[static_cast<std::size_t>(i)].gates = {
+          {"g", Rung::independent, {NeedAllOf{{needs(below), needs(below + 1)}}}, {}}};
+    }
+    Decider decider(shop);
+    const Route route = decider.route("p", "c119", Rung::independent, Instant{1'700'000'000});
+    CHECK(route.shortest);
+    CHECK(route.steps.size() == 1);
+  }
 }
