@@ -97,7 +97,10 @@ def main():
             near = day * DAY
             local = [t for t in range(near - 3 * DAY, near + 3 * DAY, 1800)]
             around = [b for a, b in zip(local, local[1:]) if offset(zone, a) != offset(zone, b)]
-            out.write(f"{name} start {day} {start(day, zone, around)}\n")
+            begins = start(day, zone, around)
+            out.write(f"{name} start {day} {begins}\n")
+            for t in (begins - 1, begins):
+                out.write(f"{name} day {t} {(t + offset(zone, t)) // DAY}\n")
 
 
 main()

@@ -111,6 +111,8 @@ TEST_CASE("a gate says whether only having been there before lets it hold", "[de
   const auto gate = [&](Instant at) { return Decider(shop).standing("ana", "saw", at).gates.at(0); };
   CHECK(gate(start + 2 * a_day).spared);
   CHECK(gate(start + 2 * a_day).lapses == start + 10 * a_day);
+  CHECK(Decider(shop).rung("ana", "saw", start + 10 * a_day - 1) == Rung::independent);
+  CHECK(Decider(shop).rung("ana", "saw", start + 10 * a_day) == Rung::supervised);
   add(shop, "waiver", start + a_day, Document{"ana", "waiver", {}});
   CHECK_FALSE(gate(start + 2 * a_day).spared);
 }
@@ -172,4 +174,126 @@ TEST_CASE("of births at the same instant the one recorded last is believed", "[d
   CHECK(Decider(shop).rung("ana", "saw", start) == Rung::independent);
   shop.records.push_back({"a", start, start + 60, {}, Birth{"ana", day_of({2020, 1, 1})}});
   CHECK(Decider(shop).rung("ana", "saw", start) == Rung::supervised);
+}
+
+TEST_CASE("minutes of several sessions add up, and one short of enough is not enough", "[decide]") {
+  NeedPractice need;
+  need.minutes = 95;
+  Shop shop = shop_asking({need});
+  add(shop, "one", start + 60, Supervised{"ana", "saw", 45, "bo"});
+  add(shop, "two", start + 120, Supervised{"ana", "saw", 49, "bo"});
+  Decider short_of_it(shop);
+  CHECK(short_of_it.rung("ana", "saw", start + 200) == Rung::supervised);
+  CHECK(short_of_it.standing_steps("ana", "saw").at(start + 200) == Rung::supervised);
+  add(shop, "three", start + 180, Supervised{"ana", "saw", 1, "bo"});
+  Decider enough(shop);
+  CHECK(enough.rung("ana", "saw", start + 180) == Rung::independent);
+  CHECK(enough.standing_steps("ana", "saw").at(start + 180) == Rung::independent);
+  CHECK(enough.standing_steps("ana", "saw").at(start + 179) == Rung::supervised);
+}
+
+TEST_CASE("a record is known from the second it is recorded to the one before it is struck out", "[decide]") {
+  Shop shop = shop_asking({NeedDocument{"waiver", {}, {}}});
+  shop.records.push_back({"waiver", start, start + 60, start + 90, Document{"ana", "waiver", {}}});
+  const auto rung = [&](std::optional<Instant> known) {
+    return Decider(shop, known).rung("ana", "saw", start);
+  };
+  CHECK(rung(start + 59) == Rung::supervised);
+  CHECK(rung(start + 60) == Rung::independent);
+  CHECK(rung(start + 89) == Rung::independent);
+  CHECK(rung(start + 90) == Rung::supervised);
+  CHECK(rung({}) == Rung::supervised);
+}
+
+TEST_CASE("a failed check-out takes away those of earlier seconds only, whatever the ids", "[decide]") {
+  NeedCheckout need;
+  need.checkout = "saw";
+  for (const char* id : {"a", "z"}) {
+    Shop shop = shop_asking({need});
+    add(shop, "passed", start + 60, Checkout{"ana", "saw", 0, Outcome::passed, "bo"});
+    add(shop, id, start + 60, Checkout{"ana", "saw", 0, Outcome::failed, "bo"});
+    CHECK(Decider(shop).rung("ana", "saw", start + 70) == Rung::independent);
+    add(shop, "later", start + 61, Checkout{"ana", "saw", 0, Outcome::failed, "bo"});
+    CHECK(Decider(shop).rung("ana", "saw", start + 60) == Rung::independent);
+    CHECK(Decider(shop).rung("ana", "saw", start + 61) == Rung::supervised);
+  }
+}
+
+TEST_CASE("what was practised on the class counts for each mode, and on one mode for that alone",
+          "[decide]") {
+  NeedPractice need;
+  need.sessions = 1;
+  Shop shop = shop_asking({need});
+  shop.rulebooks[0].classes[0].modes = {"rip", "cross"};
+  Shop on_one = shop;
+  add(shop, "s", start + 60, Supervised{"ana", "saw", 30, "bo"});
+  add(on_one, "s", start + 60, Supervised{"ana", "saw/rip", 30, "bo"});
+  const auto rung = [](const Shop& of, const char* x) { return Decider(of).rung("ana", x, start + 60); };
+  CHECK(rung(shop, "saw/rip") == Rung::independent);
+  CHECK(rung(shop, "saw/cross") == Rung::independent);
+  CHECK(rung(on_one, "saw/rip") == Rung::independent);
+  CHECK(rung(on_one, "saw/cross") == Rung::supervised);
+}
+
+TEST_CASE("a session's supervisor must be able to supervise what it was on, not only what is asked about",
+          "[decide]") {
+  NeedPractice need;
+  need.sessions = 1;
+  Shop shop = shop_asking({need});
+  shop.people.push_back("cy");
+  shop.rulebooks[0].classes[0].modes = {"rip", "cross"};
+  add(shop, "cy", start, Appoint{"cy", TargetScope{"saw/rip"}, true, first + 9000});
+  Shop on_class = shop;
+  add(shop, "s", start + 60, Supervised{"ana", "saw/rip", 30, "cy"});
+  add(on_class, "s", start + 60, Supervised{"ana", "saw", 30, "cy"});
+  CHECK(Decider(shop).rung("ana", "saw/rip", start + 60) == Rung::independent);
+  CHECK(Decider(on_class).rung("ana", "saw/rip", start + 60) == Rung::supervised);
+}
+
+TEST_CASE("what is given in the second of a check-out is given, and a second later is not", "[decide]") {
+  NeedLesson lesson;
+  lesson.lesson = "guards";
+  NeedCheckout need;
+  need.checkout = "saw";
+  need.given = {{lesson}};
+  for (const int late : {0, 1}) {
+    Shop shop = shop_asking({need});
+    add(shop, "c", start + 60, Checkout{"ana", "saw", 0, Outcome::passed, "bo"});
+    add(shop, "l", start + 60 + late, Lesson{"ana", "guards", 0});
+    const Rung expected = late == 0 ? Rung::independent : Rung::supervised;
+    CHECK(Decider(shop).rung("ana", "saw", start + 90) == expected);
+  }
+}
+
+TEST_CASE("an attempt counts when fewer than the most failed ones lie in the hours before it", "[decide]") {
+  constexpr std::int64_t hour = 3600;
+  NeedQuiz need;
+  need.quiz = "guards";
+  need.retry = Retry{{}, 2, 24};
+  const auto rung = [&](std::int64_t after) {
+    Shop shop = shop_asking({need});
+    add(shop, "one", start + 60, Quiz{"ana", "guards", 0, 5, 10, 0});
+    add(shop, "two", start + 60 + hour, Quiz{"ana", "guards", 0, 5, 10, 0});
+    add(shop, "three", start + 60 + after, Quiz{"ana", "guards", 0, 10, 10, 0});
+    return Decider(shop).rung("ana", "saw", start + 9 * a_day);
+  };
+  CHECK(rung(2 * hour) == Rung::supervised);
+  CHECK(rung(24 * hour - 1) == Rung::supervised);
+  CHECK(rung(24 * hour) == Rung::independent);
+}
+
+TEST_CASE("nobody waits after an attempt that was passed, and after a failed one to the second", "[decide]") {
+  NeedQuiz need;
+  need.quiz = "guards";
+  need.valid = Period{PeriodUnit::days, 10};
+  need.retry = Retry{24, {}, {}};
+  const auto rung = [&](int correct, std::int64_t after) {
+    Shop shop = shop_asking({need});
+    add(shop, "one", start + 60, Quiz{"ana", "guards", 0, correct, 10, 0});
+    add(shop, "two", start + 60 + after, Quiz{"ana", "guards", 0, 10, 10, 0});
+    return Decider(shop).rung("ana", "saw", start + 11 * a_day);
+  };
+  CHECK(rung(10, a_day - 60) == Rung::independent);
+  CHECK(rung(5, a_day - 1) == Rung::supervised);
+  CHECK(rung(5, a_day) == Rung::independent);
 }

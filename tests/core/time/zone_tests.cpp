@@ -48,6 +48,18 @@ TEST_CASE("civil days start where Python's zoneinfo has them start, in every zon
   CHECK(compared > 200'000);
 }
 
+TEST_CASE("a day lasts from its first second to the one before the next day's", "[time]") {
+  for (const char* name :
+       {"UTC", "America/Chicago", "Asia/Tehran", "Pacific/Kiritimati", "Pacific/Pago_Pago"}) {
+    const Zone zone = *Zone::named(name);
+    for (Day d = day("2026-01-01"); d < day("2027-01-01"); d = d + 1) {
+      INFO(name << " " << to_text(d));
+      REQUIRE(zone.day(zone.start(d)) == d);
+      REQUIRE(zone.day(zone.start(d + 1) - 1) == d);
+    }
+  }
+}
+
 TEST_CASE("clocks that jump forward leave a day of 23 hours, back of 25", "[time]") {
   // Transition dates of 2026: tz database; each also recomputed with java.time and zoneinfo.
   const Zone new_york = *Zone::named("America/New_York");
