@@ -35,11 +35,8 @@ struct Witnessed {
 };
 
 std::vector<NameId> all_targets(Known& known) {
-  std::set<TargetName> names;
-  for (const Rulebook& rulebook : known.rulebooks())
-    for (TargetName& target : targets_of(rulebook)) names.insert(std::move(target));
   std::vector<NameId> targets;
-  for (const TargetName& name : names) targets.push_back(known.add_target(name));
+  for (const TargetName& name : known.targets()) targets.push_back(known.add_target(name));
   return targets;
 }
 
@@ -74,8 +71,7 @@ struct Current::Engine {
     work_through(std::move(affected));
   }
 
-  // --- names
-  // -------------------------------------------------------------------------------------------------
+  // --- names -------------------------------------------------------------------------------------------
 
   NameId name(std::string_view text) const { return standings.known().names().find(text); }
   /// A target's name may be new and still stand for something: for its class.
@@ -87,8 +83,7 @@ struct Current::Engine {
   }
   const std::string& text(NameId id) const { return standings.known().names().text(id); }
 
-  // --- who rests on whom
-  // -------------------------------------------------------------------------------------
+  // --- who rests on whom -------------------------------------------------------------------------------
 
   static bool earlier(const Witnessed& a, const Witnessed& b) { return a.at < b.at; }
 
@@ -145,8 +140,7 @@ struct Current::Engine {
     }
   }
 
-  // --- working out
-  // -------------------------------------------------------------------------------------------
+  // --- working out -------------------------------------------------------------------------------------
 
   /// Those targets anew, the others as they are kept.
   std::unique_ptr<Timelines::Row> worked_out(NameId person, const TargetSet& on) {

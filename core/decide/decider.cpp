@@ -158,13 +158,7 @@ std::vector<PersonId> Decider::people() const {
   return people;
 }
 
-std::vector<TargetName> Decider::targets() const {
-  std::set<TargetName> targets;
-  for (const Rulebook& rulebook : engine_->standings.known().rulebooks()) {
-    for (TargetName& target : targets_of(rulebook)) targets.insert(std::move(target));
-  }
-  return {targets.begin(), targets.end()};
-}
+std::vector<TargetName> Decider::targets() const { return engine_->standings.known().targets(); }
 
 const Rulebook* Decider::in_force(Instant t) const {
   const Book* book = engine_->standings.book_at(t);

@@ -20,22 +20,11 @@ std::size_t mix(std::size_t h, std::uint64_t v) {
 
 /// The standing over time, where who is independent is supervised too.
 Steps<Rung> rungs(const Times& supervised, const Times& independent) {
-  const auto fs = supervised.flips(), fi = independent.flips();
-  bool s = supervised.first(), i = independent.first();
-  const auto rung = [&] { return i ? Rung::independent : s ? Rung::supervised : Rung::barred; };
-  Steps<Rung> steps(rung());
-  for (std::size_t a = 0, b = 0; a < fs.size() || b < fi.size();) {
-    const Instant at = b == fi.size() || (a < fs.size() && fs[a] <= fi[b]) ? fs[a] : fi[b];
-    if (a < fs.size() && fs[a] == at) {
-      s = !s;
-      ++a;
-    }
-    if (b < fi.size() && fi[b] == at) {
-      i = !i;
-      ++b;
-    }
-    steps.set_from(at, rung());
-  }
+  const auto rung = [](bool s, bool i) {
+    return i ? Rung::independent : s ? Rung::supervised : Rung::barred;
+  };
+  Steps<Rung> steps(rung(supervised.first(), independent.first()));
+  for_each_flip(supervised, independent, [&](Instant at, bool s, bool i) { steps.set_from(at, rung(s, i)); });
   return steps;
 }
 

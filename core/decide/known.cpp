@@ -1,6 +1,7 @@
 #include "core/decide/known.h"
 
 #include <algorithm>
+#include <set>
 #include <tuple>
 
 namespace wm {
@@ -101,8 +102,7 @@ KnownScope Known::scope(const Scope& scope) {
   return {};
 }
 
-// --- lists in order
-// ------------------------------------------------------------------------------------------
+// --- lists in order ------------------------------------------------------------------------------------
 
 template <class Fact>
 bool Known::earlier(const Fact& a, const Fact& b) const {
@@ -166,8 +166,7 @@ void Known::sort() {
   }
 }
 
-// --- taking in, taking out
-// -----------------------------------------------------------------------------------
+// --- taking in, taking out -----------------------------------------------------------------------------
 
 void Known::take(const Record& record, RecordNo no) {
   struct Take {
@@ -315,11 +314,19 @@ void Known::set_end(RecordNo ended) {
   });
 }
 
+namespace {
+
+/// Whether the record only ends another: a reinstatement, a dismissal, a release.
+bool ends_another(RecordPlace place) {
+  return place.kind == Fact(Reinstate()).index() || place.kind == Fact(Dismiss()).index() ||
+         place.kind == Fact(Release()).index();
+}
+
+}  // namespace
+
 void Known::take_out(RecordNo no) {
   const RecordPlace place = record_places_[no];
-  const bool is_end = Fact(Reinstate()).index() == place.kind || Fact(Dismiss()).index() == place.kind ||
-                      Fact(Release()).index() == place.kind;
-  if (is_end) {
+  if (ends_another(place)) {
     out_.emplace(no, KnownChange{record_ats_[no], no});
     if (place.of != no_name) set_end(place.of);
     return;
@@ -339,9 +346,7 @@ void Known::put_back(RecordNo no) {
   const AnyFact fact = out->second;
   out_.erase(out);
   const RecordPlace place = record_places_[no];
-  const bool is_end = Fact(Reinstate()).index() == place.kind || Fact(Dismiss()).index() == place.kind ||
-                      Fact(Release()).index() == place.kind;
-  if (is_end) {
+  if (ends_another(place)) {
     if (place.of != no_name) set_end(place.of);
     return;
   }
@@ -366,6 +371,14 @@ PersonFacts& Known::facts_of(NameId person) {
 const PersonFacts& Known::facts(NameId person) const {
   static const PersonFacts none;
   return person < facts_.size() && facts_[person] ? *facts_[person] : none;
+}
+
+std::vector<TargetName> Known::targets() const {
+  std::set<TargetName> targets;
+  for (const Rulebook& rulebook : rulebooks_) {
+    for (TargetName& target : targets_of(rulebook)) targets.insert(std::move(target));
+  }
+  return {targets.begin(), targets.end()};
 }
 
 NameId Known::machine_class(NameId machine) const {

@@ -187,6 +187,8 @@ class Known {
   std::optional<RecordNo> find_record(std::string_view id) const;
   /// Those recorded by then, in no order.
   const std::vector<Rulebook>& rulebooks() const { return rulebooks_; }
+  /// The targets that any of them has, sorted.
+  std::vector<TargetName> targets() const;
 
   bool is_on(NameId record_target, NameId x) const {
     return record_target == x || record_target == class_of(x);

@@ -13,12 +13,8 @@ Steps<GateState> states(const Times& holds, const Times& strict) {
   const auto state = [](bool h, bool s) {
     return s ? GateState::met : h ? GateState::in_grace : GateState::unmet;
   };
-  std::vector<Instant> instants;
-  for (const Times* times : {&holds, &strict})
-    instants.insert(instants.end(), times->flips().begin(), times->flips().end());
-  std::sort(instants.begin(), instants.end());
   Steps<GateState> steps(state(holds.first(), strict.first()));
-  for (const Instant t : instants) steps.set_from(t, state(holds.at(t), strict.at(t)));
+  for_each_flip(holds, strict, [&](Instant at, bool h, bool s) { steps.set_from(at, state(h, s)); });
   return steps;
 }
 

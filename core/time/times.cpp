@@ -72,21 +72,8 @@ Times at_least(std::size_t count, std::span<const Times> parts) {
 }
 
 Times both(const Times& a, const Times& b) {
-  const auto fa = a.flips(), fb = b.flips();
-  bool va = a.first(), vb = b.first();
-  Times times(va && vb);
-  for (std::size_t i = 0, j = 0; i < fa.size() || j < fb.size();) {
-    const Instant at = j == fb.size() || (i < fa.size() && fa[i] <= fb[j]) ? fa[i] : fb[j];
-    if (i < fa.size() && fa[i] == at) {
-      va = !va;
-      ++i;
-    }
-    if (j < fb.size() && fb[j] == at) {
-      vb = !vb;
-      ++j;
-    }
-    times.set_from(at, va && vb);
-  }
+  Times times(a.first() && b.first());
+  for_each_flip(a, b, [&](Instant at, bool va, bool vb) { times.set_from(at, va && vb); });
   return times;
 }
 

@@ -84,6 +84,25 @@ class Times {
   absl::InlinedVector<Instant, 6> flips_;
 };
 
+/// Tells each instant at which either flips, in order, with what both say from then on.
+template <class Each>
+void for_each_flip(const Times& a, const Times& b, Each each) {
+  const auto fa = a.flips(), fb = b.flips();
+  bool va = a.first(), vb = b.first();
+  for (std::size_t i = 0, j = 0; i < fa.size() || j < fb.size();) {
+    const Instant at = j == fb.size() || (i < fa.size() && fa[i] <= fb[j]) ? fa[i] : fb[j];
+    if (i < fa.size() && fa[i] == at) {
+      va = !va;
+      ++i;
+    }
+    if (j < fb.size() && fb[j] == at) {
+      vb = !vb;
+      ++j;
+    }
+    each(at, va, vb);
+  }
+}
+
 /// Something that counts while `span` lasts: once, and with `minutes`.
 struct Weighted {
   Span span;

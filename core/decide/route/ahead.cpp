@@ -17,8 +17,7 @@ Ahead::Ahead(Standings& standings, Offers& offers, NameId person, NameId x, Rung
   collect();
 }
 
-// --- what may matter
-// -----------------------------------------------------------------------------------------
+// --- what may matter -----------------------------------------------------------------------------------
 
 void Ahead::collect() {
   all_.standing(x_);
@@ -57,8 +56,7 @@ void Ahead::collect_own_covers(const Asked& asked) {
   }
 }
 
-// --- going forward in time
-// -----------------------------------------------------------------------------------
+// --- going forward in time -----------------------------------------------------------------------------
 
 std::optional<Instant> Ahead::reaches() {
   std::optional<Instant> t = from_;
@@ -173,8 +171,7 @@ std::vector<Instant> Ahead::last_chances() const {
   return last;
 }
 
-// --- what holds now
-// ------------------------------------------------------------------------------------------
+// --- what holds now ------------------------------------------------------------------------------------
 
 bool Ahead::at_least(NameId x, Rung rung) {
   const Book* book = standings_.book_at(now_);
@@ -213,9 +210,9 @@ bool Ahead::need_holds(const Need& need, NameId x) {
       return at_least(need.target, need.at_least);
     case NeedKind::tier_standing: {
       const Book* book = standings_.book_at(now_);
-      const auto tier = book == nullptr ? std::map<int, std::vector<NameId>>::const_iterator{}
-                                        : book->tiers.find(need.tier);
-      if (book == nullptr || tier == book->tiers.end()) return false;
+      if (book == nullptr) return false;
+      const auto tier = book->tiers.find(need.tier);
+      if (tier == book->tiers.end()) return false;
       const auto reached = std::count_if(tier->second.begin(), tier->second.end(), [&](NameId target) {
         return target_at_least(*book->find(target), need.at_least);
       });

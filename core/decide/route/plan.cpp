@@ -79,8 +79,7 @@ Planner::Pick Planner::step(StepKey key, std::int64_t most, Goal given) {
   return place->second;
 }
 
-// --- standings
-// -----------------------------------------------------------------------------------------------
+// --- standings -----------------------------------------------------------------------------------------
 
 Planner::Goal Planner::standing(NameId x, Rung rung, Instant t) {
   if (standings_.rung(person_, x, t) >= rung) return Covering::always;
@@ -128,8 +127,7 @@ Planner::Goal Planner::tier(const Need& need, Instant t) {
   return covering_.some(need.all ? static_cast<std::int64_t>(each.size()) : need.count, each);
 }
 
-// --- requirements
-// --------------------------------------------------------------------------------------------
+// --- requirements --------------------------------------------------------------------------------------
 
 Planner::Goal Planner::need(const Need& need, NameId x, Instant t) {
   if (standings_.holds(need, person_, x, t)) return Covering::always;
