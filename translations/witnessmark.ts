@@ -1165,15 +1165,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Quiz from paper</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Enter the quiz from paper</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>It is taken at the quiz station; a manager can enter one from paper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper quiz</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1830,6 +1830,26 @@
     </message>
     <message>
         <source>Somebody hurt, machine broken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose a machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose it from the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No machine is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not said how grave it was</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2748,6 +2768,18 @@
     </message>
     <message>
         <source>Taken on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not said which</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose it from the list</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -15,7 +15,7 @@ struct Tr {
   Q_DECLARE_TR_FUNCTIONS(Checkouts)
 };
 
-constexpr std::int64_t kept_for = 14 * 86400;
+constexpr std::int64_t kept_for = std::int64_t{14} * 86400;
 
 QString words(const std::string& text) { return QString::fromStdString(text); }
 
@@ -28,7 +28,7 @@ QJsonArray marks_json(const std::vector<Mark>& marks) {
 /// Nothing where one of them is no mark.
 std::optional<std::vector<Mark>> marks_of(const QJsonValue& value) {
   std::vector<Mark> out;
-  for (const QJsonValue& each : value.toArray()) {
+  for (const auto& each : value.toArray()) {
     const int mark = each.toInt(-1);
     if (mark < static_cast<int>(Mark::none) || mark > static_cast<int>(Mark::not_shown)) return std::nullopt;
     out.push_back(static_cast<Mark>(mark));
@@ -98,7 +98,7 @@ std::optional<Problem> Drafts::read(Instant now) {
         Tr::tr("What was marked and not signed at this station could not be read").toStdString(),
         Tr::tr("Mark it again; the file was kept for whoever wants to look into it").toStdString()};
   }
-  for (const QJsonValue& each : document.array()) {
+  for (const auto& each : document.array()) {
     const auto draft = draft_of(each.toObject());
     if (draft && now.seconds - draft->changed.seconds <= kept_for) all_[draft->one.key()] = *draft;
   }

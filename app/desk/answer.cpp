@@ -98,7 +98,7 @@ class Answering {
     for (const auto& [id, added] : shop_.units) {
       if (added.machine_class != class_of(target_)) continue;
       const bool out = std::any_of(shop_.out.begin(), shop_.out.end(),
-                                   [&](const OutOfService& o) { return o.machine == id; });
+                                   [&id = id](const OutOfService& o) { return o.machine == id; });
       if (!out) return id;
       found = id;
     }

@@ -116,7 +116,7 @@ QLayout* AnswerPanel::buttons() {
   grid->addWidget(presence_, 3, 0);
   grid->addWidget(button("print", tr("Print this"), Qt::CTRL | Qt::Key_P, &AnswerPanel::print), 3, 1);
   grid->addWidget(button("blank", tr("Blank this"), Qt::CTRL | Qt::Key_B, &AnswerPanel::toggle_blank), 4, 0);
-  quiz_ = button("quiz", tr("Quiz from paper"), Qt::CTRL | Qt::Key_M, &AnswerPanel::enter_quiz);
+  quiz_ = button("quiz", tr("Paper quiz"), Qt::CTRL | Qt::Key_M, &AnswerPanel::enter_quiz);
   grid->addWidget(quiz_, 4, 1);
   return grid;
 }

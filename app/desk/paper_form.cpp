@@ -37,6 +37,7 @@ PaperForm::PaperForm(Session& session, QWidget* parent)
   quiet_->setProperty("role", "quiet");
   quiet_->setWordWrap(true);
   item_->setObjectName("item");
+  item_->setPlaceholderText(tr("choose"));
   last_->setObjectName("last_day");
   taken_->setObjectName("taken");
   correct_->setObjectName("correct");
@@ -79,7 +80,8 @@ void PaperForm::start(Kind kind, const PersonId& person, const std::string& item
                                              : items.quizzes;
   item_->clear();
   for (const std::string& each : names) item_->addItem(item_label(each), QString::fromStdString(each));
-  item_->setCurrentIndex(qMax(0, item_->findData(QString::fromStdString(item))));
+  // Where nothing is asked for in particular, nothing is chosen beforehand: the wrong paper is soon entered.
+  item_->setCurrentIndex(names.size() == 1 ? 0 : item_->findData(QString::fromStdString(item)));
   title_->setText(kind == Kind::paper    ? tr("Take a paper of %1").arg(name)
                   : kind == Kind::lesson ? tr("%1 was at a lesson").arg(name)
                                          : tr("A quiz of %1, marked on paper").arg(name));
@@ -115,11 +117,16 @@ Fact PaperForm::fact() const {
 std::optional<Instant> PaperForm::taken_at() const {
   const Zone& zone = session_.zone();
   if (!taken_->typed() || *taken_->typed() == zone.day(session_.now())) return std::nullopt;
-  return zone.start(*taken_->typed()) + 12 * 3600;
+  return zone.start(*taken_->typed()) + std::int64_t{12} * 3600;
 }
 
 void PaperForm::enter() {
-  if (item_->currentIndex() < 0) return emit closed();
+  if (item_->count() == 0) return emit closed();
+  if (item_->currentIndex() < 0) {
+    item_->setFocus();
+    return emit tell_problem(
+        {"item", tr("It is not said which").toStdString(), tr("Choose it from the list").toStdString()});
+  }
   for (DateField* field : {last_, taken_})
     if (!field->is_good()) return field->setFocus();
   const QString item = item_->currentText(), name = person_name(session_.store().person(person_));

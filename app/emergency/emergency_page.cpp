@@ -57,6 +57,12 @@ EmergencyPage::EmergencyPage(Session& session, QWidget* parent)
       what_(new QLineEdit) {
   machine_->setObjectName("broken_machine");
   stopped_->field()->setObjectName("stopped_person");
+  // Nothing is chosen beforehand: whoever is in haste would put the first machine of the list out of service.
+  for (QComboBox* box : {machine_, target_}) box->setPlaceholderText(tr("choose a machine"));
+  target_->setObjectName("incident_machine");
+  severity_->setObjectName("severity");
+  who_->field()->setObjectName("incident_person");
+  severity_->setPlaceholderText(tr("choose"));
   auto* heading = new QLabel(title());
   heading->setProperty("role", "large");
   incident_ = incident_block();
@@ -129,7 +135,7 @@ QWidget* EmergencyPage::incident_block() {
   severity_->addItem(tr("3, slight"), 3);
   // Nothing is taken away for it, so that people report it.
   severity_->addItem(tr("4, a near miss"), 4);
-  severity_->setCurrentIndex(3);
+  severity_->setCurrentIndex(-1);
   part_->addItem(tr("was working"), static_cast<int>(Part::operating));
   part_->addItem(tr("was supervising"), static_cast<int>(Part::supervising));
   part_->addItem(tr("was hurt"), static_cast<int>(Part::hurt));
@@ -153,11 +159,13 @@ void EmergencyPage::refresh() {
   for (const auto& [id, unit] : shop.units)
     machine_->addItem(tr("%1, %2", "machine, unit").arg(class_label(unit.machine_class), shop.unit_label(id)),
                       QString::fromStdString(id));
-  machine_->setCurrentIndex(qMax(0, machine_->findData(chosen)));
+  machine_->setCurrentIndex(machine_->findData(chosen));
+  const QVariant at_which = target_->currentData();
   target_->clear();
   if (const Rulebook* book = session().decider().in_force(session().now()))
     for (const TargetName& target : targets_of(*book))
       target_->addItem(target_label(target), QString::fromStdString(target));
+  target_->setCurrentIndex(target_->findData(at_which));
   incident_->setVisible(session().role() && *session().role() >= db::Role::instructor);
 }
 
@@ -167,7 +175,14 @@ void EmergencyPage::open(const Place& place) {
   machine_->setFocus();
 }
 
+Problem EmergencyPage::nothing_chosen(QComboBox* box, const QString& what) {
+  box->setFocus();
+  return {"choice", what.toStdString(), tr("Choose it from the list").toStdString()};
+}
+
 void EmergencyPage::put_out_of_service() {
+  if (machine_->currentIndex() < 0)
+    return emit tell_problem(nothing_chosen(machine_, tr("No machine is chosen")));
   const QString machine = machine_->currentText();
   const db::PutOutOfService put{machine_->currentData().toString().toStdString(),
                                 tag_->text().toStdString(),
@@ -180,6 +195,7 @@ void EmergencyPage::put_out_of_service() {
     return emit tell_problem(done.error());
   }
   for (QLineEdit* field : {tag_, reason_}) field->clear();
+  machine_->setCurrentIndex(-1);
   emit tell(tr("%1 is out of service. Hang the tag on it now.").arg(machine));
 }
 
@@ -202,13 +218,19 @@ void EmergencyPage::record_incident() {
   if (!who_->person())
     return emit tell_problem({"person", tr("Nobody is chosen").toStdString(),
                               tr("Type part of a name and press Enter").toStdString()});
+  if (target_->currentIndex() < 0)
+    return emit tell_problem(nothing_chosen(target_, tr("No machine is chosen")));
+  if (severity_->currentIndex() < 0)
+    return emit tell_problem(nothing_chosen(severity_, tr("It is not said how grave it was")));
+  const QString machine = target_->currentText();
   const Incident incident{*who_->person(), target_->currentData().toString().toStdString(),
                           severity_->currentData().toInt(), static_cast<Part>(part_->currentData().toInt())};
   const auto done = session().commit(db::EnterFact{incident}, std::nullopt, what_->text().toStdString());
   if (!done) return emit tell_problem(done.error());
   what_->clear();
   who_->set_person({});
-  emit tell(tr("What happened at %1 is recorded.").arg(target_->currentText()));
+  for (QComboBox* box : {target_, severity_}) box->setCurrentIndex(-1);
+  emit tell(tr("What happened at %1 is recorded.").arg(machine));
 }
 
 }  // namespace wm::app

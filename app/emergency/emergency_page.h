@@ -24,6 +24,8 @@ class EmergencyPage : public Page {
   QWidget* machine_block();
   QWidget* stop_block();
   QWidget* incident_block();
+  /// Puts the cursor into that list.
+  static Problem nothing_chosen(QComboBox* box, const QString& what);
   void put_out_of_service();
   void stop_somebody();
   void record_incident();

@@ -24,6 +24,11 @@ constexpr int most_previewed = 200;
 
 QString words(const std::string& text) { return QString::fromStdString(text); }
 
+QString capital_first(QString text) {
+  if (!text.isEmpty()) text[0] = text[0].toUpper();
+  return text;
+}
+
 QLabel* role_label(const QString& text, const char* role) {
   auto* label = new QLabel(text);
   label->setProperty("role", role);
@@ -131,6 +136,7 @@ QWidget* ImportView::right_side() {
   preview_->setSelectionBehavior(QAbstractItemView::SelectRows);
   preview_->setTabKeyNavigation(false);
   preview_->setShowGrid(false);
+  preview_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   preview_->verticalHeader()->hide();
   preview_->verticalHeader()->setDefaultSectionSize(row_height() - 8);
   layout->addWidget(preview_, 3);
@@ -139,6 +145,8 @@ QWidget* ImportView::right_side() {
   problems_->setObjectName("bad_rows");
   problems_->setAccessibleName(tr("Rows that are wrong"));
   problems_->setWordWrap(true);
+  problems_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  problems_->setSpacing(3);
   layout->addWidget(problems_, 2);
   problem_ = role_label({}, "problem");
   problem_->setObjectName("problem");
@@ -254,7 +262,7 @@ void ImportView::plan() {
                         .arg(QString::number(plan_->question->line), words(plan_->question->text)));
   for (const RowProblem& row : plan_->problems)
     wrong.push_back(tr("%1: %2", "line and column, what is wrong")
-                        .arg(words(row.problem.where), problem_sentence(row.problem)));
+                        .arg(capital_first(words(row.problem.where)), problem_sentence(row.problem)));
   show_problems(wrong);
 }
 

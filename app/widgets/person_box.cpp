@@ -8,6 +8,11 @@
 
 namespace wm::app {
 
+namespace {
+// Of the people who fit, in points: less than a list's of its own, so that six fit over the fields below.
+constexpr int list_row = 31;
+}  // namespace
+
 PersonBox::PersonBox(Session& session, Keep keep, QWidget* parent)
     : QWidget(parent),
       session_(session),
@@ -53,10 +58,11 @@ void PersonBox::list() {
     if ((keep_ && !keep_(person)) || session_.store().joined(person.id) != person.id) continue;
     auto* item = new QListWidgetItem(
         tr("%1  %2", "name, number").arg(person_name(person), QString::fromStdString(person.number)), list_);
+    item->setSizeHint({0, list_row});
     item->setData(Qt::UserRole, QString::fromStdString(person.id));
     if (list_->count() >= 12) break;
   }
-  list_->setFixedHeight(qMin(list_->count(), 6) * 31 + 6);
+  list_->setFixedHeight(qMin(list_->count(), 6) * list_row + 6);
   list_->setCurrentRow(list_->count() > 0 ? 0 : -1);
   list_->setVisible(list_->count() > 0);
 }

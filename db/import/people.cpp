@@ -46,8 +46,10 @@ PersonId free_id(const std::string& number, const Ground& ground) {
 
 /// Which details the file has otherwise; those here were perhaps corrected since, so they stay.
 void remark_differences(RowReader& row, const Person& here, const Person& file, std::optional<Day> born) {
+  std::string kept;
+  const auto keep = [&kept](const char* what) { kept += (kept.empty() ? "" : ", ") + std::string(what); };
   const auto differs = [&](const char* what, const std::string& ours, const std::string& theirs) {
-    if (!theirs.empty() && ours != theirs) row.remark(std::string("kept as it is here: ") + what);
+    if (!theirs.empty() && ours != theirs) keep(what);
   };
   differs("given", here.given, file.given);
   differs("family", here.family, file.family);
@@ -57,8 +59,20 @@ void remark_differences(RowReader& row, const Person& here, const Person& file, 
   differs("phone", here.phone, file.phone);
   differs("emergency contact", here.emergency_contact, file.emergency_contact);
   const auto known = row.ground().born.find(here.id);
-  if (born && (known == row.ground().born.end() || known->second != *born))
-    row.remark("kept as it is here: born");
+  if (born && (known == row.ground().born.end() || known->second != *born)) keep("born");
+  if (!kept.empty()) row.remark("kept as it is here: " + kept);
+}
+
+/// A number that somebody else has here, by both names: their history would go to the wrong person. One name
+/// may have changed, and a person whose details were blanked has none to compare.
+void refuse_another(RowReader& row, const Person& here, const Person& file) {
+  const auto differ = [](const std::string& ours, const std::string& theirs) {
+    return !ours.empty() && !theirs.empty() && ours != theirs;
+  };
+  const bool turned = here.given == file.family && here.family == file.given;
+  if (!turned && differ(here.given, file.given) && differ(here.family, file.family))
+    row.wrong("number", "is the number of " + here.given + " " + here.family + " here",
+              "Correct the number, or the name if it is the same person");
 }
 
 void check_card(RowReader& row, const Person& person) {
@@ -82,6 +96,7 @@ std::vector<Command> plan_person(RowReader& row, const Ground& before) {
   if (person.number.empty()) return {};
   if (const auto id = row.ground().person_numbered(person.number)) {
     Person here = row.ground().people.at(*id);
+    if (before.people.contains(*id)) refuse_another(row, here, person);
     remark_differences(row, here, person, born);
     if (!before.people.contains(*id) && !row.remarks().empty())
       row.wrong("number", "stands in the file twice, with different details", "Give each person one row");

@@ -202,10 +202,14 @@ class DeskTest : public QObject {
     key(Qt::Key_H, Qt::ControlModifier | Qt::ShiftModifier);
     QCOMPARE(window_->current()->id(), QString("emergency"));
     key(Qt::Key_1, Qt::ControlModifier);
+    QVERIFY2(text("message").contains("No machine"), qPrintable(text("message")));
+    key(Qt::Key_Down);
+    key(Qt::Key_1, Qt::ControlModifier);
     QVERIFY2(text("message").contains("reason"), qPrintable(text("message")));
     type("blade guard broken");
     key(Qt::Key_1, Qt::ControlModifier);
     QCOMPARE(facts<Lockout>().size(), std::size_t(1));
+    QCOMPARE(window_->findChild<QComboBox*>("broken_machine")->currentIndex(), -1);
     key(Qt::Key_F2);
     QCOMPARE(window_->current()->id(), QString("desk"));
   }

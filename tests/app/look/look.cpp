@@ -50,6 +50,15 @@ void type_name(MainWindow& window, const QString& name, bool enter) {
   if (enter) QTest::keyClick(search, Qt::Key_Return);
 }
 
+void press(MainWindow& window, const char* button) {
+  window.current()->findChild<QAbstractButton*>(button)->click();
+}
+
+void press(MainWindow& window, const char* page, const char* button) {
+  window.go(place(page));
+  press(window, button);
+}
+
 std::vector<View> views() {
   std::vector<View> all = {
       {"desk-tonight",
@@ -62,12 +71,11 @@ std::vector<View> views() {
       {"desk-paper",
        [](MainWindow& w) {
          type_name(w, "jonas li", true);
-         QTest::keyClick(w.findChild<QWidget*>("strips"), Qt::Key_R, Qt::ControlModifier);
+         press(w, "take_paper");
        }},
       {"people-import",
        [](MainWindow& w) {
-         w.go(place("people"));
-         w.current()->findChild<QAbstractButton*>("import")->click();
+         press(w, "people", "import");
          static QTemporaryDir files;
          QFile file(files.filePath("members.csv"));
          file.open(QFile::WriteOnly);
@@ -81,6 +89,13 @@ std::vector<View> views() {
          file.close();
          w.findChild<ImportView*>()->open_file(file.fileName());
        }},
+      {"people-new", [](MainWindow& w) { press(w, "people", "new"); }},
+      {"people-hours", [](MainWindow& w) { press(w, "people", "hours"); }},
+      {"people-join", [](MainWindow& w) { press(w, "people", "join"); }},
+      {"machines-out", [](MainWindow& w) { press(w, "machines", "put_out"); }},
+      {"machines-new", [](MainWindow& w) { press(w, "machines", "new"); }},
+      {"lessons-publish", [](MainWindow& w) { press(w, "lessons", "publish"); }},
+      {"journal-strike", [](MainWindow& w) { press(w, "journal", "strike_out"); }},
       {"emergency", [](MainWindow& w) { w.go(place("emergency")); }},
       {"seat", [](MainWindow& w) { w.go(place("seat")); }},
   };

@@ -216,6 +216,22 @@ TEST_CASE("Details of somebody who is here stay as they are, and the preview say
   CHECK(plan.rows[0].remark == "kept as it is here: email");
 }
 
+TEST_CASE("Several details that differ are one remark") {
+  Desk desk;
+  desk.take(FileKind::people, people);
+  const ImportPlan plan =
+      desk.plan(FileKind::people, "number,given,family,email\n412,Jonas,Lindqvist-Berg,new@example.org\n");
+  CHECK(plan.rows[0].remark == "kept as it is here: family, email");
+}
+
+TEST_CASE("A number that somebody else has here, by both names, is a mistake") {
+  Desk desk;
+  desk.take(FileKind::people, people);
+  CHECK(places(desk.plan(FileKind::people, "number,given,family\n412,Dario,Conti\n")) ==
+        std::vector<std::string>{"line 2, number"});
+  CHECK(desk.plan(FileKind::people, "number,given,family\n412,Lindqvist,Jonas\n").already_here == 1);
+}
+
 TEST_CASE("Two rows of one number, or one card for two people, are mistakes") {
   Desk desk;
   const ImportPlan plan = desk.plan(
