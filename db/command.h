@@ -64,8 +64,9 @@ using Action = std::variant<EnterPerson, CorrectPerson, BlankPerson, ChoosePin, 
                             SignCheckout, PutOutOfService, PublishRulebook, StrikeOutRecord>;
 
 struct Command {
-  /// Unique; the same id twice is entered once. The first record that comes of it has this id too, the
-  /// others `id.2`, `id.3` …, so that a list of commands can name each other's records.
+  /// Unique; the same command twice is entered once, another under the same id is refused. The first record
+  /// that comes of it has this id too, the others `id.2`, `id.3` …, so that a list of commands can name each
+  /// other's records.
   std::string id;
   PersonId by;                // who sits at the station
   bool quiz_station = false;  // the station may take an attempt, nothing else, whoever sits at it

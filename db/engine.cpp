@@ -14,6 +14,7 @@ Expected<void> Store::Impl::load() {
   if (auto done = read_new(*connection, fresh); !done) return done;
   memory = std::move(fresh);
   others_ = *others;
+  stale_ = false;
   return {};
 }
 
@@ -27,21 +28,35 @@ Expected<void> Store::Impl::load_again() {
 Expected<bool> Store::Impl::load_new() {
   const auto others = connection->value(dialect::others_commits);
   if (!others) return tl::make_unexpected(others.error());
-  if (*others == others_) return false;
+  if (*others == others_ && !stale_) return false;
   const std::int64_t before = memory.last_commit();
-  auto blanked =
-      connection->run("SELECT count(*) FROM commits WHERE action = 'blank_person' AND commit_no > ?",
-                      {static_cast<qlonglong>(before)});
+  const auto blanked = blanked_since(before);
   if (!blanked) return tl::make_unexpected(blanked.error());
-  (*blanked)->next();
-  const bool whole = (*blanked)->value(0).toInt() > 0;
-  (*blanked)->finish();
   decider_.reset();
   // What is blanked lies before: only reading all of it again takes it out.
-  if (auto done = whole ? load() : read_new(*connection, memory); !done)
+  if (*blanked || stale_) {
+    if (auto done = load(); !done) return tl::make_unexpected(done.error());
+    return memory.last_commit() != before;
+  }
+  const Memory::Mark mark = memory.mark();
+  if (auto done = read_new(*connection, memory); !done) {
+    memory.back_to(mark);
     return tl::make_unexpected(done.error());
+  }
   others_ = *others;
   return memory.last_commit() != before;
+}
+
+Expected<bool> Store::Impl::blanked_since(std::int64_t commit) {
+  auto blanked =
+      connection->run("SELECT count(*) FROM commits WHERE action = 'blank_person' AND commit_no > ?",
+                      {static_cast<qlonglong>(commit)});
+  if (!blanked) return tl::make_unexpected(blanked.error());
+  const auto row = connection->next(**blanked);
+  if (!row) return row;
+  const bool found = (*blanked)->value(0).toInt() > 0;
+  (*blanked)->finish();
+  return found;
 }
 
 Decider& Store::Impl::decider() {
@@ -51,9 +66,11 @@ Decider& Store::Impl::decider() {
 
 Expected<Committed> Store::Impl::in_transaction(const std::vector<const Command*>& commands, bool founding) {
   refused_ = commands.size();  // until one is looked at, none is to blame
+  mark_ = memory.mark();
   auto transaction = Transaction::begin(*connection);
   if (!transaction) return tl::make_unexpected(transaction.error());
   if (auto fresh = load_new(); !fresh) return tl::make_unexpected(fresh.error());
+  mark_ = memory.mark();
   if (founding && memory.last_commit() != 0)
     return refuse("store", "The shop has entries already.", "Make a new shop to bring in its history.");
   Committed all;
@@ -66,18 +83,24 @@ Expected<Committed> Store::Impl::in_transaction(const std::vector<const Command*
     if (!one->person.empty()) all.person = one->person;
     std::move(one->entries.begin(), one->entries.end(), std::back_inserter(all.entries));
   }
-  return transaction->commit().map([&] { return std::move(all); });
+  auto kept = transaction->commit();
+  // Whether the file has it is known only once it has been read again.
+  stale_ = stale_ || !kept;
+  return kept.map([&] { return std::move(all); });
 }
 
 Expected<Committed> Store::Impl::carry_out(const std::vector<const Command*>& commands, bool founding) {
-  const std::int64_t before = memory.last_commit();
   auto done = in_transaction(commands, founding);
+  // Memory must not be ahead of the file, even where the disk cannot be read to put it right.
+  if (!done && memory.last_commit() != mark_.commit) {
+    memory.back_to(mark_);
+    decider_.reset();
+  }
   const auto blanks = [](const Command* c) { return std::holds_alternative<BlankPerson>(c->action); };
-  const bool blanked = done && std::any_of(commands.begin(), commands.end(), blanks);
-  if (blanked) (void)connection->run(QString(dialect::empty_log));
-  // Memory must not be ahead of the file, nor know what was blanked.
-  if (blanked || (!done && memory.last_commit() != before))
-    if (auto read = load_again(); !read) return tl::make_unexpected(read.error());
+  if (!done || std::none_of(commands.begin(), commands.end(), blanks)) return done;
+  (void)connection->run(QString(dialect::empty_log));
+  // Nor know what was blanked.
+  if (!load_again()) stale_ = true;
   return done;
 }
 

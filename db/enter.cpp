@@ -108,8 +108,10 @@ Expected<Role> Store::Impl::role_at_station(const PersonId& person, const std::s
 }
 
 Expected<Committed> Store::Impl::enter(const Command& command, bool founding) {
-  if (const CommitLine* line = memory.commit_of(command.id))
-    return Committed{line->number, memory.entries_of(line->number), line->person, true};
+  if (const CommitLine* line = memory.commit_of(command.id)) {
+    Committed before{line->number, memory.entries_of(line->number), line->person, true};
+    return check_same(command, *line, before.entries).map([&] { return std::move(before); });
+  }
   const Instant clock_now = now();
   const Instant recorded = std::max(
       memory.last_recorded(), founding ? std::min(clock_now, command.at.value_or(clock_now)) : clock_now);
@@ -141,7 +143,7 @@ Expected<Committed> Store::Impl::write(const Command& command, const Case& c, Pl
                                        const std::string& station) {
   Committed done;
   done.number = memory.last_commit() + 1;
-  done.person = plan.person ? plan.person->id : plan.pin_of;
+  done.person = plan.person ? plan.person->id : plan.pin_of.empty() ? plan.blanked : plan.pin_of;
   const CommitRow row{
       done.number, command.id, action_word(command.action), done.person, c.founding ? "" : command.by,
       station,     c.now};

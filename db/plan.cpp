@@ -50,20 +50,13 @@ struct Planner {
   Expected<Plan> operator()(const SignCheckout& a) const {
     if (auto fine = check_signing(c, a); !fine) return tl::make_unexpected(fine.error());
     if (auto fine = pins.verify(a.checkout.assessor, a.pin); !fine) return tl::make_unexpected(fine.error());
-    Plan plan;
-    plan.facts.push_back(core(a.checkout));
-    if (!a.sheet.empty() || !a.machine.empty() || !a.marks.empty())
-      plan.facts.push_back(own(SheetMarks{record, a.sheet, a.sheet_revision, a.marks, a.again, a.machine}));
-    for (const std::string& text : a.restrictions) plan.facts.push_back(own(Restriction{record, text}));
+    Plan plan{.facts = facts_of(a, record)};
     if (a.booking && c.memory.about<Attendance>(*a.booking) == nullptr)
-      plan.facts.push_back(own(Attendance{*a.booking, Turnout::arrived}));
+      plan.facts.push_back(arrival(*a.booking));
     return plan;
   }
   Expected<Plan> operator()(const PutOutOfService& a) const {
-    return check_out_of_service(c, a).map([&] {
-      return Plan{
-          .facts = {core(Lockout{a.machine}), own(Tag{record, a.tag, a.padlock, a.reason, a.key_holder})}};
-    });
+    return check_out_of_service(c, a).map([&] { return Plan{.facts = facts_of(a, record)}; });
   }
   Expected<Plan> operator()(const PublishRulebook& a) const {
     Plan plan{.facts = {own(RulebookIssued{a.rulebook.version})}, .rulebook = a.rulebook};
@@ -83,6 +76,20 @@ struct Planner {
 };
 
 }  // namespace
+
+std::vector<AnyFact> facts_of(const SignCheckout& a, const RecordId& record) {
+  std::vector<AnyFact> facts = {core(a.checkout)};
+  if (!a.sheet.empty() || !a.machine.empty() || !a.marks.empty())
+    facts.push_back(own(SheetMarks{record, a.sheet, a.sheet_revision, a.marks, a.again, a.machine}));
+  for (const std::string& text : a.restrictions) facts.push_back(own(Restriction{record, text}));
+  return facts;
+}
+
+std::vector<AnyFact> facts_of(const PutOutOfService& a, const RecordId& record) {
+  return {core(Lockout{a.machine}), own(Tag{record, a.tag, a.padlock, a.reason, a.key_holder})};
+}
+
+AnyFact arrival(const RecordId& booking) { return own(Attendance{booking, Turnout::arrived}); }
 
 Expected<Plan> plan(const Case& c, const Action& action, const RecordId& record, const PinDesk& pins) {
   return std::visit(Planner{c, record, pins}, action);

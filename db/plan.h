@@ -19,6 +19,12 @@ struct Plan {
   PersonId blanked = {};
 };
 
+/// What these come to whatever the shop is like. `record` as below.
+std::vector<AnyFact> facts_of(const SignCheckout& a, const RecordId& record);
+std::vector<AnyFact> facts_of(const PutOutOfService& a, const RecordId& record);
+/// What a signature adds where the booking's turnout is not marked yet.
+AnyFact arrival(const RecordId& booking);
+
 /// How PINs are made and tested: the store's business.
 struct PinDesk {
   std::function<Expected<std::string>(const std::string& pin)> hash;

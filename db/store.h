@@ -25,7 +25,7 @@ struct ShopDetails {
 struct Committed {
   std::int64_t number = 0;  // the commit's place in the one order
   std::vector<Entry> entries;
-  PersonId person;     // of EnterPerson: the id chosen
+  PersonId person;     // whose details or PIN it was; of EnterPerson: the id chosen
   bool again = false;  // the same command had been committed before; nothing was added
 };
 

@@ -1,6 +1,7 @@
 #include "db/journal/memory.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace wm::db {
 
@@ -57,7 +58,7 @@ void Memory::set_person(const Person& person, Instant since) {
     people_.push_back(person);
     people_since_.push_back(since);
   } else {
-    people_[found->second] = person;
+    replaced_.push_back(std::exchange(people_[found->second], person));
   }
 }
 
@@ -66,6 +67,33 @@ void Memory::set_people(std::vector<std::pair<Person, Instant>> people) {
   people_since_.clear();
   person_at_.clear();
   for (const auto& [person, since] : people) set_person(person, since);
+}
+
+Memory::Mark Memory::mark() {
+  replaced_.clear();
+  return {last_commit_, last_order_, last_recorded_, entries_.size(), people_.size()};
+}
+
+void Memory::back_to(const Mark& mark) {
+  Memory old;
+  old.commits_ = std::move(commits_);
+  std::erase_if(old.commits_, [&](const auto& commit) { return commit.second.number > mark.commit; });
+  for (std::size_t i = 0; i < mark.people; ++i) old.set_person(people_[i], people_since_[i]);
+  for (auto person = replaced_.rbegin(); person != replaced_.rend(); ++person)
+    if (old.person_at_.contains(person->id)) old.set_person(*person, {});
+  old.replaced_.clear();
+  auto issued = issued_.begin();
+  for (std::size_t i = 0; i < mark.entries; ++i) {
+    Entry entry = std::move(entries_[i]);
+    entry.voided.reset();  // said again by the strike-outs that stay
+    const bool rulebook = as<RulebookIssued>(entry.fact) != nullptr;
+    old.add_entry(std::move(entry));
+    if (rulebook) old.add_rulebook(std::move((issued++)->rulebook));
+  }
+  old.last_commit_ = mark.commit;
+  old.last_order_ = mark.order;
+  old.last_recorded_ = mark.recorded;
+  *this = std::move(old);
 }
 
 const CommitLine* Memory::commit_of(const std::string& command) const {

@@ -40,6 +40,17 @@ class Memory {
   void set_person(const Person& person, Instant since);
   void set_people(std::vector<std::pair<Person, Instant>> people);
 
+  /// A point to go back to. Only what was added one by one since can be taken back: not set_people.
+  struct Mark {
+    std::int64_t commit = 0, order = 0;
+    Instant recorded;
+    std::size_t entries = 0, people = 0;
+  };
+  Mark mark();
+  /// Forgets all that was added since the last mark(): what was read or entered in a transaction that failed.
+  /// Asks no disk, since that may be what failed.
+  void back_to(const Mark& mark);
+
   const CommitLine* commit_of(const std::string& command) const;
   std::vector<Entry> entries_of(std::int64_t commit) const;
   const Person* person(const PersonId& id) const;
@@ -101,6 +112,7 @@ class Memory {
   std::vector<Entry> entries_;
   std::vector<Person> people_;
   std::vector<Instant> people_since_;
+  std::vector<Person> replaced_;  // as they were, since the last mark
   std::vector<Issued> issued_;
   std::vector<Rulebook> rulebooks_;
   std::int64_t last_commit_ = 0, last_order_ = 0;

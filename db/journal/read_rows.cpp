@@ -91,10 +91,11 @@ Expected<void> read_commits(Connection& connection, Memory& memory) {
       "SELECT commit_no, command_id, person, recorded_at FROM commits WHERE commit_no > ? ORDER BY commit_no",
       {static_cast<qlonglong>(memory.last_commit())});
   if (!q) return tl::make_unexpected(q.error());
-  while ((*q)->next())
+  auto row = connection.next(**q);
+  for (; row && *row; row = connection.next(**q))
     memory.add_commit(text((*q)->value(1)), {number((*q)->value(0)), text((*q)->value(2))},
                       {number((*q)->value(3))});
-  return {};
+  return row.map([](bool) {});
 }
 
 Expected<void> read_records(Connection& connection, Memory& memory) {
@@ -106,9 +107,14 @@ Expected<void> read_records(Connection& connection, Memory& memory) {
       "LEFT JOIN private_values n ON n.ord = r.ord AND n.field = 'note' WHERE r.ord > ? ORDER BY r.ord",
       {static_cast<qlonglong>(memory.last_order())});
   if (!q) return tl::make_unexpected(q.error());
-  while ((*q)->next())
-    if (auto done = add_row(connection, read_row(**q), memory); !done) return done;
-  return {};
+  auto row = connection.next(**q);
+  for (; row && *row; row = connection.next(**q)) {
+    auto done = add_row(connection, read_row(**q), memory);
+    if (done) continue;
+    (*q)->finish();
+    return done;
+  }
+  return row.map([](bool) {});
 }
 
 Expected<void> read_people(Connection& connection, Memory& memory) {
@@ -119,12 +125,13 @@ Expected<void> read_people(Connection& connection, Memory& memory) {
   if (!q) return tl::make_unexpected(q.error());
   std::vector<std::pair<Person, Instant>> people;
   const auto column = [&](int i) { return text((*q)->value(i)); };
-  while ((*q)->next())
+  auto row = connection.next(**q);
+  for (; row && *row; row = connection.next(**q))
     people.emplace_back(Person{column(0), column(1), column(2), column(3), column(4), column(5), column(6),
                                column(7), column(8)},
                         Instant{number((*q)->value(9))});
-  memory.set_people(std::move(people));
-  return {};
+  if (row) memory.set_people(std::move(people));
+  return row.map([](bool) {});
 }
 
 }  // namespace
@@ -132,7 +139,9 @@ Expected<void> read_people(Connection& connection, Memory& memory) {
 Expected<std::string> read_pin(Connection& connection, const PersonId& person) {
   auto q = connection.run("SELECT hash FROM pins WHERE person = ?", {text(person)});
   if (!q) return tl::make_unexpected(q.error());
-  const std::string hash = (*q)->next() ? text((*q)->value(0)) : "";
+  const auto row = connection.next(**q);
+  if (!row) return tl::make_unexpected(row.error());
+  const std::string hash = *row ? text((*q)->value(0)) : "";
   (*q)->finish();
   return hash;
 }
@@ -146,7 +155,9 @@ Expected<void> read_new(Connection& connection, Memory& memory) {
 Expected<ShopDetails> read_details(Connection& connection) {
   auto q = connection.run("SELECT name, zone, demo_clock FROM shop WHERE one = 1", {});
   if (!q) return tl::make_unexpected(q.error());
-  if (!(*q)->next())
+  const auto row = connection.next(**q);
+  if (!row) return tl::make_unexpected(row.error());
+  if (!*row)
     return refuse(connection.path(), "The file is damaged: it does not say which shop it is of.",
                   "Bring back the last backup, and keep this file.");
   ShopDetails details{text((*q)->value(0)), text((*q)->value(1)), number((*q)->value(2))};

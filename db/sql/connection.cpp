@@ -24,8 +24,9 @@ Connection::~Connection() {
 }
 
 Problem Connection::problem(const QSqlError& error) const {
-  const std::string said = error.text().toStdString();
-  switch (error.nativeErrorCode().toInt() & 0xff) {
+  const std::string said = error.databaseText().toStdString();
+  const int code = error.nativeErrorCode().toInt();
+  switch (code & 0xff) {
     case dialect::busy:
     case dialect::locked:
       return {path_, "The file is locked by another program that is writing to it.",
@@ -39,6 +40,15 @@ Problem Connection::problem(const QSqlError& error) const {
       return {path_, "The disk is full; nothing was entered.", "Make room on the disk and enter it again."};
     case dialect::not_a_database:
       return {path_, "The file is not a shop's file of this program.", "Choose the shop's own file."};
+    case dialect::io_error:
+      return {path_,
+              code == dialect::io_error_read || code == dialect::io_error_short_read
+                  ? "The disk failed while the file was being read."
+                  : "The disk failed while the file was in use; nothing was entered.",
+              "Check the disk and how it is connected, then try again."};
+    case dialect::cannot_open:
+      return {path_, "The file, or the log beside it, cannot be opened.",
+              "Check the disk and the right to its folder, then try again."};
     default:
       return {path_, "The file could not be used: " + said + ".",
               "Check the disk and its folder, then try again."};
@@ -46,10 +56,16 @@ Problem Connection::problem(const QSqlError& error) const {
 }
 
 Expected<void> Connection::run(const QString& sql) {
+  QSqlError error;
+  return run(sql, error);
+}
+
+Expected<void> Connection::run(const QString& sql, QSqlError& error) {
   if (!database_.isOpen()) return tl::make_unexpected(problem(database_.lastError()));
   QSqlQuery query(database_);
   if (query.exec(sql)) return {};
-  return tl::make_unexpected(problem(query.lastError()));
+  error = query.lastError();
+  return tl::make_unexpected(problem(error));
 }
 
 Expected<QSqlQuery*> Connection::run(const char* sql, const QVariantList& values) {
@@ -63,6 +79,12 @@ Expected<QSqlQuery*> Connection::run(const char* sql, const QVariantList& values
   QSqlQuery& query = found->second;
   for (qsizetype i = 0; i < values.size(); ++i) query.bindValue(static_cast<int>(i), values[i]);
   if (query.exec()) return &query;
+  return tl::make_unexpected(problem(query.lastError()));
+}
+
+Expected<bool> Connection::next(QSqlQuery& query) {
+  if (query.next()) return true;
+  if (!query.lastError().isValid()) return false;
   return tl::make_unexpected(problem(query.lastError()));
 }
 
@@ -90,9 +112,14 @@ Transaction::~Transaction() {
 
 Expected<void> Transaction::commit() {
   assert(connection_ != nullptr);
-  auto done = connection_->run("COMMIT");
+  QSqlError error;
+  auto done = connection_->run("COMMIT", error);
   if (done) connection_ = nullptr;
-  return done;
+  if ((error.nativeErrorCode().toInt() & 0xff) != dialect::io_error) return done;
+  // The log may have taken all of it before the disk failed.
+  return tl::make_unexpected(
+      Problem{connection_->path(), "The disk failed while this was being kept: it may be there, or not.",
+              "Check the disk, open the shop again, and look whether it is there before you enter it anew."});
 }
 
 }  // namespace wm::db

@@ -1,6 +1,7 @@
 #pragma once
 // One connection to the store's file: statements, transactions and what went wrong, as values.
 #include <QSqlDatabase>
+#include <QSqlError>
 #include <QSqlQuery>
 #include <QString>
 #include <QVariantList>
@@ -29,9 +30,14 @@ class Connection {
 
   /// Runs a statement that is not run again.
   Expected<void> run(const QString& sql);
+  /// The same, with what the engine itself said.
+  Expected<void> run(const QString& sql, QSqlError& error);
   /// Runs a kept statement with values for its "?"s; what it gives is read from the query returned, which is
   /// valid until the same statement runs again.
   Expected<QSqlQuery*> run(const char* sql, const QVariantList& values);
+  /// Steps to the next row of what `run` gave; false after the last. A disk that fails midway is an error,
+  /// not the end.
+  Expected<bool> next(QSqlQuery& query);
   /// The first column of the first row; invalid where there is none.
   Expected<QVariant> value(const QString& sql);
 
@@ -53,6 +59,7 @@ class Transaction {
   Transaction(Transaction&& other) noexcept : connection_(std::exchange(other.connection_, nullptr)) {}
   Transaction& operator=(Transaction&&) = delete;
   ~Transaction();
+  /// Where the disk fails at this, what was written may be kept or not: the Problem says so.
   Expected<void> commit();
 
  private:

@@ -13,6 +13,10 @@ inline constexpr const char* read_application_id = "PRAGMA application_id";
 inline constexpr const char* read_version = "PRAGMA user_version";
 inline constexpr const char* set_application_id = "PRAGMA application_id = ";
 inline constexpr const char* set_version = "PRAGMA user_version = ";
+/// Nothing in it at all, not even an unused table.
+inline constexpr const char* read_blank =
+    "SELECT (SELECT count(*) FROM sqlite_master) = 0 AND (SELECT user_version FROM pragma_user_version) = 0 "
+    "AND (SELECT application_id FROM pragma_application_id) = 0";
 inline constexpr const char* quick_check = "PRAGMA quick_check(1)";
 inline constexpr const char* others_commits = "PRAGMA data_version";
 /// Moves the log into the file and empties it, so that a blanked value is in neither.
@@ -25,7 +29,8 @@ inline constexpr std::array settings = {
     "PRAGMA trusted_schema = OFF", "PRAGMA secure_delete = ON",
 };
 
-/// SQLite's result codes, as QSqlError::nativeErrorCode has them (low byte; sqlite.org/rescode.html).
+/// SQLite's result codes, as QSqlError::nativeErrorCode has them (the low byte is the kind;
+/// sqlite.org/rescode.html).
 enum Code {
   busy = 5,
   locked = 6,
@@ -34,7 +39,9 @@ enum Code {
   corrupt = 11,
   full = 13,
   cannot_open = 14,
-  not_a_database = 26
+  not_a_database = 26,
+  io_error_read = io_error | 1 << 8,
+  io_error_short_read = io_error | 2 << 8
 };
 
 }  // namespace wm::db::dialect

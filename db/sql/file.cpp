@@ -35,13 +35,28 @@ Expected<void> check_file(const std::string& path) {
   return {};
 }
 
+Problem there_already(const std::string& path) {
+  return {path, "There is a file of this name already.", "Open it, or choose another name."};
+}
+
+/// Refuses a file that has anything in it, ours or not.
+Expected<void> check_blank(Connection& connection) {
+  auto blank = connection.value(dialect::read_blank);
+  if (blank && blank->toBool()) return {};
+  return tl::make_unexpected(blank ? there_already(connection.path()) : blank.error());
+}
+
 /// Before anything is written: is it ours, and do we know its version?
 Expected<int> version_of(Connection& connection) {
   auto id = connection.value(dialect::read_application_id);
   if (!id) return tl::make_unexpected(id.error());
-  if (id->toInt() != dialect::application_id)
+  if (id->toInt() != dialect::application_id) {
+    if (check_blank(connection))
+      return refuse(connection.path(), "The file is empty: no shop was ever kept in it.",
+                    "Choose the shop's own file, or make a new shop under this name.");
     return refuse(connection.path(), "The file is not a shop's file of this program.",
                   "Choose the shop's own file.");
+  }
   auto version = connection.value(dialect::read_version);
   if (!version) return tl::make_unexpected(version.error());
   if (version->toInt() > newest_version())
@@ -75,10 +90,19 @@ Expected<void> update(Connection& connection, int version) {
   return transaction->commit();
 }
 
+/// The file's name, and that of the log beside it.
+Expected<void> keep_names(const std::string& path) {
+  if (sync_folder(QFileInfo(text(path)).absolutePath().toStdString())) return {};
+  return refuse(path, "The disk failed while the folder was being written.",
+                "Check the disk and how it is connected, then try again.");
+}
+
 Expected<void> found_shop(Connection& connection, const ShopDetails& details) {
   if (auto done = settle(connection); !done) return done;
   auto transaction = Transaction::begin(connection);
   if (!transaction) return tl::make_unexpected(transaction.error());
+  // Another program may have been faster.
+  if (auto blank = check_blank(connection); !blank) return blank;
   if (auto done = connection.run(dialect::set_application_id + QString::number(dialect::application_id));
       !done)
     return done;
@@ -87,11 +111,15 @@ Expected<void> found_shop(Connection& connection, const ShopDetails& details) {
       connection.run("INSERT INTO shop (one, name, zone, demo_clock) VALUES (1, ?, ?, ?)",
                      {text(details.name), text(details.zone), static_cast<qlonglong>(details.demo_clock)});
   if (!row) return tl::make_unexpected(row.error());
-  return transaction->commit();
+  return transaction->commit().and_then([&] { return keep_names(connection.path()); });
 }
 
-void remove_all(const std::string& path) {
-  for (const char* end : {"", "-wal", "-shm"}) QFile::remove(text(path + end));
+/// Only what nothing is in: where the disk failed at the last moment, the shop may be there.
+void remove_blank(const std::string& path, int busy_ms) {
+  Connection connection(path, busy_ms);
+  auto transaction = Transaction::begin(connection);
+  if (!transaction || !check_blank(connection)) return;
+  for (const char* end : {"", "-wal", "-shm", "-journal"}) QFile::remove(text(path + end));
 }
 
 }  // namespace
@@ -100,19 +128,21 @@ Expected<std::unique_ptr<Connection>> create_file(const std::string& path, const
                                                   const StoreOptions& options) {
   if (auto fine = check_folder(path, options); !fine) return tl::make_unexpected(fine.error());
   QFile file(text(path));
-  // Made by whoever is first, so that two programs cannot both make it.
-  if (!file.open(QIODevice::WriteOnly | QIODevice::NewOnly))
-    return QFileInfo::exists(text(path))
-               ? refuse(path, "There is a file of this name already.", "Open it, or choose another name.")
-               : refuse(path, "The file cannot be made here.", "Choose a folder that you may write to.");
+  // Made by whoever is first, so that two programs cannot both make it. A file that a power cut left with
+  // nothing in it is as good as none.
+  const bool made = file.open(QIODevice::WriteOnly | QIODevice::NewOnly);
   file.close();
+  if (!made && !QFileInfo::exists(text(path)))
+    return refuse(path, "The file cannot be made here.", "Choose a folder that you may write to.");
+  if (!made && !QFileInfo(text(path)).isFile()) return tl::make_unexpected(there_already(path));
   auto connection = std::make_unique<Connection>(path, options.busy_ms);
-  if (auto done = found_shop(*connection, details); !done) {
-    connection.reset();
-    remove_all(path);
-    return tl::make_unexpected(done.error());
-  }
-  return connection;
+  auto done = made ? Expected<void>{}
+                   : check_blank(*connection).map_error([&](const Problem&) { return there_already(path); });
+  if (done) done = found_shop(*connection, details);
+  if (done) return connection;
+  connection.reset();
+  if (made) remove_blank(path, options.busy_ms);
+  return tl::make_unexpected(done.error());
 }
 
 Expected<std::unique_ptr<Connection>> open_file(const std::string& path, const StoreOptions& options) {
@@ -124,6 +154,7 @@ Expected<std::unique_ptr<Connection>> open_file(const std::string& path, const S
   if (auto fine = check_whole(*connection); !fine) return tl::make_unexpected(fine.error());
   if (auto done = settle(*connection); !done) return tl::make_unexpected(done.error());
   if (auto done = update(*connection, *version); !done) return tl::make_unexpected(done.error());
+  if (auto done = keep_names(path); !done) return tl::make_unexpected(done.error());
   return connection;
 }
 

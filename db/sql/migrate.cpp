@@ -14,14 +14,8 @@ namespace {
 
 const QString folder = ":/wm/db/";
 
-/// In order: their names begin with 001_, 002_ …
-QStringList files() {
-  link_migrations();
-  return QDir(folder).entryList({"*.sql"}, QDir::Files, QDir::Name);
-}
-
 Expected<void> run_file(Connection& connection, const QString& name) {
-  QFile file(folder + name);
+  QFile file(name);
   if (!file.open(QIODevice::ReadOnly)) qFatal("migration %s is missing from the program", qPrintable(name));
   const QString all = QString::fromUtf8(file.readAll());
   for (const QString& statement : all.split(";\n\n", Qt::SkipEmptyParts)) {
@@ -32,10 +26,18 @@ Expected<void> run_file(Connection& connection, const QString& name) {
 
 }  // namespace
 
-int newest_version() { return static_cast<int>(files().size()); }
+QStringList migration_files() {
+  link_migrations();
+  QStringList files;
+  for (const QString& name : QDir(folder).entryList({"*.sql"}, QDir::Files, QDir::Name))
+    files << folder + name;
+  return files;
+}
+
+int newest_version() { return static_cast<int>(migration_files().size()); }
 
 Expected<void> migrate(Connection& connection, int from) {
-  const QStringList names = files();
+  const QStringList names = migration_files();
   for (qsizetype i = from; i < names.size(); ++i) {
     if (auto done = run_file(connection, names[i]); !done) return done;
   }

@@ -1,8 +1,12 @@
 #include "db/sql/place.h"
 
+#include <fcntl.h>
+#include <unistd.h>
+
 #include <QStorageInfo>
 #include <algorithm>
 #include <array>
+#include <cerrno>
 #include <string_view>
 
 #include "db/sql/connection.h"
@@ -19,6 +23,15 @@ bool is_network_type(const std::string& type) {
 
 bool on_network(const std::string& folder) {
   return is_network_type(QStorageInfo(text(folder)).fileSystemType().toStdString());
+}
+
+bool sync_folder(const std::string& folder) {
+  const int opened = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+  if (opened < 0) return false;
+  // EINVAL: a file system that keeps names safe by itself, or cannot be asked.
+  const bool safe = ::fsync(opened) == 0 || errno == EINVAL;
+  ::close(opened);
+  return safe;
 }
 
 }  // namespace wm::db

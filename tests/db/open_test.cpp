@@ -68,6 +68,29 @@ TEST_CASE("A file that exists is not made again, and stays as it is") {
   CHECK(shop.store().entries() == entries);
 }
 
+TEST_CASE("A file with nothing in it, as a power cut may leave it, is taken for a new shop") {
+  TestShop shop;
+  shop.close();
+  QFile::resize(QString::fromStdString(shop.path()), 0);
+  SECTION("no byte") {}
+  SECTION("an empty database") { Other(shop.path()).run("PRAGMA journal_mode = WAL"); }
+  CHECK(Store::create(shop.path(), {"Another", "UTC", 0}, shop.clock()));
+  refused(Store::create(shop.path(), {"A third", "UTC", 0}, shop.clock()), "already");
+  CHECK(open(shop)->details().name == "Another");
+}
+
+TEST_CASE("Another program's file is not made into a shop") {
+  TestShop shop;
+  shop.close();
+  QFile::remove(QString::fromStdString(shop.path()));
+  SECTION("text") { write(shop.path(), 0, "Name,Number\n"); }
+  SECTION("a database with a table") { Other(shop.path()).run("CREATE TABLE records (ord INTEGER)"); }
+  SECTION("a database with a number of its own") { Other(shop.path()).run("PRAGMA user_version = 7"); }
+  const qint64 size = QFile(QString::fromStdString(shop.path())).size();
+  refused(Store::create(shop.path(), {"Another", "UTC", 0}, shop.clock()), "already");
+  CHECK(QFile(QString::fromStdString(shop.path())).size() == size);
+}
+
 TEST_CASE("A shop needs a name and a zone that exists") {
   TestShop shop;
   refused(Store::create(shop.path() + "2", {"", "UTC", 0}, shop.clock()), "no name");
@@ -85,7 +108,7 @@ TEST_CASE("A file that is not ours is refused and left as it is") {
   }
   SECTION("empty") {
     QFile::resize(QString::fromStdString(shop.path()), 0);
-    refused(open(shop), "not a shop's file");
+    refused(open(shop), "is empty");
     CHECK(QFile(QString::fromStdString(shop.path())).size() == 0);
   }
   SECTION("another program's database") {

@@ -1,0 +1,317 @@
+#include "work.h"
+
+#include <QFile>
+#include <cstdio>
+#include <cstdlib>
+#include <set>
+
+#include <sqlite3.h>
+
+#include "db/import/plan.h"
+#include "db/sql/dialect.h"
+#include "db/sql/migrate.h"
+#include "tests/db/small_shop.h"
+
+namespace wm::faults {
+namespace {
+
+using namespace wm::db;
+
+StoreOptions options() {
+  StoreOptions options = cheap_pins();
+  options.busy_ms = 0;
+  options.on_network = [](const std::string&) { return false; };
+  return options;
+}
+
+[[noreturn]] void stop(const std::string& what, const Problem& problem) {
+  std::fprintf(stderr, "%s: %s: %s\n", what.c_str(), problem.where.c_str(), problem.what.c_str());
+  std::exit(2);
+}
+
+Command command(const std::string& id, const PersonId& by, Action action) {
+  Command made;
+  made.id = id;
+  made.by = by;
+  made.action = std::move(action);
+  return made;
+}
+
+Person person(const PersonId& id, const std::string& given) {
+  Person made;
+  made.id = id;
+  made.number = "n" + id;
+  made.given = given;
+  made.family = "Winterbourne";
+  made.email = given + "@example.org";
+  return made;
+}
+
+SignCheckout signing() {
+  SignCheckout sign;
+  sign.checkout = {"kim", "bandsaw", 0, Outcome::passed, "ivo"};
+  sign.pin = "2222";
+  sign.machine = "b1";
+  sign.sheet = "bandsaw";
+  sign.sheet_revision = 1;
+  sign.marks = {Mark::shown, Mark::shown_when_asked, Mark::shown};
+  sign.restrictions = {"no resawing", "with a push stick"};
+  sign.booking = "booked";
+  return sign;
+}
+
+Command noted(Command command, const std::string& note) {
+  command.note = note;
+  return command;
+}
+
+/// What the commands below refer to.
+std::vector<Command> groundwork() {
+  return {command("lock", "dee", PutOutOfService{"b2", "6", "2", "fence loose", "dee"}),
+          command("booked", "dee",
+                  own(Booking{"kim", "ivo", "b1", "bandsaw", evening + hour, evening + 2 * hour})),
+          command("came", "dee", own(Presence{"lou"})),
+          noted(command("induction", "dee", fact(Document{"lou", "induction", {}})), "signed in pencil")};
+}
+
+/// Every alternative of Action, so that all that a command can write is written.
+std::vector<std::pair<std::string, Command>> commands() {
+  return {
+      {"enter a person with a birth date", command("c1", "dee", EnterPerson{person("", "Noor"), Day{9000}})},
+      {"correct a person", command("c2", "dee", CorrectPerson{person("kim", "Kimberly")})},
+      {"blank a person", command("c3", "mia", BlankPerson{"lou"})},
+      {"choose a PIN", command("c4", "dee", ChoosePin{"dee", "4444"})},
+      {"enter a lesson with a note", noted(command("c5", "dee", fact(Lesson{"kim", "guards", 1})), "late")},
+      {"enter a place on the waiting list", command("c6", "dee", own(Waiting{"kim", "bandsaw"}))},
+      {"give a role", command("c7", "mia", own(RoleGiven{"kim", Role::desk}))},
+      {"sign a check-out", command("c8", "ivo", signing())},
+      {"put a machine out of service",
+       command("c9", "dee", PutOutOfService{"b1", "7", "3", "blade cracked", "dee"})},
+      {"publish a rulebook", command("c10", "mia", PublishRulebook{small_rulebook(2, evening + 2 * day)})},
+      {"strike a record out", command("c11", "dee", StrikeOutRecord{"came", "it was kim"})}};
+}
+
+/// More than fits into little memory.
+std::vector<Command> many_commands() {
+  std::vector<Command> all;
+  for (const auto& [name, command] : commands())
+    if (std::holds_alternative<EnterFact>(command.action) ||
+        std::holds_alternative<PutOutOfService>(command.action) ||
+        std::holds_alternative<EnterPerson>(command.action))
+      all.push_back(command);
+  for (int i = 0; i < 12; ++i)
+    all.push_back(noted(command("more-" + std::to_string(i), "dee", own(Presence{"kim", i % 2 == 0})),
+                        std::string(900, static_cast<char>('a' + i))));
+  return all;
+}
+
+std::function<Expected<void>(Bench&)> entering(std::vector<Command> commands) {
+  return [commands](Bench& bench) {
+    auto done =
+        commands.size() == 1 ? bench.store->commit(commands.front()) : bench.store->commit_all(commands);
+    return done.map([](const Committed&) {});
+  };
+}
+
+constexpr std::string_view people_csv =
+    "number,given,family,born,card,joined\n"
+    "101,Anneke,Sorrel,1990-02-03,778101,2026-02-20\n"
+    "102,Bram,Tansy,1984-11-30,778102,2026-02-21\n"
+    "103,Cleo,Yarrow,,778103,2026-02-22\n";
+constexpr std::string_view history_csv =
+    "date,kind,number,what,revision,note\n"
+    "2026-03-01 10:00,document,101,induction,,seen\n"
+    "2026-03-02 11:00,document,102,induction,,\n"
+    "2026-03-09 18:30,lesson,101,guards,1,with Ivo\n"
+    "2026-03-10 18:30,lesson,102,guards,1,\n"
+    "2026-03-11 18:30,use,101,sander,,\n"
+    "2026-03-12 18:30,use,103,sander,,\n";
+
+/// Into a shop that runs, as papers from the past; or, without `by`, as the past that a shop is made of.
+std::function<Expected<void>(Bench&)> importing(const PersonId& by) {
+  return [by](Bench& bench) -> Expected<void> {
+    import::Ground ground = import::Ground::of(*bench.store);
+    std::vector<import::ImportPlan> plans;
+    if (by.empty() && bench.store->last_commit() == 0) {
+      import::ImportPlan before;
+      for (const Command& one : small_history()) {
+        before.commands.push_back(one);
+        before.lines.push_back(0);
+      }
+      ground.add(before);
+      plans.push_back(std::move(before));
+    }
+    for (const auto& [kind, text] :
+         {std::pair(import::FileKind::people, people_csv), {import::FileKind::history, history_csv}}) {
+      const auto table = import::read_table(text);
+      if (!table) return tl::make_unexpected(table.error());
+      import::ImportPlan plan =
+          import::plan(kind, *table, import::guess_mapping(*table, kind), {{}, by}, ground);
+      ground.add(plan);
+      plans.push_back(std::move(plan));
+    }
+    return import::run(plans, *bench.store).map([](const Committed&) {});
+  };
+}
+
+Files opened_and_closed(Disk& disk, Bench& bench) {
+  bench.store.reset();
+  return disk.files();
+}
+
+/// Runs the work without a fault and keeps what each step comes to.
+Work rehearsed(Disk& disk, const std::string& path, Work work) {
+  disk.put(work.start);
+  Bench bench{path, evening, {}};
+  if (work.opened)
+    if (auto done = bench.open(); !done) stop(work.name, done.error());
+  const auto now = [&] {
+    State state;
+    state.file = work.start.empty() && disk.files().empty() ? "" : dump(path);
+    if (bench.store) state = state_of(path, *bench.store);
+    return state;
+  };
+  work.states.push_back(now());
+  for (std::size_t i = 0; i < work.steps.size(); ++i) {
+    if (auto done = step(work, i, bench); !done) stop(work.name, done.error());
+    work.states.push_back(now());
+  }
+  return work;
+}
+
+void raw(const std::string& path, const std::string& sql) {
+  sqlite3* file = nullptr;
+  char* error = nullptr;
+  if (sqlite3_open(path.c_str(), &file) != SQLITE_OK ||
+      sqlite3_exec(file, sql.c_str(), nullptr, nullptr, &error))
+    stop("raw", {path, error == nullptr ? "" : error, ""});
+  sqlite3_close(file);
+}
+
+std::string first_column(const std::string& path, const std::string& sql) {
+  sqlite3* file = nullptr;
+  sqlite3_stmt* statement = nullptr;
+  std::string out;
+  sqlite3_open(path.c_str(), &file);
+  sqlite3_prepare_v2(file, sql.c_str(), -1, &statement, nullptr);
+  while (sqlite3_step(statement) == SQLITE_ROW) {
+    if (!out.empty()) out += ", ";
+    out += reinterpret_cast<const char*>(sqlite3_column_text(statement, 0));
+  }
+  sqlite3_finalize(statement);
+  sqlite3_close(file);
+  return out;
+}
+
+/// The shop as the program of an earlier version kept it: the first `version` migrations, and the rows of
+/// today in those tables and columns that there were.
+Files of_version(Disk& disk, const std::string& path, const Files& today, int version) {
+  disk.put(today);
+  const std::string old = path + ".old";
+  raw(old, "PRAGMA journal_mode = WAL");
+  std::string script = "BEGIN;";
+  for (const QString& name : migration_files().mid(0, version)) {
+    QFile file(name);
+    if (!file.open(QIODevice::ReadOnly)) stop(name.toStdString(), {"", "cannot be read", ""});
+    script += file.readAll().toStdString() + "\n";
+  }
+  script += "PRAGMA application_id = " + std::to_string(dialect::application_id) +
+            "; PRAGMA user_version = " + std::to_string(version) + "; COMMIT;";
+  raw(old, script);
+  for (const char* table : {"shop", "commits", "people", "records", "private_values", "pins"}) {
+    const std::string name = table;
+    const std::string there = "SELECT name FROM pragma_table_info('" + name + "')";
+    if (first_column(old, there).empty()) continue;
+    raw(old, "ATTACH '" + path + "' AS today; INSERT INTO main." + name + " (" + first_column(old, there) +
+                 ") SELECT " + first_column(old, there) + " FROM today." + name + " ORDER BY rowid");
+  }
+  Files files = disk.files();
+  Files out;
+  out[path.substr(disk.folder().size() + 1)] = files.at(old.substr(disk.folder().size() + 1));
+  return out;
+}
+
+}  // namespace
+
+Expected<void> Bench::open() {
+  auto opened = Store::open(
+      path, [this] { return now; }, options());
+  if (!opened) return tl::make_unexpected(opened.error());
+  store.emplace(std::move(*opened));
+  return {};
+}
+
+Expected<void> Bench::create() {
+  auto made = Store::create(
+      path, {"Hollow Oak Workshop", "America/Chicago", 0}, [this] { return now; }, options());
+  if (!made) return tl::make_unexpected(made.error());
+  store.emplace(std::move(*made));
+  return {};
+}
+
+Expected<void> step(const Work& work, std::size_t number, Bench& bench) {
+  bench.now = evening + 60 * static_cast<std::int64_t>(number);
+  seed_randomness(number);
+  return work.steps[number](bench);
+}
+
+std::vector<Work> all_work(Disk& disk, const std::string& path) {
+  std::vector<Work> all;
+  const auto add = [&](Work work) { all.push_back(rehearsed(disk, path, std::move(work))); };
+  const auto opening = [](Bench& bench) -> Expected<void> {
+    return bench.store ? Expected<void>{} : bench.open();
+  };
+  const auto making = [&disk, opening](Bench& bench) -> Expected<void> {
+    auto done = bench.store ? Expected<void>{} : bench.create();
+    // It may be there whole though nobody was told.
+    return done ? done : bench.open().map_error([&](const Problem&) { return done.error(); });
+  };
+
+  disk.put({});
+  Bench bench{path, evening, {}};
+  seed_randomness(1000);
+  if (auto done = bench.create(); !done) stop("create", done.error());
+  const Files empty = opened_and_closed(disk, bench);
+  if (auto done = bench.open(); !done) stop("open", done.error());
+  if (auto done = bench.store->found(small_history()); !done) stop("found", done.error());
+  if (auto done = bench.store->commit_all(groundwork()); !done) stop("groundwork", done.error());
+  const Files logged = disk.files();  // as a program leaves it that was killed
+  const Files shop = opened_and_closed(disk, bench);
+
+  add({.name = "make a store", .opened = false, .steps = {making}});
+  add({.name = "open a store", .start = shop, .opened = false, .steps = {opening}});
+  add({.name = "open a store with a log", .start = logged, .opened = false, .steps = {opening}});
+  // With little memory pages are read again and again, and written before the end of the transaction.
+  add({.name = "open a store, with little memory",
+       .start = logged,
+       .opened = false,
+       .memory_pages = 5,
+       .steps = {opening}});
+  for (int version = 1; version < newest_version(); ++version)
+    add({.name = "migrate from version " + std::to_string(version),
+         .start = of_version(disk, path, shop, version),
+         .opened = false,
+         .steps = {opening}});
+  std::set<std::size_t> alternatives;
+  Work evening{.name = "an evening, the log moved every few pages", .start = shop, .log_pages = 20};
+  for (const auto& [name, command] : commands()) {
+    alternatives.insert(command.action.index());
+    add({.name = name, .start = shop, .steps = {entering({command})}});
+    evening.steps.push_back(entering({command}));
+  }
+  if (alternatives.size() != std::variant_size_v<Action>)
+    stop("commands", {"", "not every kind of command is tried", ""});
+  add({.name = "several commands at once",
+       .start = shop,
+       .steps = {entering({commands()[0].second, commands()[4].second, commands()[8].second})}});
+  add({.name = "several commands at once, with little memory",
+       .start = shop,
+       .memory_pages = 5,
+       .steps = {entering(many_commands())}});
+  add({.name = "import into a shop that runs", .start = shop, .steps = {importing("mia")}});
+  add({.name = "import that makes a shop", .start = empty, .steps = {importing("")}});
+  add(evening);
+  return all;
+}
+
+}  // namespace wm::faults
