@@ -59,7 +59,7 @@ std::string dump(const std::string& path) {
     const std::size_t end = tables.find('\x1f', at);
     if (end == std::string::npos) return out + tables;
     const std::string name = tables.substr(at + 1, end - at - 1);
-    out += name + '\n' + raw.all("SELECT rowid, * FROM \"" + name + "\" ORDER BY rowid");
+    out += name + '\n' + raw.all("SELECT * FROM \"" + name + "\" ORDER BY 1, 2");
     at = end + 2;
   }
   return out;
