@@ -4,30 +4,12 @@
 
 #include "core/decide/changes.h"
 #include "core/decide/decider.h"
-#include "core/time/period.h"
+#include "small_shop.h"
 
 using namespace wm;
+using namespace wm::small;
 
 namespace {
-
-constexpr Instant start{1735689600};  // 2025-01-01T00:00:00Z
-constexpr Day first{20089};           // that day
-constexpr std::int64_t a_day = 86400;
-
-/// One class, the saw, with one gate for independent work; ana, and bo who may assess her.
-Shop shop_asking(Requirement need) {
-  Shop shop;
-  shop.people = {"ana", "bo"};
-  Rulebook book{1, start - 1, start - 1, {{1, {}, {}, {}}}, {}};
-  book.classes = {{"saw", 1, {}, {{"g", Rung::independent, std::move(need), {}}}, {}, {}, {}}};
-  shop.rulebooks = {book};
-  shop.records.push_back({"appointed", start, start, {}, Appoint{"bo", Everything{}, true, first + 9000}});
-  return shop;
-}
-
-void add(Shop& shop, const RecordId& id, Instant at, Fact fact) {
-  shop.records.push_back({id, at, at, {}, std::move(fact)});
-}
 
 Reason reason(const Shop& shop, Instant at) {
   return Decider(shop).standing("ana", "saw", at).gates.at(0).reason;
