@@ -16,6 +16,33 @@ std::vector<Need> compiled_all(const std::vector<Requirement>& requirements, Kno
   return needs;
 }
 
+/// How much work a requirement takes, by and large: first what looks at the person's own papers, last what
+/// asks for many other standings.
+int work(const Need& need) {
+  switch (need.kind) {
+    case NeedKind::document:
+    case NeedKind::age:
+    case NeedKind::lesson:
+      return 0;
+    case NeedKind::quiz:
+      return 1;
+    case NeedKind::checkout:
+      return need.given.empty() ? 2 : 3;
+    case NeedKind::practice:
+    case NeedKind::recent_use:
+      return 4;
+    case NeedKind::standing:
+      return 5;
+    case NeedKind::tier_standing:
+      return 6;
+    case NeedKind::group:
+      break;
+  }
+  int most = 0;
+  for (const Need& part : need.of) most = std::max(most, work(part));
+  return most;
+}
+
 struct Compile {
   Known& known;
   Need& need;
@@ -89,6 +116,9 @@ struct Compile {
     need.kind = NeedKind::group;
     need.count = count;
     need.of = compiled_all(of, known);
+    for (std::uint32_t i = 0; i < need.of.size(); ++i) need.cheapest_first.push_back(i);
+    std::stable_sort(need.cheapest_first.begin(), need.cheapest_first.end(),
+                     [&](auto a, auto b) { return work(need.of[a]) < work(need.of[b]); });
   }
 };
 
@@ -98,6 +128,7 @@ Need compiled(const Requirement& requirement, Known& known) {
   need.number = known.next_need();
   std::visit(Compile{known, need}, requirement.need);
   if (need.valid) need.ends = &known.ends(*need.valid, need.grace);
+  if (need.changeover) need.changeover_ends = &known.ends(*need.changeover, std::nullopt);
   return need;
 }
 
@@ -151,13 +182,19 @@ class BookMaker {
   void add_target(NameId id, const MachineClass& machine_class, const std::vector<const BookGate*>& own,
                   const std::vector<const BookGate*>& of_mode) {
     const TierGates& tier = tier_gates_[machine_class.tier];
-    BookTarget target{id, book_.targets.size(), machine_class.tier, false, tier.gates};
+    BookTarget target{id, book_.targets.size(), machine_class.tier, false, tier.gates, {}, {}};
     target.assessor_supervises = machine_class.supervision == Supervision::assessor ||
                                  (tier.tier != nullptr && tier.tier->supervision == Supervision::assessor);
     target.gates.insert(target.gates.end(), own.begin(), own.end());
     target.gates.insert(target.gates.end(), of_mode.begin(), of_mode.end());
     std::sort(target.gates.begin(), target.gates.end(),
               [](const BookGate* a, const BookGate* b) { return a->gate->id < b->gate->id; });
+    for (const BookGate* gate : target.gates)
+      (gate->gate->guards == Rung::independent ? target.independent : target.supervised).push_back(gate);
+    for (auto* guarding : {&target.supervised, &target.independent}) {
+      std::stable_sort(guarding->begin(), guarding->end(),
+                       [](const BookGate* a, const BookGate* b) { return work(a->need) < work(b->need); });
+    }
     book_.tiers[machine_class.tier].push_back(id);
     book_.targets.emplace(id, std::move(target));
   }
@@ -186,12 +223,13 @@ std::optional<int> Book::tier_of(NameId x, const Known& known) const {
   return found == classes.end() ? std::nullopt : std::optional(found->second->tier);
 }
 
-std::deque<Book> books_in_order(Known& known, std::vector<const Rulebook*> order) {
+std::vector<Book> books_in_order(Known& known, std::vector<const Rulebook*> order) {
   std::sort(order.begin(), order.end(), [](const Rulebook* a, const Rulebook* b) {
     return std::tie(a->effective_from, a->recorded, a->version) <
            std::tie(b->effective_from, b->recorded, b->version);
   });
-  std::deque<Book> books;
+  std::vector<Book> books;
+  books.reserve(order.size());  // they hold pointers into themselves
   for (std::size_t i = 0; i < order.size(); ++i) {
     const bool last = i + 1 == order.size();
     if (!last && order[i + 1]->effective_from == order[i]->effective_from) continue;

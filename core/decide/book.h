@@ -38,8 +38,10 @@ struct Need {
   std::vector<Need> of;
   std::vector<Need> given;
   const Requirement* source = nullptr;
-  const CoverEnds* ends = nullptr;  // by `valid` and `grace`; null without `valid`
-  std::uint32_t number = 0;         // within one Known
+  const CoverEnds* ends = nullptr;             // by `valid` and `grace`; null without `valid`
+  const CoverEnds* changeover_ends = nullptr;  // null without `changeover`
+  std::vector<std::uint32_t> cheapest_first;   // the places of `of`
+  std::uint32_t number = 0;                    // within one Known
   /// Whether it is the same on every target: it looks at the person alone.
   bool of_person() const {
     switch (kind) {
@@ -70,6 +72,11 @@ struct BookTarget {
   int tier = 0;
   bool assessor_supervises = false;
   std::vector<const BookGate*> gates;  // in order of id
+  /// Those that guard a rung, by which of them is found out with less work.
+  const std::vector<const BookGate*>& guarding(Rung rung) const {
+    return rung == Rung::supervised ? supervised : independent;
+  }
+  std::vector<const BookGate*> supervised, independent;
 };
 
 /// One rulebook while it is in force.
@@ -92,6 +99,6 @@ struct Book {
 
 /// The rulebooks in order of time, each from its effective_from to the next one's. Where two start together
 /// the later recorded, then the higher version, is the one in force.
-std::deque<Book> books_in_order(Known& known, std::vector<const Rulebook*> rulebooks);
+std::vector<Book> books_in_order(Known& known, std::vector<const Rulebook*> rulebooks);
 
 }  // namespace wm

@@ -1,8 +1,14 @@
 #include "core/decide/covers.h"
 
+#include <absl/container/inlined_vector.h>
+
 #include <span>
 
 namespace wm {
+
+bool passed(const KnownQuiz& attempt, int pass_percent) {
+  return 100 * attempt.correct >= pass_percent * attempt.total && attempt.critical_missed == 0;
+}
 
 namespace {
 
@@ -16,9 +22,22 @@ std::span<const Fact> named(const std::vector<Fact>& facts, NameId Fact::*name, 
   return {first, last};
 }
 
+/// Those of one name without those that lapse by `since`, as far as it is seen from when they happened.
+template <class Fact>
+std::span<const Fact> named_since(const std::vector<Fact>& facts, NameId Fact::*name, NameId wanted,
+                                  const Need& need, Instant since) {
+  if (facts.empty()) return {};
+  const std::span<const Fact> all = named(facts, name, wanted);
+  if (need.ends == nullptr || since <= beginning) return all;
+  const Instant from = since - need.ends->longest();
+  const auto first =
+      std::partition_point(all.begin(), all.end(), [&](const Fact& fact) { return fact.at < from; });
+  return {first, all.end()};
+}
+
 /// When a publication of the item comes into force.
-Instant in_force_from(const Known& known, const Need& need, const Publication& publication) {
-  return need.changeover ? cover_end(known.zone(), publication.at, *need.changeover) : publication.at;
+Instant in_force_from(const Need& need, const Publication& publication) {
+  return need.changeover_ends != nullptr ? need.changeover_ends->of(publication.day).due : publication.at;
 }
 
 /// From when a revision is no longer enough: the first publication in force of a greater one.
@@ -26,7 +45,7 @@ Instant outdated_from(const Known& known, const Need& need, int revision) {
   Instant first = forever;
   if (!need.current_revision) return first;
   for (const Publication& publication : known.publications(need.item)) {
-    if (publication.revision > revision) first = std::min(first, in_force_from(known, need, publication));
+    if (publication.revision > revision) first = std::min(first, in_force_from(need, publication));
   }
   return first;
 }
@@ -63,15 +82,53 @@ Instant taken_away(const Known& known, const Need& need, const PersonFacts& fact
   return first;
 }
 
+constexpr std::int64_t hour = 3600;
+
+/// Attempts at a quiz in their order, by its retry rule.
+class Attempts {
+ public:
+  explicit Attempts(const Need& need) : need_(need) {}
+
+  bool counts(Instant at) {
+    if (!need_.retry) return true;
+    const Retry& retry = *need_.retry;
+    if (retry.wait_hours && !missed_.empty() && at < missed_.back() + *retry.wait_hours * hour) return false;
+    if (!retry.most) return true;
+    while (in_window_ < missed_.size() && missed_[in_window_] <= at - *retry.in_hours * hour) ++in_window_;
+    return missed_.size() - in_window_ < static_cast<std::size_t>(*retry.most);
+  }
+  void take(const KnownQuiz& counted) {
+    if (!passed(counted, need_.pass_percent)) missed_.push_back(counted.at);
+  }
+
+ private:
+  const Need& need_;
+  absl::InlinedVector<Instant, 8> missed_;  // counted ones that were not passed
+  std::size_t in_window_ = 0;               // the first of them that still weighs
+};
+
+/// Those that count, up to `horizon`, for as long as `each` answers yes.
+template <class Each>
+void for_each_counted(const PersonFacts& facts, const Need& need, Instant horizon, Each each) {
+  Attempts attempts(need);
+  for (const KnownQuiz& attempt : named(facts.quizzes, &KnownQuiz::quiz, need.item)) {
+    if (attempt.at > horizon) return;
+    if (!attempts.counts(attempt.at)) continue;
+    if (!each(attempt)) return;
+    attempts.take(attempt);
+  }
+}
+
 class CoverTeller {
  public:
   using Each = absl::FunctionRef<bool(const Cover&)>;
-  CoverTeller(const Known& known, const Need& need, NameId person, NameId x, Instant horizon, Each each)
+  CoverTeller(const Known& known, const Need& need, NameId person, NameId x, Instant since, Instant horizon,
+              Each each)
       : known_(known),
         need_(need),
         facts_(known.facts(person)),
-        person_(person),
         x_(x),
+        since_(since),
         horizon_(horizon),
         each_(each) {}
 
@@ -107,7 +164,8 @@ class CoverTeller {
 
  private:
   void documents() {
-    for (const auto& paper : named(facts_.documents, &KnownDocument::document, need_.item)) {
+    for (const auto& paper :
+         named_since(facts_.documents, &KnownDocument::document, need_.item, need_, since_)) {
       if (paper.at > horizon_ || !each_(cover(need_, paper.at, paper.day, paper.no, paper.until))) break;
     }
   }
@@ -124,7 +182,7 @@ class CoverTeller {
   }
 
   void lessons() {
-    for (const auto& lesson : named(facts_.lessons, &KnownLesson::lesson, need_.item)) {
+    for (const auto& lesson : named_since(facts_.lessons, &KnownLesson::lesson, need_.item, need_, since_)) {
       if (lesson.at > horizon_) break;
       const Instant ends = outdated_from(known_, need_, lesson.revision);
       if (!each_(cover(need_, lesson.at, lesson.day, lesson.no, ends))) break;
@@ -132,11 +190,11 @@ class CoverTeller {
   }
 
   void quizzes() {
-    for (const KnownQuiz* attempt : counted_attempts(known_, need_, person_, horizon_)) {
-      if (!passed(*attempt, need_.pass_percent)) continue;
-      const Instant ends = outdated_from(known_, need_, attempt->revision);
-      if (!each_(cover(need_, attempt->at, attempt->day, attempt->no, ends))) break;
-    }
+    for_each_counted(facts_, need_, horizon_, [&](const KnownQuiz& attempt) {
+      if (!passed(attempt, need_.pass_percent)) return true;
+      const Instant ends = outdated_from(known_, need_, attempt.revision);
+      return each_(cover(need_, attempt.at, attempt.day, attempt.no, ends));
+    });
   }
 
   void checkouts() {
@@ -174,10 +232,10 @@ class CoverTeller {
     const NameId target = need_.target == no_name ? x_ : need_.target;
     const NameId machine_class = known_.class_of(target);
     const NameId other = machine_class == target ? no_name : machine_class;
-    auto sessions = named(facts_.supervised, &KnownSupervised::target, target);
-    auto class_sessions = named(facts_.supervised, &KnownSupervised::target, other);
-    auto uses = named(facts_.uses, &KnownUse::target, uses_too ? target : no_name);
-    auto class_uses = named(facts_.uses, &KnownUse::target, uses_too ? other : no_name);
+    auto sessions = named_since(facts_.supervised, &KnownSupervised::target, target, need_, since_);
+    auto class_sessions = named_since(facts_.supervised, &KnownSupervised::target, other, need_, since_);
+    auto uses = named_since(facts_.uses, &KnownUse::target, uses_too ? target : no_name, need_, since_);
+    auto class_uses = named_since(facts_.uses, &KnownUse::target, uses_too ? other : no_name, need_, since_);
     const auto at_of = [](const auto& facts) { return facts.empty() ? forever : facts.front().at; };
     for (;;) {
       const Instant at = std::min({at_of(sessions), at_of(class_sessions), at_of(uses), at_of(class_uses)});
@@ -195,43 +253,10 @@ class CoverTeller {
   const Known& known_;
   const Need& need_;
   const PersonFacts& facts_;
-  NameId person_;
   NameId x_;
+  Instant since_;
   Instant horizon_;
   Each each_;
-};
-
-constexpr std::int64_t hour = 3600;
-
-}  // namespace
-
-bool passed(const KnownQuiz& attempt, int pass_percent) {
-  return 100 * attempt.correct >= pass_percent * attempt.total && attempt.critical_missed == 0;
-}
-
-namespace {
-
-/// Attempts at a quiz in their order, by its retry rule.
-class Attempts {
- public:
-  explicit Attempts(const Need& need) : need_(need) {}
-
-  bool counts(Instant at) {
-    if (!need_.retry) return true;
-    const Retry& retry = *need_.retry;
-    if (retry.wait_hours && !missed_.empty() && at < missed_.back() + *retry.wait_hours * hour) return false;
-    if (!retry.most) return true;
-    while (in_window_ < missed_.size() && missed_[in_window_] <= at - *retry.in_hours * hour) ++in_window_;
-    return missed_.size() - in_window_ < static_cast<std::size_t>(*retry.most);
-  }
-  void take(const KnownQuiz& counted) {
-    if (!passed(counted, need_.pass_percent)) missed_.push_back(counted.at);
-  }
-
- private:
-  const Need& need_;
-  std::vector<Instant> missed_;  // counted ones that were not passed
-  std::size_t in_window_ = 0;    // the first of them that still weighs
 };
 
 }  // namespace
@@ -239,13 +264,10 @@ class Attempts {
 std::vector<const KnownQuiz*> counted_attempts(const Known& known, const Need& need, NameId person,
                                                Instant horizon) {
   std::vector<const KnownQuiz*> counted;
-  Attempts attempts(need);
-  for (const auto& attempt : named(known.facts(person).quizzes, &KnownQuiz::quiz, need.item)) {
-    if (attempt.at > horizon) break;
-    if (!attempts.counts(attempt.at)) continue;
+  for_each_counted(known.facts(person), need, horizon, [&](const KnownQuiz& attempt) {
     counted.push_back(&attempt);
-    attempts.take(attempt);
-  }
+    return true;
+  });
   return counted;
 }
 
@@ -262,7 +284,7 @@ int revision_needed(const Known& known, const Need& need, Instant t) {
   int revision = 0;
   if (!need.current_revision) return revision;
   for (const Publication& publication : known.publications(need.item)) {
-    if (in_force_from(known, need, publication) <= t) revision = std::max(revision, publication.revision);
+    if (in_force_from(need, publication) <= t) revision = std::max(revision, publication.revision);
   }
   return revision;
 }
@@ -292,7 +314,7 @@ std::vector<Instant> supposed_moments(const Known& known, const Need& need, Name
   const PersonFacts& facts = known.facts(person);
   for (const Publication& publication : known.publications(need.item)) {
     moments.push_back(publication.at);
-    moments.push_back(in_force_from(known, need, publication));
+    moments.push_back(in_force_from(need, publication));
   }
   if (need.kind == NeedKind::quiz && need.retry) {
     for (const auto& attempt : named(facts.quizzes, &KnownQuiz::quiz, need.item)) {
@@ -313,14 +335,14 @@ std::vector<Instant> supposed_moments(const Known& known, const Need& need, Name
   return moments;
 }
 
-void for_each_cover(const Known& known, const Need& need, NameId person, NameId x, Instant horizon,
-                    absl::FunctionRef<bool(const Cover&)> each) {
-  CoverTeller(known, need, person, x, horizon, each).tell();
+void for_each_cover(const Known& known, const Need& need, NameId person, NameId x, Instant since,
+                    Instant horizon, absl::FunctionRef<bool(const Cover&)> each) {
+  CoverTeller(known, need, person, x, since, horizon, each).tell();
 }
 
 std::vector<Cover> covers(const Known& known, const Need& need, NameId person, NameId x, Instant horizon) {
   std::vector<Cover> found;
-  for_each_cover(known, need, person, x, horizon, [&](const Cover& cover) {
+  for_each_cover(known, need, person, x, beginning, horizon, [&](const Cover& cover) {
     found.push_back(cover);
     return true;
   });

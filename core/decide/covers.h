@@ -29,11 +29,11 @@ struct Cover {
 };
 
 /// Tells each cover for need (of a leaf kind: not standing, tier_standing or group) of person on target x, of
-/// records that happened at or before `horizon`, in order of time, for as long as `each` answers yes. Quizzes
-/// are those counted and passed, check-outs the passed ones; whether a check-out, a supervised record or a
-/// use counts is for the caller to find out.
-void for_each_cover(const Known& known, const Need& need, NameId person, NameId x, Instant horizon,
-                    absl::FunctionRef<bool(const Cover&)> each);
+/// records that happened at or before `horizon`, in order of time, for as long as `each` answers yes; those
+/// that lapse by `since` may be left out. Quizzes are those counted and passed, check-outs the passed ones;
+/// whether a check-out, a supervised record or a use counts is for the caller to find out.
+void for_each_cover(const Known& known, const Need& need, NameId person, NameId x, Instant since,
+                    Instant horizon, absl::FunctionRef<bool(const Cover&)> each);
 /// All of them.
 std::vector<Cover> covers(const Known& known, const Need& need, NameId person, NameId x, Instant horizon);
 

@@ -9,7 +9,7 @@ const std::size_t kind_of = Fact(F()).index();
 
 }  // namespace
 
-Depends::Depends(Known& known, const std::deque<Book>& books, const std::vector<NameId>& targets)
+Depends::Depends(Known& known, const std::vector<Book>& books, const std::vector<NameId>& targets)
     : known_(known),
       books_(books),
       targets_(targets),

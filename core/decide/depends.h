@@ -35,7 +35,7 @@ class TargetSet {
 
 class Depends {
  public:
-  Depends(Known& known, const std::deque<Book>& books, const std::vector<NameId>& targets);
+  Depends(Known& known, const std::vector<Book>& books, const std::vector<NameId>& targets);
 
   /// The targets on which the standing of the person (of anybody, for publications and changes) may rest on a
   /// record of that kind, as in Fact, that is about `about` (see Known::about).
@@ -54,7 +54,7 @@ class Depends {
   }
 
   Known& known_;
-  const std::deque<Book>& books_;
+  const std::vector<Book>& books_;
   const std::vector<NameId>& targets_;
   std::map<NameId, std::size_t> places_;
   std::map<Key, TargetSet> by_;

@@ -7,8 +7,6 @@ namespace wm {
 
 namespace {
 
-bool never(const Times& times) { return !times.first() && times.flips().empty(); }
-
 constexpr int deepest = 64;
 /// Past this many kept answers about instants, all are let go: they can be worked out again.
 constexpr std::size_t most_points = 1u << 20;
@@ -18,14 +16,11 @@ std::size_t mix(std::size_t h, std::uint64_t v) {
   return h * 0xff51afd7ed558ccdULL;
 }
 
-/// The standing over time, where who is independent is supervised too.
-Steps<Rung> rungs(const Times& supervised, const Times& independent) {
-  const auto rung = [](bool s, bool i) {
-    return i ? Rung::independent : s ? Rung::supervised : Rung::barred;
-  };
-  Steps<Rung> steps(rung(supervised.first(), independent.first()));
-  for_each_flip(supervised, independent, [&](Instant at, bool s, bool i) { steps.set_from(at, rung(s, i)); });
-  return steps;
+/// As much of a span as lies within another, which goes on for ever before and after: what is so all the
+/// while then has no flip.
+Span clipped(Span span, Span within) {
+  if (span.to <= within.from || span.from >= within.to) return {beginning, beginning};
+  return {span.from <= within.from ? beginning : span.from, span.to >= within.to ? forever : span.to};
 }
 
 std::uint64_t pair_key(NameId a, NameId b) { return (std::uint64_t{a} << 32) | b; }
@@ -56,6 +51,7 @@ Standings::Standings(const Shop& shop, std::optional<Instant> known)
   std::vector<const Rulebook*> rulebooks;
   for (const Rulebook& rulebook : known_->rulebooks()) rulebooks.push_back(&rulebook);
   books_ = books_in_order(*known_, std::move(rulebooks));
+  target_times_.resize(books_.size());
 }
 
 Standings::Standings(std::shared_ptr<Known> known, std::vector<const Rulebook*> rulebooks,
@@ -63,7 +59,8 @@ Standings::Standings(std::shared_ptr<Known> known, std::vector<const Rulebook*> 
     : known_(std::move(known)),
       books_(books_in_order(*known_, std::move(rulebooks))),
       past_(past),
-      past_until_(past_until) {}
+      past_until_(past_until),
+      target_times_(books_.size()) {}
 
 // --- asking from outside -----------------------------------------------------------------------------------
 
@@ -93,7 +90,7 @@ void Standings::answer(const Node& node) {
       cover_counts(node.cover, *node.need, node.person, node.x);
       break;
     case Node::Kind::times:
-      target_times(node.person, node.x, node.rung, node.book);
+      target_times(node.person, *book(node.book).find(node.x), node.rung, node.book);
       break;
   }
 }
@@ -123,11 +120,17 @@ bool Standings::counts(const Cover& cover, const Need& need, NameId person, Name
 }
 
 Times Standings::gate_times(const BookGate& gate, NameId person, NameId x, bool strict) {
-  return resolve([&] { return gate_over(gate, person, x, strict, all_books); });
+  return resolve([&] {
+    Times room;
+    return Times(gate_over(gate, person, x, strict, all_books, room));
+  });
 }
 
 Times Standings::need_times(const Need& need, NameId person, NameId x, bool strict) {
-  return resolve([&] { return need_over(need, person, x, strict, all_books); });
+  return resolve([&] {
+    Times room;
+    return Times(need_over(need, person, x, strict, all_books, room));
+  });
 }
 
 const Steps<Rung>& Standings::steps(NameId person, NameId x) {
@@ -138,8 +141,19 @@ const Steps<Rung>& Standings::steps(NameId person, NameId x) {
 
 Steps<Rung> Standings::steps_anew(NameId person, NameId x) {
   return resolve([&] {
-    return rungs(standing_over(person, x, Rung::supervised, all_books),
-                 standing_over(person, x, Rung::independent, all_books));
+    Steps<Rung> steps(Rung::barred);
+    for (int number = 0; number < static_cast<int>(books_.size()); ++number) {
+      Times room[2];
+      const Times& supervised = standing_over(person, x, Rung::supervised, number, room[0]);
+      const Times& independent = standing_over(person, x, Rung::independent, number, room[1]);
+      // Who is independent is supervised too.
+      const auto from = [&](Instant at, bool s, bool i) {
+        steps.set_from(at, i ? Rung::independent : s ? Rung::supervised : Rung::barred);
+      };
+      from(book(number).span.from, supervised.first(), independent.first());
+      for_each_flip(supervised, independent, from);
+    }
+    return steps;
   });
 }
 
@@ -159,9 +173,9 @@ void Standings::forget_own(NameId person) {
 }
 
 void Standings::forget_instants() {
-  points_.clear();
+  if (!points_.empty()) points_.clear();
   ++round_;
-  steps_.clear();
+  if (!steps_.empty()) steps_.clear();
 }
 
 std::vector<Instant> Standings::able_moments(NameId person, NameId x) {
@@ -248,9 +262,9 @@ bool Standings::at_least(const BookTarget& target, NameId person, Rung rung, Ins
     throw TooDeep{{Node::Kind::at_least, person, target.target, rung, 0, t, nullptr, {}}};
   const Depth depth(depth_);
   const auto gates_hold = [&] {
-    return std::all_of(target.gates.begin(), target.gates.end(), [&](const BookGate* gate) {
-      return gate->gate->guards != rung || gate_holds(*gate, person, target.target, t);
-    });
+    const auto& gates = target.guarding(rung);
+    return std::all_of(gates.begin(), gates.end(),
+                       [&](const BookGate* gate) { return gate_holds(*gate, person, target.target, t); });
   };
   const bool below = rung == Rung::supervised ? !suspended(person, target.target, t, &book)
                                               : at_least(target, person, Rung::supervised, t, book);
@@ -283,8 +297,8 @@ bool Standings::need_holds(const Need& need, NameId person, NameId x, Instant t)
     }
     case NeedKind::group: {
       int held = 0;
-      for (const Need& part : need.of) {
-        if (need_holds(part, person, x, t) && ++held >= need.count) return true;
+      for (const std::uint32_t i : need.cheapest_first) {
+        if (need_holds(need.of[i], person, x, t) && ++held >= need.count) return true;
       }
       return false;
     }
@@ -293,7 +307,7 @@ bool Standings::need_holds(const Need& need, NameId person, NameId x, Instant t)
   }
   std::int64_t count = 0, minutes = 0;
   const auto enough = [&] { return count >= need.count && minutes >= need.minutes; };
-  for_each_cover(*known_, need, person, x, t, [&](const Cover& cover) {
+  for_each_cover(*known_, need, person, x, t, t, [&](const Cover& cover) {
     if (!cover.span(false).covers(t) || !cover_counts(cover, need, person, x)) return true;
     ++count;
     minutes += cover.minutes;
@@ -367,98 +381,117 @@ bool Standings::witness_counts(const Cover& cover, const Need& need, NameId pers
 }
 
 // --- over time ---------------------------------------------------------------------------------------------
+//
+// Within one book's time, what lies before and after is as at its first and its last second.
 
 template <class OverBook>
-Times Standings::over_all_books(OverBook over_book) {
+const Times& Standings::over_all_books(Times& room, OverBook over_book) {
   Times whole(false);
   for (int number = 0; number < static_cast<int>(books_.size()); ++number) {
-    append_during(whole, over_book(number), books_[static_cast<std::size_t>(number)].span);
+    append_during(whole, over_book(number, room), book(number).span);
   }
-  return whole;
+  return room = std::move(whole);
 }
 
-const Times& Standings::target_times(NameId person, NameId x, Rung rung, int number) {
+const Times& Standings::target_times(NameId person, const BookTarget& target, Rung rung, int number) {
   if (person != slots_of_) {
     slots_of_ = person;
     ++round_;
   }
-  const auto book = static_cast<std::size_t>(number);
-  if (target_times_.size() < books_.size()) target_times_.resize(books_.size());
-  Slots& slots = target_times_[book];
-  slots.grow(books_[book].targets.size() * 2);
-  const std::size_t slot = books_[book].find(x)->place * 2 + (rung == Rung::independent ? 1 : 0);
+  Slots& slots = target_times_[static_cast<std::size_t>(number)];
+  slots.grow(book(number).targets.size() * 2);
+  const std::size_t slot = target.place * 2 + (rung == Rung::independent ? 1 : 0);
   if (slots.filled[slot] == round_) return slots.times[slot];
-  if (depth_ >= deepest) throw TooDeep{{Node::Kind::times, person, x, rung, number, {}, nullptr, {}}};
+  if (depth_ >= deepest)
+    throw TooDeep{{Node::Kind::times, person, target.target, rung, number, {}, nullptr, {}}};
   const Depth depth(depth_);
-  slots.times[slot] = target_times_anew(person, x, rung, number);
+  slots.times[slot] = target_times_anew(person, target, rung, number);
   slots.filled[slot] = round_;
   return slots.times[slot];
 }
 
-Times Standings::target_times_anew(NameId person, NameId x, Rung rung, int number) {
-  const Book& book = books_[static_cast<std::size_t>(number)];
-  Times times = rung == Rung::supervised ? not_suspended(person, x, book)
-                                         : target_times(person, x, Rung::supervised, number);
-  for (const BookGate* gate : book.find(x)->gates) {
-    if (never(times)) break;
-    if (gate->gate->guards == rung) times = both(times, gate_over(*gate, person, x, false, number));
+Times Standings::target_times_anew(NameId person, const BookTarget& target, Rung rung, int number) {
+  Times times = rung == Rung::supervised ? not_suspended(person, target.target, number)
+                                         : target_times(person, target, Rung::supervised, number);
+  for (const BookGate* gate : target.guarding(rung)) {
+    if (times.never()) break;
+    Times room;
+    meet(times, gate_over(*gate, person, target.target, false, number, room));
   }
   return times;
 }
 
-Times Standings::not_suspended(NameId person, NameId x, const Book& book) const {
+Times Standings::not_suspended(NameId person, NameId x, int number) const {
   const auto& suspensions = known_->facts(person).suspensions;
   if (suspensions.empty()) return Times(true);
   Times suspended(false);
-  for (const KnownSuspension& suspension : suspensions)
-    if (takes_in(suspension.scope, x, &book)) suspended.add(suspension.span);
+  for (const KnownSuspension& suspension : suspensions) {
+    if (takes_in(suspension.scope, x, &book(number)))
+      suspended.add(clipped(suspension.span, book(number).span));
+  }
   return opposite(suspended);
 }
 
-Times Standings::standing_over(NameId person, NameId x, Rung rung, int number) {
+const Times& Standings::standing_over(NameId person, NameId x, Rung rung, int number, Times& room) {
   if (number == all_books) {
-    return over_all_books([&](int each) { return standing_over(person, x, rung, each); });
+    return over_all_books(room, [&](int each, Times& inner) -> const Times& {
+      return standing_over(person, x, rung, each, inner);
+    });
   }
-  const std::vector<NameId> targets = books_[static_cast<std::size_t>(number)].stands_for(x, *known_);
-  if (targets.empty()) return Times(false);
-  Times times = target_times(person, targets.front(), rung, number);
-  for (std::size_t i = 1; i < targets.size(); ++i)
-    times = both(times, target_times(person, targets[i], rung, number));
-  return times;
+  if (const BookTarget* target = book(number).find(x)) return target_times(person, *target, rung, number);
+  const std::vector<NameId> targets = book(number).stands_for(x, *known_);
+  room = Times(!targets.empty());
+  for (const NameId target : targets)
+    meet(room, target_times(person, *book(number).find(target), rung, number));
+  return room;
 }
 
-Times Standings::tier_over(const Need& need, NameId person, int number) {
-  if (number == all_books) return over_all_books([&](int each) { return tier_over(need, person, each); });
-  const Book& book = books_[static_cast<std::size_t>(number)];
-  const auto tier = book.tiers.find(need.tier);
-  if (tier == book.tiers.end()) return Times(false);
-  std::vector<Times> parts;
-  for (const NameId target : tier->second)
-    parts.push_back(target_times(person, target, need.at_least, number));
-  return wm::at_least(need.all ? parts.size() : static_cast<std::size_t>(need.count), parts);
+template <class Part>
+const Times& Standings::some_over(std::size_t count, std::size_t size, Times& room, Part part) {
+  Tally tally;
+  for (std::size_t i = 0; i < size; ++i) {
+    tally.add(part(i, room));
+    if (tally.always() >= count) return room = Times(true);
+    if (tally.never() + count > size) return room = Times(false);
+  }
+  return room = tally.at_least(count);
 }
 
-Times Standings::need_over(const Need& need, NameId person, NameId x, bool strict, int number) {
+const Times& Standings::tier_over(const Need& need, NameId person, int number, Times& room) {
+  if (number == all_books) {
+    return over_all_books(
+        room, [&](int each, Times& inner) -> const Times& { return tier_over(need, person, each, inner); });
+  }
+  const auto tier = book(number).tiers.find(need.tier);
+  if (tier == book(number).tiers.end()) return room = Times(false);
+  const std::vector<NameId>& targets = tier->second;
+  return some_over(need.all ? targets.size() : static_cast<std::size_t>(need.count), targets.size(), room,
+                   [&](std::size_t i, Times&) -> const Times& {
+                     return target_times(person, *book(number).find(targets[i]), need.at_least, number);
+                   });
+}
+
+const Times& Standings::need_over(const Need& need, NameId person, NameId x, bool strict, int number,
+                                  Times& room) {
   switch (need.kind) {
     case NeedKind::standing:
-      return standing_over(person, need.target, need.at_least, number);
+      return standing_over(person, need.target, need.at_least, number, room);
     case NeedKind::tier_standing:
-      return tier_over(need, person, number);
-    case NeedKind::group: {
-      std::vector<Times> parts;
-      for (const Need& part : need.of) parts.push_back(need_over(part, person, x, strict, number));
-      return wm::at_least(static_cast<std::size_t>(need.count), parts);
-    }
+      return tier_over(need, person, number, room);
+    case NeedKind::group:
+      return some_over(static_cast<std::size_t>(need.count), need.of.size(), room,
+                       [&](std::size_t i, Times& inner) -> const Times& {
+                         return need_over(need.of[need.cheapest_first[i]], person, x, strict, number, inner);
+                       });
     default:
       break;
   }
   // Standing gates of a tier or a class are the same on each of its targets.
   if (strict || number == all_books || person != slots_of_ || !need.of_person())
-    return leaf_over(need, person, x, strict, number);
+    return room = leaf_over(need, person, x, strict, number);
   need_times_.grow(known_->needs());
   if (need_times_.filled[need.number] != round_) {
-    Times times = leaf_over(need, person, x, strict, number);
-    need_times_.times[need.number] = std::move(times);
+    need_times_.times[need.number] = leaf_over(need, person, x, strict, number);
     need_times_.filled[need.number] = round_;
   }
   return need_times_.times[need.number];
@@ -467,35 +500,35 @@ Times Standings::need_over(const Need& need, NameId person, NameId x, bool stric
 Times Standings::leaf_over(const Need& need, NameId person, NameId x, bool strict, int number) {
   // Within one book's time, records of later books' time are left alone: whether they count may rest on what
   // is being worked out.
-  const Instant horizon =
-      number == all_books ? forever : books_[static_cast<std::size_t>(number)].span.to - 1;
+  const Span within = number == all_books ? Span{} : book(number).span;
   if (need.count <= 1 && need.minutes <= 1) {
     Times times(false);
-    for_each_cover(*known_, need, person, x, horizon, [&](const Cover& cover) {
-      const Span span = cover.span(strict);
-      if (!span.empty() && cover_counts(cover, need, person, x)) times.add(span);
-      return true;
+    for_each_cover(*known_, need, person, x, within.from, within.to - 1, [&](const Cover& cover) {
+      const Span span = clipped(cover.span(strict), within);
+      if (!times.has(span) && cover_counts(cover, need, person, x)) times.add(span);
+      return !times.last();
     });
     return times;
   }
   absl::InlinedVector<Weighted, 32> parts;
-  for_each_cover(*known_, need, person, x, horizon, [&](const Cover& cover) {
-    const Span span = cover.span(strict);
+  for_each_cover(*known_, need, person, x, within.from, within.to - 1, [&](const Cover& cover) {
+    const Span span = clipped(cover.span(strict), within);
     if (!span.empty() && cover_counts(cover, need, person, x)) parts.push_back({span, cover.minutes});
     return true;
   });
   return enough({parts.data(), parts.size()}, need.count, need.minutes);
 }
 
-Times Standings::gate_over(const BookGate& gate, NameId person, NameId x, bool strict, int number) {
-  Times need = need_over(gate.need, person, x, strict, number);
-  if (strict || gate.spared_until <= beginning ||
-      !at_least_on(person, x, gate.gate->guards, gate.spared_by)) {
-    return need;
-  }
-  Times spared(true);
-  spared.set_from(gate.spared_until, false);
-  return opposite(both(opposite(need), opposite(spared)));
+const Times& Standings::gate_over(const BookGate& gate, NameId person, NameId x, bool strict, int number,
+                                  Times& room) {
+  const Times& need = need_over(gate.need, person, x, strict, number, room);
+  if (strict || gate.spared_until <= beginning || need.always()) return need;
+  const Span within = number == all_books ? Span{} : book(number).span;
+  const Span spared = clipped({beginning, gate.spared_until}, within);
+  if (spared.empty() || !at_least_on(person, x, gate.gate->guards, gate.spared_by)) return need;
+  Times times(false);
+  times.add(spared);
+  return room = either(need, times);
 }
 
 }  // namespace wm

@@ -48,7 +48,7 @@ class Standings {
     return looked;
   }
   const Book* book_at(Instant t) const;
-  const std::deque<Book>& books() const { return books_; }
+  const std::vector<Book>& books() const { return books_; }
 
   /// P's standing on whatever X stands for at t.
   Rung rung(NameId person, NameId x, Instant t);
@@ -116,6 +116,7 @@ class Standings {
   auto resolve(Ask ask) -> decltype(ask());
   void answer(const Node& node);
 
+  const Book& book(int number) const { return books_[static_cast<std::size_t>(number)]; }
   int book_number(Instant t) const;
   bool at_least_on(NameId person, NameId x, Rung rung, Instant t);
   bool at_least(const BookTarget& target, NameId person, Rung rung, Instant t, const Book& book);
@@ -129,19 +130,23 @@ class Standings {
   bool cover_counts(const Cover& cover, const Need& need, NameId person, NameId x);
   bool witness_counts(const Cover& cover, const Need& need, NameId person, NameId x);
 
-  const Times& target_times(NameId person, NameId x, Rung rung, int book);
-  Times target_times_anew(NameId person, NameId x, Rung rung, int book);
-  Times standing_over(NameId person, NameId x, Rung rung, int book);
-  Times need_over(const Need& need, NameId person, NameId x, bool strict, int book);
+  // What is found is kept already, or put into `room`.
+  const Times& target_times(NameId person, const BookTarget& target, Rung rung, int book);
+  Times target_times_anew(NameId person, const BookTarget& target, Rung rung, int book);
+  const Times& standing_over(NameId person, NameId x, Rung rung, int book, Times& room);
+  const Times& need_over(const Need& need, NameId person, NameId x, bool strict, int book, Times& room);
   Times leaf_over(const Need& need, NameId person, NameId x, bool strict, int book);
-  Times tier_over(const Need& need, NameId person, int book);
-  Times gate_over(const BookGate& gate, NameId person, NameId x, bool strict, int book);
-  Times not_suspended(NameId person, NameId x, const Book& book) const;
+  const Times& tier_over(const Need& need, NameId person, int book, Times& room);
+  const Times& gate_over(const BookGate& gate, NameId person, NameId x, bool strict, int book, Times& room);
+  Times not_suspended(NameId person, NameId x, int book) const;
+  /// While at least `count` of `size` parts are so; worked out as far as they can matter.
+  template <class Part>
+  const Times& some_over(std::size_t count, std::size_t size, Times& room, Part part);
   template <class OverBook>
-  Times over_all_books(OverBook over_book);
+  const Times& over_all_books(Times& room, OverBook over_book);
 
   std::shared_ptr<Known> known_;
-  std::deque<Book> books_;
+  std::vector<Book> books_;
   const Timelines* past_ = nullptr;
   Instant past_until_ = forever;
   NameId watched_ = no_name;
@@ -164,8 +169,8 @@ class Standings {
   };
   NameId slots_of_ = no_name;
   std::uint32_t round_ = 1;
-  std::deque<Slots> target_times_;  // by book; a deque, since they are referred to while others are filled
-  Slots need_times_;                // by Need::number
+  std::vector<Slots> target_times_;  // by book
+  Slots need_times_;                 // by Need::number
   std::unordered_map<std::uint64_t, Steps<Rung>> steps_;
 };
 

@@ -220,7 +220,7 @@ void Known::take(const Record& record, RecordNo no) {
       already_ended();
     }
     void operator()(const Publish& r) {
-      k.add(at_grown(k.publications_, of(k.names_.add(r.item))), Publication{at, r.revision, no});
+      k.add(at_grown(k.publications_, of(k.names_.add(r.item))), Publication{at, r.revision, no, day});
     }
     void operator()(const Lockout& r) {
       k.add(at_grown(k.lockouts_, of(k.names_.add(r.machine))), KnownLockout{{at, forever}, forever, no});

@@ -134,6 +134,7 @@ struct Publication {
   Instant at;
   int revision;
   RecordNo no;
+  Day day;  // of `at`
 };
 struct KnownChange {
   Instant at;

@@ -83,7 +83,7 @@ void narrow(Around& around, Standings& standings, const Need& need, NameId perso
   around.times(standings.need_times(need, person, x, false));
   for (const Need& part : need.of) narrow(around, standings, part, person, x, t);
   for (const Need& part : need.given) narrow(around, standings, part, person, x, t);
-  for_each_cover(standings.known(), need, person, x, forever, [&](const Cover& cover) {
+  for_each_cover(standings.known(), need, person, x, beginning, forever, [&](const Cover& cover) {
     around.span({cover.from, cover.to});
     return true;
   });

@@ -8,10 +8,17 @@ namespace {
 constexpr Day first_kept{7305};
 constexpr std::size_t days_kept = 40'000;
 
+/// No fewer than the period takes, from the first second of its first day, whatever the clocks do.
+std::int64_t seconds(Period period) {
+  const std::int64_t days =
+      period.unit == PeriodUnit::days ? period.count : (period.count + 1) * std::int64_t{31};
+  return (days + 4) * 86400;
+}
+
 }  // namespace
 
 CoverEnds::CoverEnds(const Zone& zone, Period valid, std::optional<Period> grace)
-    : zone_(zone), valid_(valid), grace_(grace) {}
+    : zone_(zone), valid_(valid), grace_(grace), longest_(seconds(valid) + (grace ? seconds(*grace) : 0)) {}
 
 CoverEnds::Ends CoverEnds::of(Day day) const {
   const auto place = static_cast<std::size_t>(day.number - first_kept.number);

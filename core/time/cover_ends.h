@@ -21,6 +21,9 @@ class CoverEnds {
   /// Of what happened on that day.
   Ends of(Day day) const;
 
+  /// Seconds: what happened earlier than so long before an instant has lapsed by then.
+  std::int64_t longest() const { return longest_; }
+
   Period valid() const { return valid_; }
   std::optional<Period> grace() const { return grace_; }
 
@@ -30,6 +33,7 @@ class CoverEnds {
   Zone zone_;
   Period valid_;
   std::optional<Period> grace_;
+  std::int64_t longest_;
   mutable std::vector<Ends> known_;  // from first_kept on; due at the beginning: not worked out yet
 };
 

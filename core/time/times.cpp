@@ -6,30 +6,34 @@ namespace wm {
 
 namespace {
 
-struct Event {
-  Instant at;
-  int count;
-  int minutes;
-};
+/// Most come in order, since what they are made of does.
+void put_in_order(Edges& edges) {
+  const auto earlier = [](const Edge& a, const Edge& b) { return a.at < b.at; };
+  if (!std::is_sorted(edges.begin(), edges.end(), earlier)) std::sort(edges.begin(), edges.end(), earlier);
+}
 
-/// What was there before all events is what lasts since the beginning.
-Times swept(std::vector<Event>& events, std::int64_t need_count, std::int64_t need_minutes) {
-  std::sort(events.begin(), events.end(), [](const Event& a, const Event& b) { return a.at < b.at; });
+/// What begins at the beginning or before has always been there; what ends is taken away again.
+Times swept(Edges& begins, Edges& ends, std::int64_t need_count, std::int64_t need_minutes) {
+  put_in_order(begins);
+  put_in_order(ends);
   std::int64_t count = 0, minutes = 0;
-  const auto holds = [&] { return count >= need_count && minutes >= need_minutes; };
-  std::size_t i = 0;
-  for (; i < events.size() && events[i].at <= beginning; ++i) {
-    count += events[i].count;
-    minutes += events[i].minutes;
-  }
-  Times times(holds());
-  while (i < events.size()) {
-    const Instant at = events[i].at;
-    for (; i < events.size() && events[i].at == at; ++i) {
-      count += events[i].count;
-      minutes += events[i].minutes;
+  std::size_t i = 0, j = 0;
+  const auto pass = [&](Instant at) {
+    for (; i < begins.size() && begins[i].at <= at; ++i) {
+      count += begins[i].count;
+      minutes += begins[i].minutes;
     }
-    times.set_from(at, holds());
+    for (; j < ends.size() && ends[j].at <= at; ++j) {
+      count -= ends[j].count;
+      minutes -= ends[j].minutes;
+    }
+    return count >= need_count && minutes >= need_minutes;
+  };
+  Times times(pass(beginning));
+  while (i < begins.size() || j < ends.size()) {
+    const bool begin_first = j == ends.size() || (i < begins.size() && begins[i].at <= ends[j].at);
+    const Instant at = begin_first ? begins[i].at : ends[j].at;
+    times.set_from(at, pass(at));
   }
   return times;
 }
@@ -37,14 +41,13 @@ Times swept(std::vector<Event>& events, std::int64_t need_count, std::int64_t ne
 }  // namespace
 
 Times enough(std::span<const Weighted> parts, std::int64_t count, std::int64_t minutes) {
-  std::vector<Event> events;
-  events.reserve(parts.size() * 2);
+  Edges begins, ends;
   for (const Weighted& part : parts) {
     if (part.span.empty()) continue;
-    events.push_back({part.span.from, 1, part.minutes});
-    if (part.span.to < forever) events.push_back({part.span.to, -1, -part.minutes});
+    begins.push_back({part.span.from, 1, part.minutes});
+    if (part.span.to < forever) ends.push_back({part.span.to, 1, part.minutes});
   }
-  return swept(events, count, minutes);
+  return swept(begins, ends, count, minutes);
 }
 
 Times any_lasting(std::span<const Span> spans) {
@@ -56,25 +59,48 @@ Times any_lasting(std::span<const Span> spans) {
   return times;
 }
 
-Times at_least(std::size_t count, std::span<const Times> parts) {
-  std::vector<Event> events;
-  int at_first = 0;
-  for (const Times& part : parts) {
-    bool value = part.first();
-    at_first += value ? 1 : 0;
-    for (const Instant flip : part.flips()) {
-      value = !value;
-      events.push_back({flip, value ? 1 : -1, 0});
-    }
+void Tally::add(const Times& part) {
+  if (part.flips().empty()) {
+    ++(part.first() ? always_ : never_);
+    return;
   }
-  if (at_first > 0) events.push_back({beginning, at_first, 0});
-  return swept(events, static_cast<std::int64_t>(count), 0);
+  bool value = part.first();
+  if (value) begins_.push_back({beginning, 1, 0});
+  for (const Instant flip : part.flips()) {
+    value = !value;
+    (value ? begins_ : ends_).push_back({flip, 1, 0});
+  }
+}
+
+Times Tally::at_least(std::size_t count) {
+  return swept(begins_, ends_, static_cast<std::int64_t>(count) - static_cast<std::int64_t>(always_), 0);
+}
+
+Times at_least(std::size_t count, std::span<const Times> parts) {
+  Tally tally;
+  for (const Times& part : parts) tally.add(part);
+  return tally.at_least(count);
 }
 
 Times both(const Times& a, const Times& b) {
   Times times(a.first() && b.first());
   for_each_flip(a, b, [&](Instant at, bool va, bool vb) { times.set_from(at, va && vb); });
   return times;
+}
+
+Times either(const Times& a, const Times& b) {
+  Times times(a.first() || b.first());
+  for_each_flip(a, b, [&](Instant at, bool va, bool vb) { times.set_from(at, va || vb); });
+  return times;
+}
+
+void meet(Times& times, const Times& other) {
+  if (other.always() || times.never()) return;
+  if (times.always() || other.never()) {
+    times = other;
+  } else {
+    times = both(times, other);
+  }
 }
 
 Times opposite(const Times& times) {

@@ -34,6 +34,8 @@ class Times {
 
   bool first() const { return first_; }
   bool last() const { return first_ != (flips_.size() % 2 == 1); }
+  bool never() const { return !first_ && flips_.empty(); }
+  bool always() const { return first_ && flips_.empty(); }
   /// In order of time, each once.
   std::span<const Instant> flips() const { return {flips_.data(), flips_.size()}; }
 
@@ -58,6 +60,10 @@ class Times {
     } else {
       flips_.push_back(at);
     }
+  }
+  /// Whether to add this span would change nothing: it is so all through it, as far as what was added goes.
+  bool has(Span span) const {
+    return span.empty() || last() || (!flips_.empty() && span.to <= flips_.back());
   }
   /// It is so in this span too. The span must not begin before one that was added before it.
   void add(Span span) {
@@ -103,6 +109,14 @@ void for_each_flip(const Times& a, const Times& b, Each each) {
   }
 }
 
+/// Where something begins or ends to count.
+struct Edge {
+  Instant at;
+  std::int64_t count;
+  std::int64_t minutes;
+};
+using Edges = absl::InlinedVector<Edge, 16>;
+
 /// Something that counts while `span` lasts: once, and with `minutes`.
 struct Weighted {
   Span span;
@@ -113,9 +127,26 @@ struct Weighted {
 Times enough(std::span<const Weighted> parts, std::int64_t count, std::int64_t minutes);
 /// While any of these lasts; in any order.
 Times any_lasting(std::span<const Span> spans);
+/// Counts how many of several are so, each told once.
+class Tally {
+ public:
+  void add(const Times& part);
+  /// How many of those told always are, and never are.
+  std::size_t always() const { return always_; }
+  std::size_t never() const { return never_; }
+  /// While at least `count` of those told are so.
+  Times at_least(std::size_t count);
+
+ private:
+  std::size_t always_ = 0, never_ = 0;
+  Edges begins_, ends_;
+};
 /// While at least `count` of these are so.
 Times at_least(std::size_t count, std::span<const Times> parts);
 Times both(const Times& a, const Times& b);
+Times either(const Times& a, const Times& b);
+/// Makes `times` only so while `other` is too.
+void meet(Times& times, const Times& other);
 Times opposite(const Times& times);
 
 /// What `inner` says during `span`, put after what `whole` says up to there; no from then on.
