@@ -3,11 +3,8 @@
 
 usage: clingo_judge.py ORACLE_WORLDS [--seed N] [--worlds N] [--most RECORDS] [--keep FOLDER] [--file SCENARIO]
 """
-import argparse
 import json
-import pathlib
 import random
-import shutil
 import sys
 
 import civil
@@ -355,16 +352,7 @@ def replayed(folder):
 
 
 def main():
-    parser = argparse.ArgumentParser(description=__doc__)
-    parser.add_argument("program")
-    parser.add_argument("--seed", type=int, default=1)
-    parser.add_argument("--worlds", type=int, default=300)
-    parser.add_argument("--most", type=int, default=30)
-    parser.add_argument("--keep", type=pathlib.Path, default=pathlib.Path("oracle-found"))
-    parser.add_argument("--file", type=pathlib.Path, help="judge this scenario instead, and print clingo's answers")
-    words = parser.parse_args()
-    if shutil.which("clingo") is None:
-        judging.skip("gringo", "clingo")
+    words = judging.words_for_clingo(__doc__, most=30)
 
     if words.file:
         for answer in judge(json.loads(words.file.read_text()))[0]:

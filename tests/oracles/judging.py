@@ -1,6 +1,8 @@
 """What the judges have in common: running the engine's side, and keeping what they disagree about."""
+import argparse
 import json
 import pathlib
+import shutil
 import subprocess
 import sys
 import time
@@ -29,6 +31,21 @@ def engine(program, scenarios):
 def skip(package, command):
     print(f"\n*** SKIPPED: {command} is missing, so THIS JUDGE HAS JUDGED NOTHING. Install the package {package}. ***\n")
     sys.exit(SKIPPED)
+
+
+def words_for_clingo(usage, most):
+    """What a judge that asks clingo was called with; `most` records in a shop, where nothing else is said."""
+    parser = argparse.ArgumentParser(description=usage)
+    parser.add_argument("program")
+    parser.add_argument("--seed", type=int, default=1)
+    parser.add_argument("--worlds", type=int, default=300)
+    parser.add_argument("--most", type=int, default=most)
+    parser.add_argument("--keep", type=pathlib.Path, default=pathlib.Path("oracle-found"))
+    parser.add_argument("--file", type=pathlib.Path, help="only print what clingo answers to this scenario")
+    words = parser.parse_args()
+    if shutil.which("clingo") is None:
+        skip("gringo", "clingo")
+    return words
 
 
 def smaller(scenario, differs):

@@ -3,11 +3,8 @@
 
 usage: route_judge.py ORACLE_WORLDS [--seed N] [--worlds N] [--most RECORDS] [--keep FOLDER] [--file SCENARIO]
 """
-import argparse
 import json
-import pathlib
 import random
-import shutil
 import subprocess
 import sys
 
@@ -241,16 +238,7 @@ def with_routes(program, scenarios, rng):
 
 
 def main():
-    parser = argparse.ArgumentParser(description=__doc__)
-    parser.add_argument("program")
-    parser.add_argument("--seed", type=int, default=1)
-    parser.add_argument("--worlds", type=int, default=300)
-    parser.add_argument("--most", type=int, default=12)
-    parser.add_argument("--keep", type=pathlib.Path, default=pathlib.Path("oracle-found"))
-    parser.add_argument("--file", type=pathlib.Path, help="print clingo's answer to this scenario's first ask instead")
-    words = parser.parse_args()
-    if shutil.which("clingo") is None:
-        judging.skip("gringo", "clingo")
+    words = judging.words_for_clingo(__doc__, most=12)
     if words.file:
         scenario = json.loads(words.file.read_text())
         print(quickest(scenario, scenario["asks"][0], None))
