@@ -57,8 +57,11 @@ class Current {
   std::vector<Shift> strike_out(std::string_view record);
   void add_person(const PersonId& person);
 
-  /// Whose standing at `at` would be another were that record struck out; as the function of that name.
+  /// Whose standing at `at` would differ were that record struck out; on the targets of the rulebook in force
+  /// at `at`, in order of (person, target).
   std::vector<StandingChange> rests_on(std::string_view record, Instant at);
+  /// Whose standing at `at` would differ were `rulebook` in force from `at` on in place of any other, earlier
+  /// instants keeping theirs; on the targets of it and of the one in force, in order of (person, target).
   std::vector<StandingChange> what_if(const Rulebook& rulebook, Instant at);
 
   /// What the timelines take, in bytes.

@@ -2,6 +2,7 @@
 #include <memory>
 
 #include "core/decide/changes.h"
+#include "core/decide/current.h"
 #include "core/json/writing.h"
 #include "core/records/json.h"
 #include "core/scenario/asks.h"
@@ -96,45 +97,47 @@ std::string line(Decider& decider, const AskRoute& ask) {
       {{"reaches", text(a.reaches)}, {"shortest", text(a.shortest)}, {"steps", list(a.steps, to_answer)}});
 }
 
-std::string line(const Shop& shop, std::optional<Instant> known, const AskRestsOn& ask) {
-  return changes(rests_on(shop, known, ask.record, ask.at));
+std::string line(Current& current, const AskRestsOn& ask) {
+  return changes(current.rests_on(ask.record, ask.at));
 }
 
-std::string line(const Shop& shop, std::optional<Instant> known, const AskWhatIf& ask) {
-  return changes(what_if(shop, known, ask.rulebook, ask.at));
+std::string line(Current& current, const AskWhatIf& ask) {
+  return changes(current.what_if(ask.rulebook, ask.at));
 }
 
-/// Most asks need one decider; those that suppose another shop, the shop itself.
+/// Most asks need one decider; those that suppose another shop, a shop in memory.
 template <class What>
 constexpr bool asks_decider = requires(Decider& decider, const What& what) {
   line(decider, what);
 };
-/// One decider for each instant of knowledge that is asked about: what it has worked out serves again.
-class Deciders {
+/// One for each instant of knowledge that is asked about: what it has worked out serves again.
+template <class Answerer>
+class Answerers {
  public:
-  explicit Deciders(const Shop& shop) : shop_(shop) {}
-  Decider& as_known_at(std::optional<Instant> known) {
-    auto& decider = deciders_[known];
-    if (!decider) decider = std::make_unique<Decider>(shop_, known);
-    return *decider;
+  explicit Answerers(const Shop& shop) : shop_(shop) {}
+  Answerer& as_known_at(std::optional<Instant> known) {
+    auto& answerer = answerers_[known];
+    if (!answerer) answerer = std::make_unique<Answerer>(shop_, known);
+    return *answerer;
   }
 
  private:
   const Shop& shop_;
-  std::map<std::optional<Instant>, std::unique_ptr<Decider>> deciders_;
+  std::map<std::optional<Instant>, std::unique_ptr<Answerer>> answerers_;
 };
 
 }  // namespace
 
 std::vector<std::string> answer(const Scenario& scenario) {
-  Deciders deciders(scenario.shop);
+  Answerers<Decider> deciders(scenario.shop);
+  Answerers<Current> shops(scenario.shop);
   std::vector<std::string> lines;
   for (const Ask& ask : scenario.asks) {
     const auto answered = [&]<class What>(const What& what) {
       if constexpr (asks_decider<What>) {
         return line(deciders.as_known_at(ask.known), what);
       } else {
-        return line(scenario.shop, ask.known, what);
+        return line(shops.as_known_at(ask.known), what);
       }
     };
     lines.push_back(std::visit(answered, ask.what));

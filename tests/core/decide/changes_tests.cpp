@@ -3,6 +3,7 @@
 #include <random>
 
 #include "core/decide/changes.h"
+#include "core/decide/current.h"
 #include "plain_evaluator.h"
 #include "worlds.h"
 
@@ -53,6 +54,7 @@ TEST_CASE("what rests on a record is what changes for the plain evaluator withou
   std::size_t changed = 0;
   for (int i = 0; i < 150; ++i) {
     World w = world(random);
+    Current current(w.shop, w.known);
     for (const Record& record : w.shop.records) {
       const Instant at = worlds::instant_from(w.tape, w.shop);
       Shop without = w.shop;
@@ -60,7 +62,7 @@ TEST_CASE("what rests on a record is what changes for the plain evaluator withou
       const plain::Evaluator before(w.shop, w.known), after(without, w.known);
       const auto expected = differing(w.shop, before, after, targets_in_force(before, at), at);
       INFO("world " << i << ", record " << record.id);
-      REQUIRE(rests_on(w.shop, w.known, record.id, at) == expected);
+      REQUIRE(current.rests_on(record.id, at) == expected);
       changed += expected.size();
     }
   }
@@ -84,7 +86,7 @@ TEST_CASE("a supposed rulebook changes what it changes for the plain evaluator",
     targets.merge(targets_in_force(after, at));
     const auto expected = differing(w.shop, before, after, targets, at);
     INFO("world " << i);
-    REQUIRE(what_if(w.shop, w.known, supposed, at) == expected);
+    REQUIRE(Current(w.shop, w.known).what_if(supposed, at) == expected);
     changed += expected.size();
   }
   CHECK(changed > 100);
