@@ -279,3 +279,12 @@ TEST_CASE("nobody waits after an attempt that was passed, and after a failed one
   CHECK(rung(5, a_day - 1) == Rung::supervised);
   CHECK(rung(5, a_day) == Rung::independent);
 }
+
+TEST_CASE("what is good for a month and some grace is not given up before its last second", "[decide]") {
+  Shop shop =
+      shop_asking({NeedDocument{"waiver", Period{PeriodUnit::months, 1}, Period{PeriodUnit::days, 3}}});
+  add(shop, "waiver", start, Document{"ana", "waiver", {}});
+  const Instant lapses = start + 35 * a_day;  // 1 February, and three days
+  CHECK(Decider(shop).rung("ana", "saw", lapses - 1) == Rung::independent);
+  CHECK(Decider(shop).rung("ana", "saw", lapses) == Rung::supervised);
+}
