@@ -1,11 +1,11 @@
 #include "app/cli/answer_file.h"
 
-#include <cctype>
 #include <fstream>
 #include <iostream>
 #include <iterator>
 #include <optional>
 
+#include "app/cli/refusal.h"
 #include "core/scenario/scenario.h"
 
 namespace wm::app {
@@ -18,20 +18,6 @@ std::optional<std::string> read(const std::string& file) {
   if (!in) return std::nullopt;
   std::string text(std::istreambuf_iterator<char>(in), {});
   return in.bad() ? std::nullopt : std::optional(std::move(text));
-}
-
-std::string closed(std::string sentence) {
-  if (!sentence.empty())
-    sentence[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(sentence[0])));
-  if (!sentence.empty() && sentence.back() != '.' && sentence.back() != '?') sentence += '.';
-  return sentence;
-}
-
-int refuse(const Problem& problem) {
-  std::cerr << problem.where << ": " << closed(problem.what);
-  if (!problem.remedy.empty()) std::cerr << ' ' << closed(problem.remedy);
-  std::cerr << '\n';
-  return 2;
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include <CLI/CLI.hpp>
 
 #include "app/cli/answer_file.h"
+#include "app/cli/backup_file.h"
 #include "app/cli/version.h"
 #include "app/start/open_program.h"
 
@@ -19,12 +20,25 @@ int run(int argc, char** argv) {
   std::string file;
   CLI::App* answer = words.add_subcommand("answer", "Answer a scenario file, one JSON object a line");
   answer->add_option("FILE", file, "The file; - for standard input")->required();
+  std::string store, folder, backup;
+  bool yes = false;
+  CLI::App* backing = words.add_subcommand(
+      "backup", "Copy a shop's file into a folder, check the copy, and thin out older ones");
+  backing->add_option("STORE", store, "The shop's file; the program may have it open")->required();
+  backing->add_option("DIR", folder, "The folder, best on another disk")->required();
+  CLI::App* restoring = words.add_subcommand(
+      "restore", "Say what would be lost by putting a backup back, and with --yes put it back");
+  restoring->add_option("BACKUP", backup, "The backup")->required();
+  restoring->add_option("STORE", store, "The shop's file; nobody may have it open")->required();
+  restoring->add_flag("--yes", yes, "Do it. The file that was there is kept beside");
   try {
     words.parse(argc, argv);
   } catch (const CLI::ParseError& error) {
     return words.exit(error) == 0 ? 0 : 2;
   }
   if (answer->parsed()) return answer_file(file);
+  if (backing->parsed()) return backup_file(store, folder);
+  if (restoring->parsed()) return restore_file(backup, store, yes);
   return open_program(argc, argv, open);
 }
 

@@ -68,24 +68,43 @@ Expected<void> Connection::run(const QString& sql, QSqlError& error) {
   return tl::make_unexpected(problem(error));
 }
 
+Expected<void> Connection::run(const char* sql, const QVariantList& values, QSqlError& error) {
+  return run_kept(sql, values, error).map([](QSqlQuery*) {});
+}
+
 Expected<QSqlQuery*> Connection::run(const char* sql, const QVariantList& values) {
+  QSqlError error;
+  return run_kept(sql, values, error);
+}
+
+Expected<QSqlQuery*> Connection::run_kept(const char* sql, const QVariantList& values, QSqlError& error) {
   auto found = kept_.find(sql);
   if (found == kept_.end()) {
     QSqlQuery query(database_);
     query.setForwardOnly(true);
-    if (!query.prepare(sql)) return tl::make_unexpected(problem(query.lastError()));
+    if (!query.prepare(sql)) return tl::make_unexpected(problem(error = query.lastError()));
     found = kept_.emplace(sql, std::move(query)).first;
   }
   QSqlQuery& query = found->second;
   for (qsizetype i = 0; i < values.size(); ++i) query.bindValue(static_cast<int>(i), values[i]);
   if (query.exec()) return &query;
-  return tl::make_unexpected(problem(query.lastError()));
+  return tl::make_unexpected(problem(error = query.lastError()));
 }
 
 Expected<bool> Connection::next(QSqlQuery& query) {
   if (query.next()) return true;
   if (!query.lastError().isValid()) return false;
   return tl::make_unexpected(problem(query.lastError()));
+}
+
+Expected<void> Connection::each(const QString& sql, const std::function<void(const QSqlQuery&)>& row) {
+  if (!database_.isOpen()) return tl::make_unexpected(problem(database_.lastError()));
+  QSqlQuery query(database_);
+  query.setForwardOnly(true);
+  if (!query.exec(sql)) return tl::make_unexpected(problem(query.lastError()));
+  auto there = next(query);
+  for (; there && *there; there = next(query)) row(query);
+  return there.map([](bool) {});
 }
 
 Expected<QVariant> Connection::value(const QString& sql) {

@@ -5,6 +5,7 @@
 #include <QSqlQuery>
 #include <QString>
 #include <QVariantList>
+#include <functional>
 #include <map>
 #include <string>
 
@@ -35,14 +36,18 @@ class Connection {
   /// Runs a kept statement with values for its "?"s; what it gives is read from the query returned, which is
   /// valid until the same statement runs again.
   Expected<QSqlQuery*> run(const char* sql, const QVariantList& values);
+  Expected<void> run(const char* sql, const QVariantList& values, QSqlError& error);
   /// Steps to the next row of what `run` gave; false after the last. A disk that fails midway is an error,
   /// not the end.
   Expected<bool> next(QSqlQuery& query);
+  /// Gives each row of a query that is not run again.
+  Expected<void> each(const QString& sql, const std::function<void(const QSqlQuery&)>& row);
   /// The first column of the first row; invalid where there is none.
   Expected<QVariant> value(const QString& sql);
 
  private:
   Problem problem(const QSqlError& error) const;
+  Expected<QSqlQuery*> run_kept(const char* sql, const QVariantList& values, QSqlError& error);
 
   std::string path_;
   QString name_;

@@ -17,6 +17,16 @@ inline constexpr const char* set_version = "PRAGMA user_version = ";
 inline constexpr const char* read_blank =
     "SELECT (SELECT count(*) FROM sqlite_master) = 0 AND (SELECT user_version FROM pragma_user_version) = 0 "
     "AND (SELECT application_id FROM pragma_application_id) = 0";
+/// All that is defined, tables in an order that does not depend on when they were made.
+inline constexpr const char* read_schema =
+    "SELECT type, name, sql FROM sqlite_master WHERE sql IS NOT NULL ORDER BY type, name";
+/// Every page and every index.
+inline constexpr const char* whole_check = "PRAGMA integrity_check(1)";
+/// Copies all that is there into a new file, of one moment, without what was deleted.
+inline constexpr const char* copy_into = "VACUUM INTO ?";
+/// Puts the log into the file and does without it; only where nobody else has the file open.
+inline constexpr const char* leave_log = "PRAGMA journal_mode = DELETE";
+inline constexpr const char* begin_alone = "BEGIN EXCLUSIVE";
 inline constexpr const char* quick_check = "PRAGMA quick_check(1)";
 inline constexpr const char* others_commits = "PRAGMA data_version";
 /// Moves the log into the file and empties it, so that a blanked value is in neither.

@@ -65,8 +65,8 @@ Expected<int> version_of(Connection& connection) {
   return version->toInt();
 }
 
-Expected<void> check_whole(Connection& connection) {
-  auto found = connection.value(dialect::quick_check);
+Expected<void> check_by(Connection& connection, const char* check) {
+  auto found = connection.value(check);
   if (!found) return tl::make_unexpected(found.error());
   if (text(*found) == "ok") return {};
   return refuse(connection.path(), "The file is damaged: " + text(*found) + ".",
@@ -145,13 +145,26 @@ Expected<std::unique_ptr<Connection>> create_file(const std::string& path, const
   return tl::make_unexpected(done.error());
 }
 
+Expected<std::unique_ptr<Connection>> open_to_read(const std::string& path) {
+  const QFileInfo file(text(path));
+  if (!file.isFile())
+    return refuse(path, file.exists() ? "This is not a file." : "The file does not exist.",
+                  "Look at the path again.");
+  auto connection = std::make_unique<Connection>(path, StoreOptions().busy_ms);
+  if (const auto version = version_of(*connection); !version) return tl::make_unexpected(version.error());
+  return connection;
+}
+
+Expected<void> check_every_page(Connection& connection) { return check_by(connection, dialect::whole_check); }
+
 Expected<std::unique_ptr<Connection>> open_file(const std::string& path, const StoreOptions& options) {
   if (auto fine = check_file(path); !fine) return tl::make_unexpected(fine.error());
   if (auto fine = check_folder(path, options); !fine) return tl::make_unexpected(fine.error());
   auto connection = std::make_unique<Connection>(path, options.busy_ms);
   auto version = version_of(*connection);
   if (!version) return tl::make_unexpected(version.error());
-  if (auto fine = check_whole(*connection); !fine) return tl::make_unexpected(fine.error());
+  if (auto fine = check_by(*connection, dialect::quick_check); !fine)
+    return tl::make_unexpected(fine.error());
   if (auto done = settle(*connection); !done) return tl::make_unexpected(done.error());
   if (auto done = update(*connection, *version); !done) return tl::make_unexpected(done.error());
   if (auto done = keep_names(path); !done) return tl::make_unexpected(done.error());

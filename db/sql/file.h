@@ -12,6 +12,10 @@ namespace wm::db {
 /// A new file with its tables and its one row about the shop. Left away again where something fails.
 Expected<std::unique_ptr<Connection>> create_file(const std::string& path, const ShopDetails& details,
                                                   const StoreOptions& options);
+/// An existing file as it is, to be read: ours, of a version that we know.
+Expected<std::unique_ptr<Connection>> open_to_read(const std::string& path);
+/// Refuses a file of which a page, an index or a reference is not as it must be.
+Expected<void> check_every_page(Connection& connection);
 /// An existing file, checked and migrated.
 Expected<std::unique_ptr<Connection>> open_file(const std::string& path, const StoreOptions& options);
 

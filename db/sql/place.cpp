@@ -25,6 +25,16 @@ bool on_network(const std::string& folder) {
   return is_network_type(QStorageInfo(text(folder)).fileSystemType().toStdString());
 }
 
+bool sync_file(const std::string& path) {
+  const int opened = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
+  if (opened < 0) return false;
+  const bool safe = ::fsync(opened) == 0;
+  // What is read next comes from the disk itself, where the system can do that.
+  (void)::posix_fadvise(opened, 0, 0, POSIX_FADV_DONTNEED);
+  ::close(opened);
+  return safe;
+}
+
 bool sync_folder(const std::string& folder) {
   const int opened = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
   if (opened < 0) return false;

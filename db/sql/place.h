@@ -13,5 +13,7 @@ bool is_network_type(const std::string& type);
 /// Makes the names of a folder's files safe: without it a power cut may take a file that was made a moment
 /// ago, whole as it is. False where the disk fails.
 bool sync_folder(const std::string& folder);
+/// The same of what is in a file.
+bool sync_file(const std::string& path);
 
 }  // namespace wm::db

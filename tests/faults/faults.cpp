@@ -157,7 +157,7 @@ bool print(const Totals& totals) {
 bool catches(Disk& disk, const std::string& path, const std::vector<Work>& all, Spoil how, const char* what,
              const Words& words) {
   Words some = words;
-  some.every = std::max<std::int64_t>(words.every, 5);
+  some.every = std::max<std::int64_t>(words.every, 40);
   some.quiet = true;
   Totals totals;
   spoil = how;

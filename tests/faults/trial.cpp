@@ -49,7 +49,7 @@ struct Judge {
         return broken("not entered again",
                       std::string(when) + ": " + done.error().where + ": " + done.error().what);
     }
-    if (!bench.store) return;
+    if (!bench.store && !bench.open()) return broken("does not open", when);
     const State& last = work.states.back();
     if (dump(path) != last.file)
       return broken("not once", std::string(when) + ": another state than without the fault");
@@ -58,16 +58,29 @@ struct Judge {
   }
 
   void check_state(const std::string& file, const char* when) {
+    for (std::size_t i = acknowledged; i <= attempted; ++i) {
+      if (work.states[i].file != file) continue;
+      if (i > acknowledged) doubt(when);
+      return;
+    }
     const auto place = place_of(file);
     if (!place) return broken("half done", std::string(when) + ": no state that any step leaves");
     if (*place < acknowledged) return broken("lost", std::string(when) + ": acknowledged, and not there");
-    if (*place > attempted) return broken("half done", std::string(when) + ": more than was asked for");
-    if (*place == acknowledged) return;
+    broken("half done", std::string(when) + ": more than was asked for");
+  }
+
+  void doubt(const char* when) {
     // A disk that fails on cannot be made to forget what it took; see README.md.
-    if (trouble.fault == Fault::power_cut || trouble.fault == Fault::fails_on)
+    if (work.in_doubt || trouble.fault == Fault::power_cut || trouble.fault == Fault::fails_on)
       trial.in_doubt = true;
     else
       broken("entered though refused", when);
+  }
+
+  void check_also(const std::string& file) {
+    if (!work.also) return;
+    if (const std::string wrong = work.also(file, acknowledged == work.steps.size()); !wrong.empty())
+      broken("wrong beside the store", wrong);
   }
 
   void check_file(const char* when, bool stands) {
@@ -118,16 +131,16 @@ Trial run_trial(Disk& disk, const std::string& path, const Work& work, const Tro
 
   Bench again{path, db::evening, {}};
   const bool stands = !(work.start.empty() && judge.acknowledged == 0);
-  if (stands || work.opened) {
+  if (stands) {
     if (const auto opened = again.open(); !opened) {
       judge.broken("does not open", opened.error().what);
       return judge.trial;
     }
     judge.check_file("after opening it anew", true);
-    // Opening is itself the first step of some.
-    if (!work.opened) judge.acknowledged = judge.attempted = 1;
+    if (work.opens) judge.acknowledged = judge.attempted = 1;
     const std::string file = dump(path);
     judge.check_state(file, "after opening it anew");
+    judge.check_also(file);
     if (const auto place = judge.place_of(file); place && !same_memory(work.states[*place], *again.store))
       judge.broken("memory differs from the file", "after opening it anew");
   }

@@ -3,10 +3,12 @@
 #include <QFile>
 #include <cstdio>
 #include <cstdlib>
+#include <filesystem>
 #include <set>
 
 #include <sqlite3.h>
 
+#include "db/backup/backup.h"
 #include "db/import/plan.h"
 #include "db/sql/dialect.h"
 #include "db/sql/migrate.h"
@@ -154,6 +156,61 @@ std::function<Expected<void>(Bench&)> importing(const PersonId& by) {
   };
 }
 
+/// A time that no earlier backup or replaced file has.
+Instant later() {
+  static std::int64_t n = 0;
+  return evening + 100 * ++n;
+}
+
+std::vector<std::string> named(Disk& disk, const std::string& begins, const std::string& ends) {
+  std::vector<std::string> found;
+  for (const auto& [name, bytes] : disk.files())
+    if (name.starts_with(begins) && name.ends_with(ends)) found.push_back(disk.folder() + "/" + name);
+  return found;
+}
+
+/// While the program has the store open.
+Work backing_up(Disk& disk, const Files& shop) {
+  Work work{.name = "back up", .start = shop};
+  work.start["backups/letter.txt"] = "not ours";
+  work.steps = {[&disk](Bench& bench) {
+    return back_up(bench.path, disk.folder() + "/backups", later()).map([](const BackupMade&) {});
+  }};
+  work.also = [&disk](const std::string& file, bool acknowledged) -> std::string {
+    const auto made = named(disk, "backups/", ".backup");
+    if (acknowledged && made.empty()) return "the backup is not there";
+    for (const std::string& path : made)
+      if (integrity(path) != "ok" || dump(path) != file) return "a backup is not whole";
+    return disk.files().contains("backups/letter.txt") ? "" : "a file that is not ours was removed";
+  };
+  return work;
+}
+
+/// A backup of before, over a store that has gone on.
+Work restoring(Disk& disk, const std::string& path, const Files& shop) {
+  disk.put(shop);
+  Bench bench{path, evening, {}};
+  if (auto done = bench.open(); !done) stop("restore", done.error());
+  std::filesystem::create_directory(disk.folder() + "/backups");
+  const auto made = back_up(path, disk.folder() + "/backups", evening);
+  if (!made) stop("restore", made.error());
+  for (const auto& [name, command] : commands())
+    if (auto done = bench.store->commit(command); !done) stop("restore", done.error());
+  Work work{.name = "put a backup back", .start = disk.files(), .opened = false, .in_doubt = true};
+  const std::string newer = dump(path);
+  work.steps = {[backup = made->path](Bench& bench) {
+    bench.store.reset();
+    return restore(backup, bench.path, later()).map([&](const std::string&) { (void)bench.open(); });
+  }};
+  work.also = [&disk, newer](const std::string& file, bool) -> std::string {
+    if (file == newer) return "";
+    for (const std::string& kept : named(disk, "shop-replaced-", ".wm"))
+      if (integrity(kept) == "ok" && dump(kept) == newer) return "";
+    return "what was replaced is not there";
+  };
+  return work;
+}
+
 Files opened_and_closed(Disk& disk, Bench& bench) {
   bench.store.reset();
   return disk.files();
@@ -163,7 +220,7 @@ Files opened_and_closed(Disk& disk, Bench& bench) {
 Work rehearsed(Disk& disk, const std::string& path, Work work) {
   disk.put(work.start);
   Bench bench{path, evening, {}};
-  if (work.opened)
+  if (!work.opens)
     if (auto done = bench.open(); !done) stop(work.name, done.error());
   const auto now = [&] {
     State state;
@@ -172,6 +229,7 @@ Work rehearsed(Disk& disk, const std::string& path, Work work) {
     return state;
   };
   work.states.push_back(now());
+  if (!work.opened) bench.store.reset();
   for (std::size_t i = 0; i < work.steps.size(); ++i) {
     if (auto done = step(work, i, bench); !done) stop(work.name, done.error());
     work.states.push_back(now());
@@ -278,18 +336,24 @@ std::vector<Work> all_work(Disk& disk, const std::string& path) {
   const Files logged = disk.files();  // as a program leaves it that was killed
   const Files shop = opened_and_closed(disk, bench);
 
-  add({.name = "make a store", .opened = false, .steps = {making}});
-  add({.name = "open a store", .start = shop, .opened = false, .steps = {opening}});
-  add({.name = "open a store with a log", .start = logged, .opened = false, .steps = {opening}});
+  add({.name = "make a store", .opens = true, .opened = false, .steps = {making}});
+  add({.name = "open a store", .start = shop, .opens = true, .opened = false, .steps = {opening}});
+  add({.name = "open a store with a log",
+       .start = logged,
+       .opens = true,
+       .opened = false,
+       .steps = {opening}});
   // With little memory pages are read again and again, and written before the end of the transaction.
   add({.name = "open a store, with little memory",
        .start = logged,
+       .opens = true,
        .opened = false,
        .memory_pages = 5,
        .steps = {opening}});
   for (int version = 1; version < newest_version(); ++version)
     add({.name = "migrate from version " + std::to_string(version),
          .start = of_version(disk, path, shop, version),
+         .opens = true,
          .opened = false,
          .steps = {opening}});
   std::set<std::size_t> alternatives;
@@ -311,6 +375,8 @@ std::vector<Work> all_work(Disk& disk, const std::string& path) {
   add({.name = "import into a shop that runs", .start = shop, .steps = {importing("mia")}});
   add({.name = "import that makes a shop", .start = empty, .steps = {importing("")}});
   add(evening);
+  add(backing_up(disk, shop));
+  add(restoring(disk, path, shop));
   return all;
 }
 

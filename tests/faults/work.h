@@ -23,10 +23,14 @@ struct Bench {
 struct Work {
   std::string name;
   Files start = {};
-  bool opened = true;    // whether the store is open before the first step
-  int log_pages = 0;     // the log is moved into the file after so many; 0: SQLite's own
-  int memory_pages = 0;  // the connection keeps so many pages at most; 0: SQLite's own
+  bool opens = false;     // the first step is opening the store, or making it
+  bool opened = true;     // whether the store is open before the first step
+  bool in_doubt = false;  // may be refused and be there after any fault, and says so
+  int log_pages = 0;      // the log is moved into the file after so many; 0: SQLite's own
+  int memory_pages = 0;   // the connection keeps so many pages at most; 0: SQLite's own
   std::vector<std::function<Expected<void>(Bench&)>> steps = {};
+  /// What else must hold afterwards, given whether the last step was acknowledged; empty, or what is wrong.
+  std::function<std::string(const std::string& file, bool acknowledged)> also = {};
   std::vector<State> states = {};  // before the first step, and after each
 };
 

@@ -1,0 +1,103 @@
+#include "db/backup/copy.h"
+
+#include <QFile>
+#include <QFileInfo>
+#include <algorithm>
+
+#include "core/time/text.h"
+#include "db/refuse.h"
+#include "db/sql/dialect.h"
+#include "db/sql/digest.h"
+#include "db/sql/file.h"
+#include "db/sql/place.h"
+
+namespace wm::db {
+namespace {
+
+struct Content {
+  std::int64_t commits = 0;
+  std::string digest;
+  friend bool operator==(const Content&, const Content&) = default;
+};
+
+Expected<Content> content_of(Connection& connection) {
+  auto reading = Transaction::begin_reading(connection);
+  if (!reading) return tl::make_unexpected(reading.error());
+  const auto commits = connection.value("SELECT count(*) FROM commits");
+  if (!commits) return tl::make_unexpected(commits.error());
+  auto all = digest(connection);
+  if (!all) return tl::make_unexpected(all.error());
+  return reading->commit().map([&] { return Content{commits->toLongLong(), std::move(*all)}; });
+}
+
+Problem not_written(const std::string& to, const QSqlError& error, Problem problem) {
+  const std::string folder = QFileInfo(text(to)).absolutePath().toStdString();
+  switch (error.nativeErrorCode().toInt() & 0xff) {
+    case dialect::full:
+      return {folder, "The disk is full; no copy was made.", "Make room there, or choose another folder."};
+    case dialect::io_error:
+    case dialect::cannot_open:
+      return {folder, "The copy could not be written.",
+              "Check the disk and the right to the folder, then try again."};
+    default:
+      return problem;
+  }
+}
+
+/// The copy as it is on the disk.
+Expected<Content> read_back(const std::string& path) {
+  auto connection = open_to_read(path);
+  if (!connection) return tl::make_unexpected(connection.error());
+  if (auto fine = check_every_page(**connection); !fine) return tl::make_unexpected(fine.error());
+  return content_of(**connection);
+}
+
+Expected<std::int64_t> copy_once(Connection& from, const std::string& to, bool& moved_on) {
+  const auto before = content_of(from);
+  if (!before) return tl::make_unexpected(before.error());
+  QSqlError error;
+  if (auto done = from.run(dialect::copy_into, {text(to)}, error); !done)
+    return tl::make_unexpected(not_written(to, error, done.error()));
+  if (!sync_file(to))
+    return refuse(to, "The disk failed while the copy was being made safe.",
+                  "Check the disk, then try again; what was copied is untouched.");
+  const auto copied = read_back(to);
+  if (!copied) return tl::make_unexpected(copied.error());
+  if (*copied == *before) return copied->commits;
+  // Another program may have entered something between the two looks.
+  const auto after = content_of(from);
+  if (!after) return tl::make_unexpected(after.error());
+  if (*copied == *after) return copied->commits;
+  moved_on = *after != *before;
+  return refuse(to, "The copy differs from the store.",
+                "Check the disk that it was written to, or choose another folder.");
+}
+
+}  // namespace
+
+Expected<std::int64_t> copy_checked(Connection& from, const std::string& to) {
+  constexpr int tries = 5;
+  for (int i = 1;; ++i) {
+    bool moved_on = false;
+    QFile::remove(text(to));
+    auto done = copy_once(from, to, moved_on);
+    if (done) return done;
+    QFile::remove(text(to));
+    if (!moved_on || i == tries) return done;
+  }
+}
+
+std::string stamp(Instant t) {
+  std::string written = to_text(t);
+  std::erase_if(written, [](char c) { return c == '-' || c == ':'; });
+  std::replace(written.begin(), written.end(), 'T', '-');
+  return written;
+}
+
+std::optional<Instant> read_stamp(const std::string& text) {
+  if (text.size() != 16 || text[8] != '-' || text[15] != 'Z') return std::nullopt;
+  return parse_instant(text.substr(0, 4) + "-" + text.substr(4, 2) + "-" + text.substr(6, 2) + "T" +
+                       text.substr(9, 2) + ":" + text.substr(11, 2) + ":" + text.substr(13, 2) + "Z");
+}
+
+}  // namespace wm::db
