@@ -46,7 +46,7 @@ std::vector<Dated> named_as_ours(const QDir& folder, const QString& stem, const 
     const QString between = name.mid(stem.size() + 1, name.size() - stem.size() - 1 - end.size());
     if (name.startsWith(stem + "-") && name.endsWith(end))
       if (const auto made = read_stamp(between.toStdString()))
-        found.push_back({folder.filePath(name).toStdString(), *made});
+        found.push_back({folder.absoluteFilePath(name).toStdString(), *made});
   }
   std::sort(found.begin(), found.end(), [](const Dated& a, const Dated& b) { return a.made > b.made; });
   return found;

@@ -153,6 +153,19 @@ TEST_CASE("Older backups are thinned, and no file that is not one of this shop's
   CHECK(stay.isEmpty());
 }
 
+TEST_CASE("The backup just made stays, even where the clock has run back behind many others") {
+  TestShop shop;
+  Folder folder;
+  for (int i = 1; i <= 20; ++i) REQUIRE(back_up(shop.path(), folder.path, evening + i * day));
+  const QString here = QDir::currentPath();
+  QDir::setCurrent(folder.dir.path());
+  const auto made = back_up(shop.path(), ".", evening - 3600);
+  QDir::setCurrent(here);
+  REQUIRE(made);
+  CHECK(QFile::exists(QString::fromStdString(made->path)));
+  CHECK(folder.names().contains("shop-20260314-220000Z.backup"));
+}
+
 TEST_CASE("Putting a backup back says what would be lost, and keeps what it replaces") {
   TestShop shop;
   Folder folder;
