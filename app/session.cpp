@@ -1,14 +1,8 @@
 #include "app/session.h"
 
 #include <QUuid>
-#include <limits>
 
 namespace wm::app {
-
-namespace {
-// What is kept under "all that is known".
-constexpr std::int64_t everything = std::numeric_limits<std::int64_t>::max();
-}  // namespace
 
 Session::Session(db::Store store, QString station, QObject* parent)
     : QObject(parent), store_(std::move(store)), station_(std::move(station)) {
@@ -50,26 +44,14 @@ void Session::look_for_others() {
   if (store_.refresh().value_or(false)) emit changed();
 }
 
-void Session::forget_if_stale() {
-  // Another program at the same file may have committed since, too.
-  const auto last = store_.last_commit();
-  if (last == decided_on_) return;
-  deciders_.clear();
-  by_id_.clear();
-  decided_on_ = last;
-}
-
-const db::Entry* Session::entry(const RecordId& id) {
-  forget_if_stale();
-  if (by_id_.empty())
-    for (const db::Entry& entry : store_.entries()) by_id_.emplace(entry.id, &entry);
-  const auto found = by_id_.find(id);
-  return found == by_id_.end() ? nullptr : found->second;
-}
-
 Decider& Session::decider(std::optional<Instant> known) {
-  forget_if_stale();
-  auto& kept = deciders_[known ? known->seconds : everything];
+  if (!known) return store_.current().decider();
+  // Another program at the same file may have committed since, too.
+  if (const auto last = store_.last_commit(); last != decided_on_) {
+    deciders_.clear();
+    decided_on_ = last;
+  }
+  auto& kept = deciders_[known->seconds];
   if (!kept) kept = std::make_unique<Decider>(store_.shop(known), known);
   return *kept;
 }
@@ -85,19 +67,13 @@ Expected<db::Committed> Session::commit(db::Action action, std::optional<Instant
   command.note = std::move(note);
   command.action = std::move(action);
   auto done = store_.commit(command);
-  if (done) {
-    decided_on_ = -1;
-    emit changed();
-  }
+  if (done) emit changed();
   return done;
 }
 
 Expected<db::Committed> Session::take_in(const std::vector<db::import::ImportPlan>& plans) {
   auto done = db::import::run(plans, store_);
-  if (done) {
-    decided_on_ = -1;
-    emit changed();
-  }
+  if (done) emit changed();
   return done;
 }
 

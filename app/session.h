@@ -21,6 +21,8 @@ class Session : public QObject {
   explicit Session(db::Store store, QString station = {}, QObject* parent = nullptr);
 
   const db::Store& store() const { return store_; }
+  /// The shop as all that is known now says; as Store::current.
+  Current& current() { return store_.current(); }
   const Zone& zone() const { return zone_; }
   const QString& station() const { return station_; }
   /// The shop's clock.
@@ -41,10 +43,10 @@ class Session : public QObject {
   /// The instant that answers are about: asked_at, or now.
   Instant at() const { return asked_at_.value_or(now()); }
 
-  /// The journal's entry of that id, or nothing. Good until the next commit.
-  const db::Entry* entry(const RecordId& id);
+  /// As Store::entry.
+  const db::Entry* entry(const RecordId& id) const { return store_.entry(id); }
 
-  /// The engine for `known()`, or for another; kept until the next commit.
+  /// The engine for `known()`, or for another. Its references are good until the next commit.
   Decider& decider() { return decider(known_); }
   Decider& decider(std::optional<Instant> known);
 
@@ -68,12 +70,10 @@ class Session : public QObject {
   std::optional<db::Role> role_;
   std::optional<Instant> asked_at_, known_;
   QTimer others_;
-  void forget_if_stale();
   void look_for_others();
 
-  std::unordered_map<std::int64_t, std::unique_ptr<Decider>> deciders_;
-  std::unordered_map<RecordId, const db::Entry*> by_id_;
-  std::int64_t decided_on_ = -1;  // the commit that what is kept knows of
+  std::unordered_map<std::int64_t, std::unique_ptr<Decider>> deciders_;  // of the past, by `known`
+  std::int64_t decided_on_ = -1;                                         // the commit that they know of
 };
 
 }  // namespace wm::app

@@ -1,13 +1,12 @@
 #include "db/engine.h"
 
-#include "db/journal/known_shop.h"
 #include "db/refuse.h"
 #include "db/sql/dialect.h"
 
 namespace wm::db {
 
 Expected<void> Store::Impl::load() {
-  decider_.reset();
+  current_.read_anew();
   const auto others = connection->value(dialect::others_commits);
   if (!others) return tl::make_unexpected(others.error());
   Memory fresh;
@@ -32,7 +31,6 @@ Expected<bool> Store::Impl::load_new() {
   const std::int64_t before = memory.last_commit();
   const auto blanked = blanked_since(before);
   if (!blanked) return tl::make_unexpected(blanked.error());
-  decider_.reset();
   // What is blanked lies before: only reading all of it again takes it out.
   if (*blanked || stale_) {
     if (auto done = load(); !done) return tl::make_unexpected(done.error());
@@ -59,11 +57,6 @@ Expected<bool> Store::Impl::blanked_since(std::int64_t commit) {
   return found;
 }
 
-Decider& Store::Impl::decider() {
-  if (decider_ == nullptr) decider_ = std::make_unique<Decider>(known_shop(memory, zone, std::nullopt));
-  return *decider_;
-}
-
 Expected<Committed> Store::Impl::in_transaction(const std::vector<const Command*>& commands, bool founding) {
   refused_ = commands.size();  // until one is looked at, none is to blame
   mark_ = memory.mark();
@@ -71,6 +64,10 @@ Expected<Committed> Store::Impl::in_transaction(const std::vector<const Command*
   if (!transaction) return tl::make_unexpected(transaction.error());
   if (auto fresh = load_new(); !fresh) return tl::make_unexpected(fresh.error());
   mark_ = memory.mark();
+  if (!founding) {  // what others changed is not this one's doing
+    (void)current();
+    (void)current_.take_shifts();
+  }
   if (founding && memory.last_commit() != 0)
     return refuse("store", "The shop has entries already.", "Make a new shop to bring in its history.");
   Committed all;
@@ -94,13 +91,18 @@ Expected<Committed> Store::Impl::carry_out(const std::vector<const Command*>& co
   // Memory must not be ahead of the file, even where the disk cannot be read to put it right.
   if (!done && memory.last_commit() != mark_.commit) {
     memory.back_to(mark_);
-    decider_.reset();
+    current_.read_anew();
   }
   const auto blanks = [](const Command* c) { return std::holds_alternative<BlankPerson>(c->action); };
-  if (!done || std::none_of(commands.begin(), commands.end(), blanks)) return done;
-  (void)connection->run(QString(dialect::empty_log));
-  // Nor know what was blanked.
-  if (!load_again()) stale_ = true;
+  if (done && std::any_of(commands.begin(), commands.end(), blanks)) {
+    (void)connection->run(QString(dialect::empty_log));
+    // Memory must not know what was blanked either.
+    if (!load_again()) stale_ = true;
+  }
+  if (done && !founding) {
+    (void)current();
+    done->shifts = current_.take_shifts();
+  }
   return done;
 }
 

@@ -3,6 +3,7 @@
 #include <memory>
 #include <thread>
 
+#include "db/journal/current_shop.h"
 #include "db/journal/rows.h"
 #include "db/pin.h"
 #include "db/plan.h"
@@ -28,6 +29,9 @@ struct Store::Impl {
   Expected<bool> load_new();
   Instant now() const { return clock() + details.demo_clock; }
 
+  /// The shop as known now.
+  Current& current() { return current_.of(memory, zone); }
+
   /// All commands or none, in this order.
   Expected<Committed> carry_out(const std::vector<const Command*>& commands, bool founding);
   /// The place in the list of the command that was refused last.
@@ -47,7 +51,6 @@ struct Store::Impl {
   /// Whether nobody can sit down as a manager yet: then the first one comes in by nobody.
   Expected<bool> without_manager(Instant t);
   Expected<void> verify_pin(const PersonId& person, const std::string& pin);
-  Decider& decider();
   /// Whether the file says that a person was blanked in a later commit.
   Expected<bool> blanked_since(std::int64_t commit);
 
@@ -55,7 +58,7 @@ struct Store::Impl {
   bool stale_ =
       false;  // memory may differ from the file, which could not be read: all of it is read before it is used
   Memory::Mark mark_;  // what memory goes back to where the transaction fails
-  std::unique_ptr<Decider> decider_;
+  CurrentShop current_;
   std::size_t refused_ = 0;
 };
 

@@ -109,7 +109,7 @@ Expected<Role> Store::Impl::role_at_station(const PersonId& person, const std::s
 
 Expected<Committed> Store::Impl::enter(const Command& command, bool founding) {
   if (const CommitLine* line = memory.commit_of(command.id)) {
-    Committed before{line->number, memory.entries_of(line->number), line->person, true};
+    Committed before{line->number, memory.entries_of(line->number), line->person, true, {}};
     return check_same(command, *line, before.entries).map([&] { return std::move(before); });
   }
   const Instant clock_now = now();
@@ -120,8 +120,9 @@ Expected<Committed> Store::Impl::enter(const Command& command, bool founding) {
   if (auto fine = check_command(command, at); !fine) return tl::make_unexpected(fine.error());
   if (!founding)
     if (auto fine = check_permission(command, at, recorded); !fine) return tl::make_unexpected(fine.error());
-  const Case c{
-      memory, zone, recorded, at, founding, command.from_paper, [this]() -> Decider& { return decider(); }};
+  const Case c{memory, zone, recorded, at, founding, command.from_paper, [this]() -> Decider& {
+                 return current().decider();
+               }};
   const PinDesk pins{[this](const std::string& pin) { return hash_pin(pin, options); },
                      [&](const PersonId& person, const std::string& pin) {
                        return founding ? Expected<void>{} : verify_pin(person, pin);
@@ -174,7 +175,6 @@ Expected<Committed> Store::Impl::write(const Command& command, const Case& c, Pl
 
 void Store::Impl::remember(const std::string& command, const Committed& done, const Plan& plan,
                            Instant recorded) {
-  decider_.reset();
   memory.add_commit(command, {done.number, done.person}, recorded);
   if (plan.person) memory.set_person(*plan.person, recorded);
   for (const Entry& entry : done.entries) memory.add_entry(entry);

@@ -108,6 +108,13 @@ Shop Store::shop(std::optional<Instant> known) const {
   return known_shop(impl_->memory, impl_->zone, known);
 }
 
+Current& Store::current() {
+  assert(std::this_thread::get_id() == impl_->owner);
+  return impl_->current();
+}
+
+const Entry* Store::entry(const RecordId& id) const { return impl_->memory.find(id); }
+
 const std::vector<Entry>& Store::entries() const { return impl_->memory.entries(); }
 const std::vector<Person>& Store::people() const { return impl_->memory.people(); }
 const std::vector<Rulebook>& Store::rulebooks() const { return impl_->memory.rulebooks(); }

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "core/decide/current.h"
 #include "core/problem.h"
 #include "core/records/shop.h"
 #include "db/command.h"
@@ -27,6 +28,8 @@ struct Committed {
   std::vector<Entry> entries;
   PersonId person;     // whose details or PIN it was; of EnterPerson: the id chosen
   bool again = false;  // the same command had been committed before; nothing was added
+  /// Whose standings became other ones by it, in order of (person, target). Of `found`: none.
+  std::vector<Shift> shifts;
 };
 
 /// What a test sets otherwise; the program takes it as it is.
@@ -76,11 +79,16 @@ class Store {
 
   /// What decisions rest on, with joined entries of one person made one, as known at `known` (or all).
   Shop shop(std::optional<Instant> known = std::nullopt) const;
+  /// The same as all that is known now, kept in memory and brought up to every commit. Its references are
+  /// good until the next commit or refresh.
+  Current& current();
   /// The journal, in order.
   const std::vector<Entry>& entries() const;
   const std::vector<Person>& people() const;
   const std::vector<Rulebook>& rulebooks() const;
   std::optional<Person> person(const PersonId& id) const;
+  /// The journal's entry of that id, or null. Good until the next commit or refresh.
+  const Entry* entry(const RecordId& id) const;
   /// The id that a person's records count for: itself, or what it was joined to.
   PersonId joined(const PersonId& id, std::optional<Instant> known = std::nullopt) const;
 

@@ -3,6 +3,7 @@
 #include <absl/container/flat_hash_map.h>
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <set>
 #include <tuple>
@@ -40,6 +41,10 @@ std::vector<NameId> all_targets(Known& known) {
   return targets;
 }
 
+Shift shift(const PersonId& person, const TargetName& target, const Span& span) {
+  return {person, target, span.from, span.to < forever ? std::optional(span.to) : std::nullopt};
+}
+
 }  // namespace
 
 struct Current::Engine {
@@ -52,7 +57,8 @@ struct Current::Engine {
       : standings(shop, known),
         timelines(all_targets(standings.known())),
         depends(standings.known(), standings.books(), timelines.targets()),
-        all(timelines.targets().size(), true) {
+        all(timelines.targets().size(), true),
+        decider(standings) {
     // It begins with a guess, that all records count, and works out everybody until nothing is found
     // otherwise.
     standings.suppose_all_count(true);
@@ -178,6 +184,7 @@ struct Current::Engine {
   /// Works out everybody affected, and whoever is affected by that in turn. Standings rest on others' only in
   /// the past, so what changes comes later each time round, and it comes to an end.
   OldRows work_through(Affected affected) {
+    standings.forget_instants();  // what the decider was asked in between
     OldRows old;
     Affected next;  // a round later, so that nobody is worked out again for each of those they learned from
     while (!affected.empty() || !next.empty()) {
@@ -237,8 +244,7 @@ struct Current::Engine {
       for (std::size_t i = 0; i < timelines.targets().size(); ++i) {
         const Span span = timelines.difference(*before, *timelines.row(person), i);
         if (span.empty()) continue;
-        found.push_back({text(person), text(timelines.targets()[i]), span.from,
-                         span.to < forever ? std::optional(span.to) : std::nullopt});
+        found.push_back(shift(text(person), text(timelines.targets()[i]), span));
       }
     }
     std::sort(found.begin(), found.end(), [](const Shift& a, const Shift& b) {
@@ -263,6 +269,7 @@ struct Current::Engine {
   Timelines timelines;
   Depends depends;
   TargetSet all;
+  Decider decider;                                // over the same standings
   std::vector<std::vector<Witnessed>> witnessed;  // by witness, in order of time
   std::map<NameId, Instant> able_since;           // whose abilities changed besides their standings
   std::vector<absl::flat_hash_map<NameId, std::unique_ptr<Card>>> cards;  // by person, by target
@@ -275,6 +282,8 @@ Current::Current(const Shop& shop, std::optional<Instant> known)
 Current::~Current() = default;
 Current::Current(Current&&) noexcept = default;
 Current& Current::operator=(Current&&) noexcept = default;
+
+Decider& Current::decider() { return engine_->decider; }
 
 Rung Current::rung(std::string_view person, std::string_view target, Instant at) {
   return engine_->rung(engine_->name(person), engine_->target(target), at);
@@ -384,7 +393,38 @@ void Current::add_person(const PersonId& person) {
   engine_->standings.known().add_person(person);
   const NameId id = engine_->name(person);
   if (engine_->timelines.row(id) != nullptr) return;
+  engine_->standings.forget_instants();
   engine_->timelines.keep(id, engine_->worked_out(id, engine_->all));
+}
+
+void Current::set_machine(const Machine& machine) { engine_->standings.known().set_machine(machine); }
+
+std::vector<Shift> Current::if_taken(const Record& record) {
+  std::vector<Shift> shifts = take(record);
+  strike_out(record.id);
+  return shifts;
+}
+
+std::vector<Shift> Current::shifts_from(Current& before) {
+  std::set<TargetName> targets;
+  for (Current* shop : {this, &before})
+    for (TargetName& target : shop->targets()) targets.insert(std::move(target));
+  std::vector<PersonId> people, here = this->people(), there = before.people();
+  std::set_intersection(here.begin(), here.end(), there.begin(), there.end(), std::back_inserter(people));
+  std::vector<Shift> found;
+  for (const PersonId& person : people) {
+    Timelines::Row then, now;
+    for (const TargetName& target : targets) {
+      Timelines::add(then, before.standing_steps(person, target));
+      Timelines::add(now, standing_steps(person, target));
+    }
+    std::size_t place = 0;
+    for (const TargetName& target : targets) {
+      const Span span = engine_->timelines.difference(then, now, place++);
+      if (!span.empty()) found.push_back(shift(person, target, span));
+    }
+  }
+  return found;
 }
 
 std::vector<StandingChange> Current::rests_on(std::string_view record, Instant at) {

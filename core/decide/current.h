@@ -8,6 +8,7 @@
 
 #include "core/decide/answers.h"
 #include "core/decide/changes.h"
+#include "core/decide/decider.h"
 #include "core/records/shop.h"
 
 namespace wm {
@@ -32,6 +33,10 @@ class Current {
   Current(Current&&) noexcept;
   Current& operator=(Current&&) noexcept;
 
+  /// Every other question, answered from what is kept here: good for as long as this lives, its references
+  /// until the next call of anything else here.
+  Decider& decider();
+
   Rung rung(std::string_view person, std::string_view target, Instant at);
   /// The whole answer with its reasons. It stays where it is until the next call of anything here; asking
   /// again for an instant at which nothing has changed since is cheap.
@@ -55,7 +60,14 @@ class Current {
   std::vector<Shift> take(const Record& record);
   /// The same for a record that is struck out. Nothing where there is no such record.
   std::vector<Shift> strike_out(std::string_view record);
+  /// Nothing happens where they are here already.
   void add_person(const PersonId& person);
+  /// A machine that is new, or of another class from now on: no standing rests on it.
+  void set_machine(const Machine& machine);
+  /// What `take` would say, without taking it in.
+  std::vector<Shift> if_taken(const Record& record);
+  /// What differs from another shop, for whoever is in both, on all targets of either; in the same order.
+  std::vector<Shift> shifts_from(Current& before);
 
   /// Whose standing at `at` would differ were that record struck out; on the targets of the rulebook in force
   /// at `at`, in order of (person, target).

@@ -10,16 +10,20 @@
 namespace wm {
 
 struct Decider::Engine {
-  Engine(const Shop& shop, std::optional<Instant> known) : standings(shop, known) {}
+  Engine(const Shop& shop, std::optional<Instant> known)
+      : own(std::make_unique<Standings>(shop, known)), standings(*own) {}
+  explicit Engine(Standings& kept) : standings(kept) {}
 
   NameId person(std::string_view id) { return standings.known().names().add(id); }
   NameId target(std::string_view name) { return standings.known().add_target(name); }
 
-  Standings standings;
+  std::unique_ptr<Standings> own;
+  Standings& standings;
 };
 
 Decider::Decider(const Shop& shop, std::optional<Instant> known)
     : engine_(std::make_unique<Engine>(shop, known)) {}
+Decider::Decider(Standings& standings) : engine_(std::make_unique<Engine>(standings)) {}
 Decider::~Decider() = default;
 Decider::Decider(Decider&&) noexcept = default;
 Decider& Decider::operator=(Decider&&) noexcept = default;

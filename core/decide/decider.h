@@ -12,6 +12,8 @@
 
 namespace wm {
 
+class Standings;
+
 /// Answers questions about one shop as known at one instant (`known`: only what had been recorded by then,
 /// and not struck out by then; nothing: all that is known, less what has been struck out).
 ///
@@ -58,6 +60,10 @@ class Decider {
   const Rulebook* in_force(Instant t) const;
 
  private:
+  friend class Current;
+  /// Over what another keeps; it must outlive this.
+  explicit Decider(Standings& standings);
+
   struct Engine;
   std::unique_ptr<Engine> engine_;
 };

@@ -42,9 +42,7 @@ Known::Known(const Shop& shop, std::optional<Instant> known)
   for (const Rulebook& rulebook : shop.rulebooks) {
     if (!known || rulebook.recorded <= *known) rulebooks_.push_back(rulebook);
   }
-  for (const Machine& machine : shop.machines) {
-    machine_class_[names_.add(machine.id)] = add_target(machine.machine_class);
-  }
+  for (const Machine& machine : shop.machines) set_machine(machine);
   std::vector<PersonId> people = shop.people;
   std::sort(people.begin(), people.end());
   for (const PersonId& person : people) people_.push_back(names_.add(person));
@@ -64,7 +62,12 @@ RecordNo Known::number(const Record& record) {
   record_ids_.push_back(record.id);
   record_ats_.push_back(record.at);
   record_places_.push_back({static_cast<std::uint8_t>(record.fact.index()), no_name});
-  by_id_.insert(no);
+  // The id of a record that was taken out may come again.
+  const auto [place, fresh] = by_id_.insert(no);
+  if (!fresh) {
+    by_id_.erase(place);
+    by_id_.insert(no);
+  }
   return no;
 }
 
@@ -379,6 +382,10 @@ std::vector<TargetName> Known::targets() const {
     for (TargetName& target : targets_of(rulebook)) targets.insert(std::move(target));
   }
   return {targets.begin(), targets.end()};
+}
+
+void Known::set_machine(const Machine& machine) {
+  machine_class_[names_.add(machine.id)] = add_target(machine.machine_class);
 }
 
 NameId Known::machine_class(NameId machine) const {

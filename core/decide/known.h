@@ -173,6 +173,7 @@ class Known {
   const std::vector<Publication>& publications(NameId item) const { return at_or_none(publications_, item); }
   /// When the target or class itself was changed, in order.
   const std::vector<KnownChange>& changes(NameId target) const { return at_or_none(changes_, target); }
+  void set_machine(const Machine& machine);
   const std::vector<KnownLockout>& lockouts(NameId machine) const { return at_or_none(lockouts_, machine); }
   /// The class of a machine, by name; no_name where there is no such machine.
   NameId machine_class(NameId machine) const;

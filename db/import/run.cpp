@@ -76,7 +76,7 @@ Expected<Committed> run(const std::vector<ImportPlan>& plans, Store& store) {
   for (const ImportPlan& plan : plans)
     if (const auto ready = check_ready(plan); !ready) return tl::unexpected(ready.error());
   const std::vector<Placed> placed = in_order(plans);
-  if (placed.empty()) return Committed{store.last_commit(), {}, {}, true};
+  if (placed.empty()) return Committed{store.last_commit(), {}, {}, true, {}};
   std::vector<Command> commands;
   commands.reserve(placed.size());
   for (const Placed& p : placed) commands.push_back(*p.command);

@@ -6,32 +6,16 @@ namespace wm::db {
 namespace {
 
 /// Changes whom a record is about to whom they count for.
-class Renamer {
- public:
-  Renamer(const Memory& memory, std::optional<Instant> known) {
-    for (const Person& person : memory.people()) {
-      PersonId root = memory.joined(person.id, known);
-      if (root != person.id) to_.emplace(person.id, std::move(root));
-    }
-  }
-  bool renames(const PersonId& id) const { return to_.contains(id); }
-  void apply(Fact& fact) const {
-    if (to_.empty()) return;
-    std::visit(
-        [&](auto& f) {
-          if constexpr (requires { f.person; }) rename(f.person);
-          if constexpr (requires { f.assessor; }) rename(f.assessor);
-          if constexpr (requires { f.supervisor; }) rename(f.supervisor);
-        },
-        fact);
-  }
-
- private:
-  void rename(PersonId& id) const {
-    if (const auto found = to_.find(id); found != to_.end()) id = found->second;
-  }
-  std::unordered_map<PersonId, PersonId> to_;
-};
+template <class CountsFor>
+void rename(Fact& fact, CountsFor counts_for) {
+  std::visit(
+      [&](auto& f) {
+        if constexpr (requires { f.person; }) f.person = counts_for(f.person);
+        if constexpr (requires { f.assessor; }) f.assessor = counts_for(f.assessor);
+        if constexpr (requires { f.supervisor; }) f.supervisor = counts_for(f.supervisor);
+      },
+      fact);
+}
 
 bool is_known(const Entry& entry, std::optional<Instant> known) {
   if (!known) return !entry.voided;
@@ -52,10 +36,14 @@ void add_machine(Shop& shop, const MachineAdded& added) {
 Shop known_shop(const Memory& memory, const Zone& zone, std::optional<Instant> known) {
   Shop shop;
   shop.zone = zone;
-  const Renamer renamer(memory, known);
-  for (const Person& person : memory.people())
-    if (!renamer.renames(person.id) && (!known || memory.person_since(person.id) <= *known))
+  std::unordered_map<PersonId, PersonId> joined;
+  for (const Person& person : memory.people()) {
+    PersonId root = memory.joined(person.id, known);
+    if (root != person.id)
+      joined.emplace(person.id, std::move(root));
+    else if (!known || memory.person_since(person.id) <= *known)
       shop.people.push_back(person.id);
+  }
   for (const Memory::Issued& issued : memory.issued())
     if (is_known(*memory.find(issued.record), known)) shop.rulebooks.push_back(issued.rulebook);
   shop.records.reserve(memory.entries().size());
@@ -66,9 +54,19 @@ Shop known_shop(const Memory& memory, const Zone& zone, std::optional<Instant> k
     if (fact == nullptr) continue;
     Record& record =
         shop.records.emplace_back(Record{entry.id, entry.at, entry.recorded, entry.voided, *fact});
-    renamer.apply(record.fact);
+    if (joined.empty()) continue;
+    rename(record.fact, [&](const PersonId& id) {
+      const auto found = joined.find(id);
+      return found == joined.end() ? id : found->second;
+    });
   }
   return shop;
+}
+
+Record known_record(const Memory& memory, const Entry& entry) {
+  Record record{entry.id, entry.at, entry.recorded, entry.voided, std::get<Fact>(entry.fact)};
+  rename(record.fact, [&](const PersonId& id) { return memory.joined(id); });
+  return record;
 }
 
 }  // namespace wm::db

@@ -106,6 +106,16 @@ TEST_CASE("one record at a time, and struck out again, it says what a shop made 
         CHECK(current.who(x, t, Rung::supervised) == is.who(x, t, Rung::supervised));
         CHECK(current.able_to_assess(person, x, t) == is.able_to_assess(person, x, t));
         CHECK(current.able_to_supervise(person, x, t) == is.able_to_supervise(person, x, t));
+        Decider& kept = current.decider();
+        CHECK(kept.rung(person, x, t) == is.rung(person, x, t));
+        CHECK(kept.standing(person, x, t) == is.standing(person, x, t));
+        CHECK(kept.timeline(person, x, t, forever) == is.timeline(person, x, t, forever));
+        CHECK(kept.assessors(x, t) == is.assessors(x, t));
+        if (!shop.machines.empty()) {
+          const MachineId& unit = shop.machines.front().id;
+          CHECK(kept.may_start(person, unit, "", t, true, shop.people, {}) ==
+                is.may_start(person, unit, "", t, true, shop.people, {}));
+        }
         std::vector<Rung> everyone;
         for (const PersonId& each : is.people())
           for (const TargetName& target : is.targets()) everyone.push_back(is.rung(each, target, t));
@@ -118,7 +128,9 @@ TEST_CASE("one record at a time, and struck out again, it says what a shop made 
       INFO("world " << world << ", taking " << record.id << " " << kind_word(record.fact));
       const Shop before = shop;
       shop.records.push_back(record);
-      check(before, shop, current.take(record));
+      const std::vector<Shift> supposed = current.if_taken(record), taken_in = current.take(record);
+      CHECK(supposed == taken_in);
+      check(before, shop, taken_in);
       ++taken;
     }
     for (int i = 0; i < 8 && !shop.records.empty(); ++i) {
@@ -129,8 +141,11 @@ TEST_CASE("one record at a time, and struck out again, it says what a shop made 
       const Shop before = shop;
       const std::vector<StandingChange> resting = current.rests_on(id, at);
       shop.records.erase(shop.records.begin() + static_cast<std::ptrdiff_t>(n));
-      CHECK(resting == Current(before).rests_on(id, at));
-      check(before, shop, current.strike_out(id));
+      Current was(before);
+      CHECK(resting == was.rests_on(id, at));
+      const std::vector<Shift> shifts = current.strike_out(id);
+      check(before, shop, shifts);
+      CHECK(current.shifts_from(was) == shifts);
     }
     const Instant at = worlds::instant_from(tape, shop);
     Rulebook other = worlds::shop_from(tape).rulebooks.front();
