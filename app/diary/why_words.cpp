@@ -117,7 +117,7 @@ QString fit_words(const Session& session, const SlotQuestion& question, const Sl
 
 QString none_words(Session& session, const SlotQuestion& question, const TargetName& target) {
   const NoneWords words(session, question, target);
-  if (const QString end = words.hopeless(); !end.isEmpty()) return end;
+  if (QString end = words.hopeless(); !end.isEmpty()) return end;
   const WhyNone why = why_none(question);
   QStringList sentences, helps;
   for (Fit fit : why.never) sentences << words.obstacle(fit);

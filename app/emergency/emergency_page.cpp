@@ -63,7 +63,7 @@ EmergencyPage::EmergencyPage(Session& session, QWidget* parent)
   severity_->setObjectName("severity");
   who_->field()->setObjectName("incident_person");
   severity_->setPlaceholderText(tr("choose"));
-  auto* heading = new QLabel(title());
+  auto* heading = new QLabel(EmergencyPage::title());
   heading->setProperty("role", "large");
   incident_ = incident_block();
   auto* grid = new QGridLayout(this);

@@ -34,7 +34,7 @@ constexpr std::size_t most_shown = 3;
 
 }  // namespace
 
-PersonForm::PersonForm(std::vector<KnownPerson> known, std::optional<db::Person> before, Day today,
+PersonForm::PersonForm(std::vector<KnownPerson> known, const std::optional<db::Person>& before, Day today,
                        QWidget* parent)
     : Form(before ? tr("Correct details") : tr("New person"), tr("Save"), parent),
       known_(std::move(known)),

@@ -13,7 +13,7 @@ class PersonForm : public Form {
   Q_OBJECT
  public:
   /// `before`: whose details are corrected; nothing: somebody new, who is asked for a birth date.
-  PersonForm(std::vector<KnownPerson> known, std::optional<db::Person> before, Day today,
+  PersonForm(std::vector<KnownPerson> known, const std::optional<db::Person>& before, Day today,
              QWidget* parent = nullptr);
 
   db::Person person() const;

@@ -73,7 +73,8 @@ class DoorPainter {
   void names(const QRectF& box, const DoorPiece& piece) const {
     const std::size_t lines = (piece.rows.size() + page_.columns - 1) / page_.columns;
     for (std::size_t i = 0; i < piece.rows.size(); ++i) {
-      const QRectF line(box.left() + static_cast<double>(i / lines) * page_.column_width,
+      const std::size_t column = i / lines;
+      const QRectF line(box.left() + static_cast<double>(column) * page_.column_width,
                         box.top() + static_cast<double>(i % lines) * page_.row_height,
                         page_.column_width - gap, page_.row_height);
       name(line, table_.rows[piece.rows[i]], table_.rows[piece.rows[i]].cells[piece.column]);

@@ -126,7 +126,8 @@ class Filler {
     QStringList names;
     for (const std::size_t row : people) names << table_.rows[row].name;
     const QStringList lines = run_in(before, names, blank_.points, width_);
-    if (!room((title.isEmpty() ? 0 : group()) + std::min<double>(2, lines.size()) * blank_.row_height))
+    if (!room((title.isEmpty() ? 0 : group()) +
+              static_cast<double>(std::min<qsizetype>(2, lines.size())) * blank_.row_height))
       go_on(column);
     if (!title.isEmpty()) heading(column, title, Rung::supervised);
     for (const QString& line : lines) {

@@ -49,7 +49,7 @@ class CellPainter : public QStyledItemDelegate {
     const bool full = cell.rung == Rung::independent;
     const QRect words = box.adjusted(ladder_room, 0, 0, 0);
     if (cell.rung != Rung::barred)
-      draw_ladder(painter, QRectF(box.left(), box.top() + (box.height() - 18) / 2, 16, 18), cell.rung,
+      draw_ladder(painter, QRectF(box.left(), box.top() + (box.height() - 18) / 2.0, 16, 18), cell.rung,
                   full ? colours.full : colours.half, colours.line, colours.text);
     const QColor ink = cell.rung == Rung::barred ? colours.quiet : colours.text;
     if (detail.isEmpty()) return draw_text(painter, words, type(TypeSize::body, full), ink, cell_words(cell));

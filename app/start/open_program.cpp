@@ -38,8 +38,8 @@ Expected<db::Store> make(const std::string& path, const FirstAnswers& answers) {
 QString station_folder(const std::string& path) {
   const QByteArray shop = QFileInfo(QString::fromStdString(path)).canonicalFilePath().toUtf8();
   const QDir folder(QStandardPaths::writableLocation(QStandardPaths::AppLocalDataLocation));
-  const QString own = folder.filePath(
-      "station-" + QCryptographicHash::hash(shop, QCryptographicHash::Sha256).left(8).toHex());
+  QString own = folder.filePath("station-" +
+                                QCryptographicHash::hash(shop, QCryptographicHash::Sha256).left(8).toHex());
   QDir().mkpath(own);
   return own;
 }

@@ -81,9 +81,7 @@ bool PersonBox::eventFilter(QObject* watched, QEvent* event) {
     list_->setCurrentRow(qMin(row + 1, rows - 1));
   else if (key == Qt::Key_Up)
     list_->setCurrentRow(qMax(row - 1, 0));
-  else if (key == Qt::Key_Return || key == Qt::Key_Enter)
-    choose(row);
-  else if (key == Qt::Key_Tab && !chosen_)
+  else if (key == Qt::Key_Return || key == Qt::Key_Enter || (key == Qt::Key_Tab && !chosen_))
     choose(row);
   else
     return false;

@@ -15,8 +15,9 @@ void hatch(QPainter& painter, const QRectF& area, const QColor& ink) {
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setPen(QPen(ink, 1.6));
   // Lines start on a common grid, so that one strip's hatching runs on through its steps.
-  const qreal pitch = 5, first = std::floor((area.left() - area.height()) / pitch) * pitch;
-  for (qreal x = first; x < area.right() + area.height(); x += pitch)
+  constexpr int pitch = 5;
+  const int first = static_cast<int>(std::floor((area.left() - area.height()) / pitch)) * pitch;
+  for (int x = first; x < area.right() + area.height(); x += pitch)
     painter.drawLine(QPointF(x, area.bottom() + 1), QPointF(x + area.height() + 1, area.top()));
   painter.restore();
 }

@@ -12,7 +12,8 @@ QString listed_name(const db::Person& person) {
 }
 
 QString unit_name(std::string_view machine_class, const std::string& label) {
-  const QString machine = class_label(machine_class), unit = QString::fromStdString(label);
+  const QString machine = class_label(machine_class);
+  QString unit = QString::fromStdString(label);
   if (unit.contains(machine, Qt::CaseInsensitive)) return unit;
   return Words::tr("%1, %2", "a machine and its unit").arg(machine, unit);
 }

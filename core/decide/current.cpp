@@ -17,23 +17,8 @@ namespace wm {
 
 namespace {
 
-/// An answer, and the instants between which it stays the same.
-struct Card {
-  Span same;
-  StandingAnswer answer;
-};
-
 /// Past this many, all cards are let go: they can be made again.
 constexpr std::size_t most_cards = 20'000;
-
-/// Whose record rests on somebody's standing a second before: a check-out they assessed, a session they
-/// supervised.
-struct Witnessed {
-  Instant at;
-  NameId person;
-  NameId about;  // the check-out's name or the session's target
-  bool checkout;
-};
 
 std::vector<NameId> all_targets(Known& known) {
   std::vector<NameId> targets;
@@ -48,6 +33,19 @@ Shift shift(const PersonId& person, const TargetName& target, const Span& span) 
 }  // namespace
 
 struct Current::Engine {
+  /// An answer, and the instants between which it stays the same.
+  struct Card {
+    Span same;
+    StandingAnswer answer;
+  };
+  /// Whose record rests on somebody's standing a second before: a check-out they assessed, a session they
+  /// supervised.
+  struct Witnessed {
+    Instant at;
+    NameId person;
+    NameId about;  // the check-out's name or the session's target
+    bool checkout;
+  };
   /// Who is to be worked out again, on which targets: who may assess first, the longest appointed before the
   /// others, since others' standings rest on theirs.
   using Affected = std::map<std::pair<Instant, NameId>, TargetSet>;
@@ -308,7 +306,7 @@ const StandingAnswer& Current::standing(std::string_view person, std::string_vie
       engine.timelines.has(p, x) ? engine.timelines.steps(p, x) : engine.standings.steps_anew(p, x);
   auto& card = engine.cards[p][x];
   if (!card) {
-    card = std::make_unique<Card>();
+    card = std::make_unique<Engine::Card>();
     ++engine.card_count;
   }
   card->answer = standing_answer(engine.standings, steps, p, x, at);

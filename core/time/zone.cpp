@@ -42,7 +42,7 @@ constexpr std::int32_t days_a_stretch = 512;
 /// Stretches begin here and go on for as long as the program's years and the longest period after them.
 constexpr Day first_stretch = first_day + -days_a_stretch;
 constexpr std::size_t stretches =
-    static_cast<std::size_t>((last_day.number - first_stretch.number + 40'000) / days_a_stretch + 1);
+    (static_cast<std::size_t>(last_day.number - first_stretch.number) + 40'000) / days_a_stretch + 1;
 
 /// When each of a stretch of days starts: asked for again and again, and slow to find out.
 struct Stretch {

@@ -26,8 +26,9 @@ bool CurrentShop::follow(const Memory& memory, const Entry& entry) {
     const Entry* struck = memory.find(strike_out->record);
     if (struck != nullptr && std::holds_alternative<Fact>(struck->fact))
       return note(current_->strike_out(struck->id));
-    return struck == nullptr || (as<Join>(struck->fact) == nullptr && as<MachineAdded>(struck->fact) == nullptr &&
-                                 as<RulebookIssued>(struck->fact) == nullptr);
+    return struck == nullptr ||
+           (as<Join>(struck->fact) == nullptr && as<MachineAdded>(struck->fact) == nullptr &&
+            as<RulebookIssued>(struck->fact) == nullptr);
   }
   if (entry.voided) return true;
   if (as<Join>(entry.fact) != nullptr || as<RulebookIssued>(entry.fact) != nullptr) return false;

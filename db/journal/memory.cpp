@@ -62,7 +62,7 @@ void Memory::set_person(const Person& person, Instant since) {
   }
 }
 
-void Memory::set_people(std::vector<std::pair<Person, Instant>> people) {
+void Memory::set_people(const std::vector<std::pair<Person, Instant>>& people) {
   people_.clear();
   people_since_.clear();
   person_at_.clear();

@@ -38,7 +38,7 @@ class Memory {
   void add_rulebook(Rulebook rulebook);
   /// A new person, or one whose details have changed.
   void set_person(const Person& person, Instant since);
-  void set_people(std::vector<std::pair<Person, Instant>> people);
+  void set_people(const std::vector<std::pair<Person, Instant>>& people);
 
   /// A point to go back to. Only what was added one by one since can be taken back: not set_people.
   struct Mark {

@@ -130,7 +130,7 @@ Expected<void> read_people(Connection& connection, Memory& memory) {
     people.emplace_back(Person{column(0), column(1), column(2), column(3), column(4), column(5), column(6),
                                column(7), column(8)},
                         Instant{number((*q)->value(9))});
-  if (row) memory.set_people(std::move(people));
+  if (row) memory.set_people(people);
   return row.map([](bool) {});
 }
 

@@ -173,7 +173,8 @@ Planner::Goal Planner::one_of_kind(const Asked& asked, Instant t) {
 /// another can.
 std::vector<NameId> Planner::worth_asking(NameId checkout, Instant at) {
   const auto [place, fresh] = worth_asking_.try_emplace({checkout, at});
-  if (!fresh) return place->second;
+  std::vector<NameId>& worth = place->second;
+  if (!fresh) return worth;
   std::set<NameId> targets;
   for (const Asked& asked : asked_)
     if (asked.need->kind == NeedKind::checkout && asked.need->item == checkout) targets.insert(asked.x);
@@ -186,13 +187,12 @@ std::vector<NameId> Planner::worth_asking(NameId checkout, Instant at) {
     const bool another = std::any_of(can.begin(), can.end(), [&](const auto& other) {
       const bool takes_in =
           std::includes(other.second.begin(), other.second.end(), own->second.begin(), own->second.end());
-      const bool chosen =
-          std::find(place->second.begin(), place->second.end(), other.first) != place->second.end();
+      const bool chosen = std::find(worth.begin(), worth.end(), other.first) != worth.end();
       return takes_in && (other.second.size() > own->second.size() || chosen);
     });
-    if (!another) place->second.push_back(assessor);
+    if (!another) worth.push_back(assessor);
   }
-  return place->second;
+  return worth;
 }
 
 Planner::Goal Planner::checkout(const Asked& asked, Instant t) {
