@@ -281,6 +281,31 @@
     </message>
 </context>
 <context>
+    <name>Effects</name>
+    <message>
+        <source>%1 machines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>a person, a machine</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <comment>people</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standings that changed: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Pages</name>
     <message>
         <source>Desk</source>
@@ -2187,6 +2212,14 @@
         <source>Journal</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Nobody&apos;s standing rests on it now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standings that rest on it now: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::Legend</name>
@@ -2348,6 +2381,14 @@
     </message>
     <message>
         <source>Lessons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Published now, it would change nobody&apos;s standing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Published now, it would change the standings of: %1.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

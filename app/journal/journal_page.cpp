@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <set>
 
+#include "app/lists/effects.h"
 #include "app/widgets/key_button.h"
 #include "app/widgets/person_search.h"
 #include "app/words/words.h"
@@ -211,6 +212,12 @@ void JournalPage::describe(const QString& id) {
 void JournalPage::strike_out(const db::Entry& entry) {
   auto* form = new Form(tr("Strike out"), tr("Strike out"));
   form->say(record_sentence(entry, reader_));
+  std::vector<Shift> resting;
+  for (const StandingChange& change : session().current().rests_on(entry.id, session().now()))
+    resting.push_back({change.person, change.target, session().now(), {}});
+  form->say(resting.empty()
+                ? tr("Nobody's standing rests on it now.")
+                : tr("Standings that rest on it now: %1.").arg(affected_words(resting, session().store())));
   auto* reason = form->line(tr("Why"), "reason");
   form->say(
       tr("It stays in the journal, struck out, with this reason and your name. From then on it counts for "

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "app/lists/effects.h"
 #include "app/widgets/date_field.h"
 #include "app/widgets/key_button.h"
 #include "app/widgets/person_search.h"
@@ -140,6 +141,10 @@ void LessonsPage::publish(const std::string& name) {
   form->say(tr("People who have it in an earlier revision: %1. Where the rulebook asks for the current one, "
                "they need it again, at once or when the rulebook's changeover is over.")
                 .arg(with_earlier_only(name, last + 1)));
+  const Record supposed{"supposed", session().now(), session().now(), {}, Publish{name, last + 1}};
+  const QString whose = affected_words(session().current().if_taken(supposed), session().store());
+  form->say(whose.isEmpty() ? tr("Published now, it would change nobody's standing.")
+                            : tr("Published now, it would change the standings of: %1.").arg(whose));
   run_form(form, tr("Published."), [this, name, revision, from, news]() -> Expected<db::Committed> {
     bool number = false;
     const int chosen = revision->text().trimmed().toInt(&number);

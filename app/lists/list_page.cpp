@@ -5,6 +5,8 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "app/lists/effects.h"
+
 namespace wm::app {
 
 ListPage::ListPage(Session& session, const QString& search_words, std::vector<ListColumn> columns,
@@ -70,14 +72,14 @@ void ListPage::run_form(Form* form, const QString& said,
     const auto result = save();
     if (!result) return form->show_problem(result.error());
     panel_->close_form();
-    emit tell(said);
+    report(result, said);
   });
   panel_->show_form(form);
 }
 
 bool ListPage::report(const Expected<db::Committed>& result, const QString& said) {
   if (result)
-    emit tell(said);
+    emit tell((said + ' ' + changed_sentence(result->shifts, session().store())).trimmed());
   else
     emit tell_problem(result.error());
   return result.has_value();

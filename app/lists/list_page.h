@@ -30,9 +30,9 @@ class ListPage : public Page {
   QString chosen() const { return list_->chosen(); }
   /// Where Problems are shown while a form is open, and the cursor otherwise.
   void put_cursor_back();
-  /// Shows a form whose `save` commits something; it closes and `said` is told where that went well.
+  /// Shows a form whose `save` commits something; it closes and is reported where that went well.
   void run_form(Form* form, const QString& said, const std::function<Expected<db::Committed>()>& save);
-  /// Tells `said`, or the problem; whether it went well.
+  /// Tells `said` and whose standings changed, or the problem; whether it went well.
   bool report(const Expected<db::Committed>& result, const QString& said);
   void describe_again() { describe(chosen()); }
 

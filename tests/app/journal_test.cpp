@@ -60,11 +60,15 @@ class JournalTest : public QObject {
     page.findChild<QCheckBox*>("shift")->setChecked(true);
     QCOMPARE(list->rows().size(), std::size_t(1));
     shop.wait(60);
+    QSignalSpy told(&page, &Page::tell);
     press(page, Qt::Key_D, Qt::ControlModifier);
+    const QString bandsaw = QString::fromUtf8("Ελένη Παπαδοπούλου (Bandsaw).");
+    QVERIFY2(seen_on(page).contains("Standings that rest on it now: " + bandsaw), qPrintable(seen_on(page)));
     press(page, Qt::Key_Return);
     QVERIFY(page.findChild<QLabel*>("problem")->isVisible());  // no reason, no strike
     type(page, "Wrong person");
     press(page, Qt::Key_Return);
+    QCOMPARE(told.front().front().toString(), "Struck out. Standings that changed: " + bandsaw);
     QCOMPARE(shop.session().decider().rung("eleni", "bandsaw", shop.session().now()), Rung::barred);
     const auto row = std::ranges::find(list->rows(), QString::fromStdString(lesson), &ListRow::id);
     QVERIFY(row->struck);

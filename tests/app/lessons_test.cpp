@@ -19,6 +19,11 @@ class LessonsTest : public QObject {
     QCOMPARE(list->chosen(), QString("lathe"));
     press(page, Qt::Key_N, Qt::ControlModifier);
     QVERIFY2(seen_on(page).contains("earlier revision: 5."), qPrintable(seen_on(page)));
+    QVERIFY2(seen_on(page).contains(
+                 QString::fromUtf8("Published now, it would change the standings of: "
+                                   "Dee Griffith (Lathe), Thị Hương Nguyễn (Lathe), Nena Castellanos "
+                                   "(Lathe) and 2 more.")),
+             qPrintable(seen_on(page)));
     QCOMPARE(page.findChild<QLineEdit*>("revision")->text(), QString("2"));
     page.findChild<QLineEdit*>("news")->setText("The new chuck guard");
     press(page, Qt::Key_Return, Qt::ControlModifier);
