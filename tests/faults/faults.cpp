@@ -84,6 +84,7 @@ struct Words {
   std::int64_t every = 1;  // of so many points one is tried
   std::uint64_t seed = 1;
   std::int64_t kills = 0;
+  std::string only;  // a part of the name of the work that is tried; empty: all
   bool quiet = false;
 };
 
@@ -123,8 +124,11 @@ std::optional<Words> words_of(int argc, char** argv) {
   for (int i = 1; i < argc; i += 2) {
     const std::string word = argv[i];
     const long long number = i + 1 < argc ? std::strtoll(argv[i + 1], nullptr, 10) : -1;
-    if (number < 0) return std::nullopt;
-    if (word == "--every")
+    if (word == "--only" && i + 1 < argc)
+      words.only = argv[i + 1];
+    else if (number < 0)
+      return std::nullopt;
+    else if (word == "--every")
       words.every = std::max(1ll, number);
     else if (word == "--seed")
       words.seed = static_cast<std::uint64_t>(number);
@@ -200,6 +204,7 @@ int fault_run(const Words& words) {
   }
   Totals totals;
   for (const Work& work : all) {
+    if (work.name.find(words.only) == std::string::npos) continue;
     const std::int64_t before = totals.points;
     for (const Kind& kind : kinds) try_kind(disk, path, work, kind, words, totals);
     std::printf("%-45s %7lld points\n", work.name.c_str(), as(totals.points - before));
@@ -208,6 +213,7 @@ int fault_run(const Words& words) {
   std::printf("One of every %lld calls, seed %llu, %zu pieces of work:\n", as(words.every),
               static_cast<unsigned long long>(words.seed), all.size());
   bool well = print(totals);
+  if (!words.only.empty()) return well ? 0 : 1;
   well = catches(disk, path, all, Spoil::no_sync, "synchronous = OFF", words) && well;
   well = catches(disk, path, all, Spoil::no_transaction, "BEGIN and COMMIT left out", words) && well;
   std::printf("%.0f s\n", seconds_since(begun));
@@ -217,7 +223,7 @@ int fault_run(const Words& words) {
 int main_of(int argc, char** argv) {
   const auto words = words_of(argc, argv);
   if (!words) {
-    std::fprintf(stderr, "usage: faults [--every N] [--seed S] [--kills N]\n");
+    std::fprintf(stderr, "usage: faults [--every N] [--seed S] [--kills N] [--only WORK]\n");
     return 2;
   }
   db::make_application();

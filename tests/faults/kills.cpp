@@ -132,8 +132,8 @@ class Kills {
     for (std::int64_t i = 0; i < kills_a_store && result_.kills < wanted_ && result_.broken.empty(); ++i) {
       for (int p = 0; p < programs; ++p)
         if (programs_[p].id == 0) start(p);
-      usleep(500 + random_() % 60000);
-      const unsigned which = random_() % 3;
+      usleep(static_cast<useconds_t>(500 + random_() % 60000));
+      const auto which = random_() % 3;
       if (which != 1) kill(programs_[0]);
       if (which != 0) kill(programs_[1]);
       if (which == 2) check();

@@ -94,16 +94,16 @@ std::vector<std::pair<std::string, Command>> commands() {
 }
 
 /// More than fits into little memory.
-std::vector<Command> many_commands() {
+std::vector<Command> many_commands(int notes) {
   std::vector<Command> all;
   for (const auto& [name, command] : commands())
     if (std::holds_alternative<EnterFact>(command.action) ||
         std::holds_alternative<PutOutOfService>(command.action) ||
         std::holds_alternative<EnterPerson>(command.action))
       all.push_back(command);
-  for (int i = 0; i < 12; ++i)
+  for (int i = 0; i < notes; ++i)
     all.push_back(noted(command("more-" + std::to_string(i), "dee", own(Presence{"kim", i % 2 == 0})),
-                        std::string(900, static_cast<char>('a' + i))));
+                        std::string(900, static_cast<char>('a' + i % 26))));
   return all;
 }
 
@@ -335,6 +335,9 @@ std::vector<Work> all_work(Disk& disk, const std::string& path) {
   if (auto done = bench.store->commit_all(groundwork()); !done) stop("groundwork", done.error());
   const Files logged = disk.files();  // as a program leaves it that was killed
   const Files shop = opened_and_closed(disk, bench);
+  if (auto done = bench.open(); !done) stop("open", done.error());
+  if (auto done = bench.store->commit_all(many_commands(60)); !done) stop("many", done.error());
+  const Files large = opened_and_closed(disk, bench);
 
   add({.name = "make a store", .opens = true, .opened = false, .steps = {making}});
   add({.name = "open a store", .start = shop, .opens = true, .opened = false, .steps = {opening}});
@@ -345,7 +348,7 @@ std::vector<Work> all_work(Disk& disk, const std::string& path) {
        .steps = {opening}});
   // With little memory pages are read again and again, and written before the end of the transaction.
   add({.name = "open a store, with little memory",
-       .start = logged,
+       .start = large,
        .opens = true,
        .opened = false,
        .memory_pages = 5,
@@ -371,7 +374,7 @@ std::vector<Work> all_work(Disk& disk, const std::string& path) {
   add({.name = "several commands at once, with little memory",
        .start = shop,
        .memory_pages = 5,
-       .steps = {entering(many_commands())}});
+       .steps = {entering(many_commands(12))}});
   add({.name = "import into a shop that runs", .start = shop, .steps = {importing("mia")}});
   add({.name = "import that makes a shop", .start = empty, .steps = {importing("")}});
   add(evening);
