@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include "app/desk/answer_reader.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -34,8 +35,8 @@ QString sentence(Session& session, const PersonId& person, const TargetName& tar
   Decider& decider = session.decider(std::nullopt);
   const Rulebook* rulebook = decider.in_force(session.now());
   const auto conditions = rulebook ? conditions_of(*rulebook, target) : std::vector<Condition>{};
-  return standing_sentence(called(session, person), target, decider.standing(person, target, session.now()),
-                           conditions, {}, session.zone(), session.now());
+  return standing_sentence(target, decider.standing(person, target, session.now()), conditions, {},
+                           answer_reader(session, person));
 }
 
 }  // namespace

@@ -3,9 +3,13 @@
 #include <algorithm>
 #include <set>
 
-#include "app/desk/next_step.h"
+#include "app/desk/answer_reader.h"
 #include "app/desk/tr.h"
-#include "app/words/labels.h"
+#include "app/words/grace_words.h"
+#include "app/words/pause_words.h"
+#include "app/words/route_words.h"
+#include "app/words/start_words.h"
+#include "app/words/words.h"
 
 namespace wm::app {
 
@@ -19,15 +23,16 @@ class Answering {
         person_(person),
         target_(target),
         standing_(session.decider().standing(person, target, session.at())),
-        called_(called(session.store().person(person))) {}
+        reader_(answer_reader(session, person)) {}
 
   DeskAnswer answer() {
     DeskAnswer a;
     a.machine = target_label(target_);
     a.rung = standing_.standing;
-    a.sentence = standing_sentence(called_, target_, standing_, conditions(), restrictions(), session_.zone(),
-                                   session_.at());
-    if (!session_.asked_at()) a.now = now();
+    a.sentence = standing_sentence(target_, standing_, conditions(), restrictions(), reader_);
+    if (!paused())
+      a.since = (since_sentence(standing_, reader_) + ' ' + next_sentence(standing_, reader_)).trimmed();
+    a.now = paused() ? pause_sentences(standing_, knows_reasons(), reader_).join(' ') : now();
     a.needs_title = needs_title();
     a.needs = needs();
     add_next(a);
@@ -35,7 +40,7 @@ class Answering {
   }
 
  private:
-  QString name(const PersonId& id) const { return person_name(session_.store().person(id)); }
+  bool paused() const { return !standing_.suspensions.empty(); }
   bool knows_reasons() const { return session_.role() >= db::Role::instructor; }
 
   std::vector<Condition> conditions() const {
@@ -68,28 +73,41 @@ class Answering {
     for (const Reason& part : reason.of) collect(part, records);
   }
 
+  // Who is here now says nothing about another day.
   QString now() const {
-    if (!standing_.suspensions.empty()) return paused_because();
-    if (standing_.standing == Rung::barred) return {};
+    if (session_.asked_at() || standing_.standing == Rung::barred) return {};
     const std::string machine = unit();
     if (machine.empty()) return DeskWords::tr("The shop has no unit of this machine.");
     const auto slash = target_.find('/');
     const std::string mode = slash == std::string::npos ? std::string() : target_.substr(slash + 1);
-    std::vector<PersonId> others = shop_.present;
-    std::erase(others, person_);
     const MayStart may = session_.decider().may_start(person_, machine, mode, session_.now(),
-                                                      !shop_.staff.empty(), others, shop_.busy);
-    if (!may.may) return hindered(may);
-    if (standing_.standing == Rung::independent) return DeskWords::tr("All of that is so now.");
-    QStringList names;
-    for (const PersonId& id : may.can_supervise) names << name(id);
-    return DeskWords::tr("Here now who can supervise: %1.").arg(names.join(DeskWords::tr(", ")));
+                                                      !shop_.staff.empty(), shop_.present, shop_.busy);
+    if (may.may) return may_start_sentence(may, standing_.standing, reader_);
+    const StartReader start{reader_, [this](const RecordId& lockout) { return tag_of(lockout); },
+                            [this] { return could_supervise(); }};
+    return DeskWords::tr("Not now: %1").arg(hindrance_sentences(may, start).join(' '));
   }
 
-  QString hindered(const MayStart& may) const {
-    QStringList sentences;
-    for (const Hindrance h : may.because) sentences << hindrance_sentence(h, called_);
-    return DeskWords::tr("Not now: %1").arg(sentences.join(' '));
+  const db::Tag* tag_of(const RecordId& lockout) const {
+    for (const OutOfService& out : shop_.out)
+      if (out.tag && out.tag->lockout == lockout) return &*out.tag;
+    return nullptr;
+  }
+
+  // Assessors before others, who are asked for only where there is none.
+  QStringList could_supervise() const {
+    Decider& decider = session_.decider();
+    std::vector<PersonId> able = decider.assessors(target_, session_.now());
+    std::erase(able, person_);
+    if (able.empty()) {
+      able = decider.who(target_, session_.now(), Rung::independent);
+      std::erase_if(able, [&](const PersonId& id) {
+        return id == person_ || !decider.able_to_supervise(id, target_, session_.now());
+      });
+    }
+    QStringList names;
+    for (const PersonId& id : able) names << reader_.name_of(id);
+    return names;
   }
 
   // The first unit that is in service, else any.
@@ -105,16 +123,7 @@ class Answering {
     return found;
   }
 
-  QString paused_because() const {
-    if (!knows_reasons()) return {};
-    QStringList lines;
-    for (const SuspensionAnswer& suspension : standing_.suspensions)
-      if (const db::Entry* entry = session_.entry(suspension.suspension); entry && !entry->note.empty())
-        lines << DeskWords::tr("Reason: %1").arg(QString::fromStdString(entry->note));
-    return lines.join('\n');
-  }
-
-  Rung next_rung() const { return standing_.standing == Rung::barred ? Rung::supervised : Rung::independent; }
+  Rung next_rung() const { return rung_above(standing_.standing); }
 
   QString needs_title() const {
     if (standing_.standing == Rung::independent) return DeskWords::tr("What this rests on");
@@ -125,11 +134,9 @@ class Answering {
   // What is missing first; what is there after it.
   std::vector<NeedLine> needs() const {
     std::vector<NeedLine> missing, there;
-    const auto record_of = [this](const RecordId& id) { return session_.entry(id); };
-    const auto name_of = [this](const PersonId& id) { return name(id); };
     for (const GateAnswer& gate : standing_.gates) {
       if (gate.guards > next_rung()) continue;
-      const auto lines = need_lines(gate, record_of, name_of, session_.zone(), session_.at());
+      const auto lines = need_lines(gate, reader_);
       auto& part = gate.state == GateState::unmet ? missing : there;
       part.insert(part.end(), lines.begin(), lines.end());
     }
@@ -137,29 +144,41 @@ class Answering {
     return missing;
   }
 
+  // What is due comes first, then the way up; where there is none, what falls due next.
   void add_next(DeskAnswer& a) const {
-    if (!standing_.suspensions.empty()) {
-      a.step = NextStep::manager;
-      return;
+    if (paused()) return;
+    a.way = due_sentences(standing_, reader_);
+    a.step = next_renewal(standing_);
+    if (standing_.standing == Rung::independent) {
+      if (const QString due = next_due_sentence(standing_, reader_); a.way.isEmpty() && !due.isEmpty())
+        a.way << due;
+      a.next = a.way.join(' ');
+    } else {
+      add_route(a);
     }
-    const Missing missing = first_missing(standing_, next_rung());
-    a.step = missing.step;
-    a.item = missing.item;
-    switch (missing.step) {
-      case NextStep::paper:
-        a.next = DeskWords::tr("Take the paper: %1.").arg(item_label(missing.item));
-        break;
-      case NextStep::lesson:
-        a.next = DeskWords::tr("The lesson first: %1.").arg(item_label(missing.item));
-        break;
-      case NextStep::quiz:
-        a.next = DeskWords::tr("The quiz first: %1.").arg(item_label(missing.item));
-        break;
-      case NextStep::one_on_one:
-      case NextStep::manager:
-      case NextStep::nothing:
-        break;
-    }
+  }
+
+  void add_route(DeskAnswer& a) const {
+    const Route route = session_.decider().route(person_, target_, next_rung(), session_.at());
+    if (a.step.step == NextStep::nothing) a.step = next_on(route);
+    const RouteWords words = route_words(route, target_, next_rung(), reader_);
+    QStringList said = a.way;
+    // Of a lone one-on-one the booking that fits says more.
+    const bool lone = a.step.step == NextStep::one_on_one && route.steps.size() == 1 && route.reaches;
+    if (!lone) said << in_short(words);
+    a.next = said.join(' ');
+    a.way << words.sentences();
+  }
+
+  // As much as the panel has room for.
+  static QStringList in_short(const RouteWords& words) {
+    constexpr std::size_t most_days = 2;
+    if (words.days.size() <= most_days) return words.sentences();
+    QStringList said;
+    for (std::size_t day = 0; day < most_days; ++day) said << words.day_sentence(day);
+    said << DeskWords::tr("More steps follow: print this for all of them.") << words.outcome;
+    if (!words.doubt.isEmpty()) said << words.doubt;
+    return said;
   }
 
   Session& session_;
@@ -167,16 +186,10 @@ class Answering {
   PersonId person_;
   TargetName target_;
   StandingAnswer standing_;
-  QString called_;
+  AnswerReader reader_;
 };
 
 }  // namespace
-
-QString called(const std::optional<db::Person>& person) {
-  if (person && !person->nickname.empty()) return QString::fromStdString(person->nickname);
-  if (person && !person->given.empty()) return QString::fromStdString(person->given);
-  return person_name(person);
-}
 
 DeskAnswer desk_answer(Session& session, const ShopNow& shop, const PersonId& person,
                        const TargetName& target) {

@@ -4,7 +4,7 @@
 #include <QVBoxLayout>
 
 #include "app/desk/print_missing.h"
-#include "app/words/labels.h"
+#include "app/words/words.h"
 
 namespace wm::app {
 
@@ -26,6 +26,7 @@ AnswerPanel::AnswerPanel(Session& session, QWidget* parent)
       machine_(wrapped("heading")),
       ladder_(new LadderView),
       sentence_(wrapped("large")),
+      since_(wrapped("quiet")),
       now_(wrapped()),
       needs_title_(wrapped("heading")),
       needs_(new NeedList),
@@ -40,6 +41,7 @@ AnswerPanel::AnswerPanel(Session& session, QWidget* parent)
   stack_->addWidget(blank_side());
   stack_->addWidget(form_);
   sentence_->setObjectName("answer");
+  since_->setObjectName("answer_since");
   now_->setObjectName("answer_now");
   next_->setObjectName("next_step");
   connect(form_, &PaperForm::closed, this, [this] {
@@ -60,6 +62,7 @@ QWidget* AnswerPanel::answer_side() {
   head->addWidget(ladder_);
   column->addLayout(head);
   column->addWidget(sentence_);
+  column->addWidget(since_);
   column->addWidget(now_);
   column->addSpacing(4);
   column->addWidget(needs_title_);
@@ -132,6 +135,8 @@ void AnswerPanel::show_answer(const ShopNow& shop, const PersonId& person, const
   machine_->setText(answer_.machine);
   ladder_->set(answer_.rung);
   sentence_->setText(answer_.sentence);
+  since_->setText(answer_.since);
+  since_->setVisible(!answer_.since.isEmpty());
   now_->setText(answer_.now);
   now_->setVisible(!answer_.now.isEmpty());
   quiz_->setVisible(enters_quizzes());
@@ -143,7 +148,7 @@ void AnswerPanel::show_answer(const ShopNow& shop, const PersonId& person, const
 void AnswerPanel::offer(const DeskAnswer& answer, const ShopNow& shop) {
   offer_ = {};
   QString words, next = answer.next;
-  switch (answer.step) {
+  switch (answer.step.step) {
     case NextStep::paper:
       words = tr("Take the paper");
       break;
@@ -158,10 +163,9 @@ void AnswerPanel::offer(const DeskAnswer& answer, const ShopNow& shop) {
       break;
     case NextStep::one_on_one:
       offer_ = booking_offer(session_, shop, person_, target_);
-      next = offer_.sentence;
+      next = (next + ' ' + offer_.sentence).trimmed();
       words = offer_.booking ? offer_.button : offer_.booked ? QString() : tr("Put on the waiting list");
       break;
-    case NextStep::manager:
     case NextStep::nothing:
       break;
   }
@@ -172,7 +176,7 @@ void AnswerPanel::offer(const DeskAnswer& answer, const ShopNow& shop) {
 }
 
 void AnswerPanel::do_next() {
-  switch (answer_.step) {
+  switch (answer_.step.step) {
     case NextStep::paper:
       return take_paper();
     case NextStep::lesson:
@@ -181,7 +185,6 @@ void AnswerPanel::do_next() {
       return enter_quiz();
     case NextStep::one_on_one:
       return offer_.booking ? book() : wait();
-    case NextStep::manager:
     case NextStep::nothing:
       return;
   }
@@ -218,10 +221,10 @@ void AnswerPanel::attest_lesson() { open_form(PaperForm::Kind::lesson); }
 void AnswerPanel::enter_quiz() { open_form(PaperForm::Kind::quiz); }
 
 void AnswerPanel::open_form(PaperForm::Kind kind) {
-  const bool next_is_of_kind = (kind == PaperForm::Kind::paper && answer_.step == NextStep::paper) ||
-                               (kind == PaperForm::Kind::lesson && answer_.step == NextStep::lesson) ||
-                               (kind == PaperForm::Kind::quiz && answer_.step == NextStep::quiz);
-  form_->start(kind, person_, next_is_of_kind ? answer_.item : std::string());
+  const bool next_is_of_kind = (kind == PaperForm::Kind::paper && answer_.step.step == NextStep::paper) ||
+                               (kind == PaperForm::Kind::lesson && answer_.step.step == NextStep::lesson) ||
+                               (kind == PaperForm::Kind::quiz && answer_.step.step == NextStep::quiz);
+  form_->start(kind, person_, next_is_of_kind ? answer_.step.item : std::string());
   stack_->setCurrentWidget(form_);
   form_->setFocus();
 }

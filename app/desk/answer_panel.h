@@ -64,6 +64,7 @@ class AnswerPanel : public QFrame {
   QLabel* machine_;
   LadderView* ladder_;
   QLabel* sentence_;
+  QLabel* since_;
   QLabel* now_;
   QLabel* needs_title_;
   NeedList* needs_;

@@ -3,7 +3,7 @@
 #include <QWidget>
 #include <vector>
 
-#include "app/words/words.h"
+#include "app/words/needs.h"
 
 namespace wm::app {
 

@@ -4,38 +4,44 @@ namespace wm::app {
 
 namespace {
 
-struct StepOf {
-  Missing operator()(const NeedDocument& n) const { return {NextStep::paper, n.document}; }
-  Missing operator()(const NeedLesson& n) const { return {NextStep::lesson, n.lesson}; }
-  Missing operator()(const NeedQuiz& n) const { return {NextStep::quiz, n.quiz}; }
-  Missing operator()(const NeedCheckout& n) const { return {NextStep::one_on_one, n.checkout}; }
-  Missing operator()(const NeedPractice&) const { return {NextStep::one_on_one, {}}; }
-  Missing operator()(const NeedRecentUse&) const { return {NextStep::one_on_one, {}}; }
-  // Time brings the one, another machine the others: nothing to do here.
-  Missing operator()(const NeedAge&) const { return {}; }
-  Missing operator()(const NeedStanding&) const { return {}; }
-  Missing operator()(const NeedTierStanding&) const { return {}; }
-  Missing operator()(const NeedAllOf&) const { return {}; }
-  Missing operator()(const NeedAnyOf&) const { return {}; }
-  Missing operator()(const NeedSomeOf&) const { return {}; }
+struct OfStep {
+  Next operator()(const Document& s) const { return {NextStep::paper, s.document}; }
+  Next operator()(const Lesson& s) const { return {NextStep::lesson, s.lesson}; }
+  Next operator()(const Quiz& s) const { return {NextStep::quiz, s.quiz}; }
+  Next operator()(const Checkout& s) const { return {NextStep::one_on_one, s.checkout}; }
+  Next operator()(const Supervised&) const { return {NextStep::one_on_one, {}}; }
+  // A use needs no button, and no route has any other.
+  template <class T>
+  Next operator()(const T&) const {
+    return {};
+  }
 };
 
-void look(const Reason& reason, Missing& first) {
-  if (reason.holds) return;
-  const Missing here = std::visit(StepOf{}, reason.need.need);
-  const bool sooner =
-      here.step != NextStep::nothing && (first.step == NextStep::nothing || here.step < first.step);
-  if (sooner) first = here;
-  for (const Reason& part : reason.of) look(part, first);
-}
+struct OfNeed {
+  Next operator()(const NeedDocument& n) const { return {NextStep::paper, n.document}; }
+  Next operator()(const NeedLesson& n) const { return {NextStep::lesson, n.lesson}; }
+  Next operator()(const NeedQuiz& n) const { return {NextStep::quiz, n.quiz}; }
+  Next operator()(const NeedCheckout& n) const { return {NextStep::one_on_one, n.checkout}; }
+  // The others have no grace, or several ways out of it.
+  template <class T>
+  Next operator()(const T&) const {
+    return {};
+  }
+};
 
 }  // namespace
 
-Missing first_missing(const StandingAnswer& answer, Rung rung) {
-  Missing first;
-  for (const GateAnswer& gate : answer.gates)
-    if (gate.guards <= rung && gate.state == GateState::unmet) look(gate.reason, first);
-  return first;
+Next next_on(const Route& route) {
+  return route.steps.empty() ? Next{} : std::visit(OfStep{}, route.steps.front().fact);
+}
+
+Next next_renewal(const StandingAnswer& answer) {
+  for (const GateAnswer& gate : answer.gates) {
+    if (gate.state != GateState::in_grace || gate.spared || gate.guards > answer.standing) continue;
+    const Next next = std::visit(OfNeed{}, gate.reason.need.need);
+    if (next.step != NextStep::nothing) return next;
+  }
+  return {};
 }
 
 }  // namespace wm::app

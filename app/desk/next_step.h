@@ -1,18 +1,21 @@
 #pragma once
-// What a person does next, out of what an answer says is missing.
+// Which button does what comes next: for the first step of a route, or for what is to be renewed.
 #include <string>
 
-#include "app/desk/answer.h"
+#include "core/decide/answers.h"
 
 namespace wm::app {
 
-struct Missing {
+enum class NextStep { nothing, paper, lesson, quiz, one_on_one };
+
+struct Next {
   NextStep step = NextStep::nothing;
-  std::string item;
+  std::string item;  // the paper, lesson or quiz
 };
 
-/// Of the requirements that do not hold for `rung`, the one that a shop sees to first: papers, then lessons,
-/// then quizzes, then what happens at the machine (common practice, no source).
-Missing first_missing(const StandingAnswer& answer, Rung rung);
+/// The first step of the route; nothing where it has none.
+Next next_on(const Route& route);
+/// Of the gates in grace that keep the standing, the first that a button can renew.
+Next next_renewal(const StandingAnswer& answer);
 
 }  // namespace wm::app

@@ -8,6 +8,7 @@
 #include <QTextDocument>
 
 #include "app/desk/tr.h"
+#include "app/words/words.h"
 
 namespace wm::app {
 
@@ -28,13 +29,14 @@ QString answer_sheet(const Session& session, const QString& name, const DeskAnsw
   QString html = QStringLiteral("<p>%1</p><h2>%2</h2><h3>%3</h3>")
                      .arg(QString::fromStdString(session.store().details().name).toHtmlEscaped(),
                           name.toHtmlEscaped(), answer.sentence.toHtmlEscaped());
+  if (!answer.since.isEmpty()) html += QStringLiteral("<p>%1</p>").arg(answer.since.toHtmlEscaped());
   html += QStringLiteral("<p><b>%1</b></p>").arg(answer.needs_title.toHtmlEscaped());
   for (const NeedLine& need : answer.needs)
     html += QStringLiteral("<p style='margin-left:%1px'>%2 %3<br><small>%4</small></p>")
                 .arg(20 * need.depth)
                 .arg(need.holds ? QStringLiteral("☑") : QStringLiteral("☐"), need.what.toHtmlEscaped(),
                      need.detail.toHtmlEscaped());
-  for (const QString& line : {answer.next, next})
+  for (const QString& line : answer.way + QStringList{next})
     if (!line.isEmpty()) html += QStringLiteral("<p>%1</p>").arg(line.toHtmlEscaped());
   html += QStringLiteral("<p><small>%1<br>%2</small></p>")
               .arg(DeskWords::tr("As known on %1.")

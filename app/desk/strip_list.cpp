@@ -75,8 +75,8 @@ bool StripList::viewportEvent(QEvent* event) {
   const qreal x = help->pos().x();
   if (!index.isValid() || model_->row(index.row()).heading()) return true;
   const Instant t = x < on.left || x > on.left + on.width ? strips().today : on.at(x);
-  QToolTip::showText(help->globalPos(), why_at(session_, person_, model_->row(index.row()).target, t),
-                     viewport(), visualRect(index));
+  QToolTip::showText(help->globalPos(), why_at(session_, person_, model_->row(index.row()), t), viewport(),
+                     visualRect(index));
   return true;
 }
 

@@ -24,6 +24,7 @@ QVariant StripModel::data(const QModelIndex& index, int role) const {
   const StripRow& r = row(index.row());
   // The words a row is found by when its first letters are typed.
   if (role == Qt::DisplayRole) return r.heading() ? tr("Tier %1").arg(r.tier) : target_label(r.target);
+  if (role == Qt::AccessibleDescriptionRole) return r.spoken;
   if (role != Qt::AccessibleTextRole) return {};
   if (r.heading()) return tr("Tier %1").arg(r.tier);
   const QString words = r.paused ? tr("paused") : standing_words(r.rung);

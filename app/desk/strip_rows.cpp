@@ -3,7 +3,12 @@
 #include <QStringList>
 #include <algorithm>
 
+#include "app/desk/answer_reader.h"
 #include "app/desk/tr.h"
+#include "app/words/change_words.h"
+#include "app/words/pause_words.h"
+#include "app/words/shown_timeline.h"
+#include "app/words/why_words.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -21,27 +26,31 @@ std::vector<std::pair<int, TargetName>> by_tier(const Rulebook& rulebook) {
   return targets;
 }
 
-// A step that would show somebody's birthday is left out: from it on the strip goes on as it is.
-void hide_birthday(std::vector<TimelineStep>& steps, const StandingAnswer& answer) {
-  if (!until_shows_birthday(answer)) return;
-  std::erase_if(steps, [&](const TimelineStep& step) { return step.at >= *answer.until; });
-}
-
-StripRow row(Session& session, const PersonId& person, int tier, const TargetName& target, Instant from,
+StripRow row(Session& session, const AnswerReader& reader, int tier, const TargetName& target, Instant from,
              Instant to) {
   Decider& decider = session.decider();
-  const Instant at = session.at();
-  const StandingAnswer answer = decider.standing(person, target, at);
-  StripRow row{
-      tier, target, answer.standing, !answer.suspensions.empty(), decider.timeline(person, target, from, to),
-      {}};
-  hide_birthday(row.steps, answer);
+  const StandingAnswer answer = decider.standing(reader.person, target, reader.now);
+  StripRow row{tier, target, answer.standing, !answer.suspensions.empty(), {}, {}, {}};
+  row.steps = shown_timeline(decider.timeline(reader.person, target, from, to), reader);
+  row.spoken = timeline_sentence(row.steps, reader);
   if (answer.standing == Rung::barred) return row;
   if (!answer.until)
     row.through = DeskWords::tr("no end");
-  else if (!until_shows_birthday(answer))
-    row.through = short_day(*answer.until - day_seconds, session.zone());
+  else if (const auto end = shown_end(answer, reader))
+    row.through = short_last_day(*end, reader.zone, reader.now);
   return row;
+}
+
+bool asks_age(const Reason& reason) {
+  return std::holds_alternative<NeedAge>(reason.need.need) ||
+         std::any_of(reason.of.begin(), reason.of.end(), asks_age);
+}
+
+/// An age that is missing on one day and there on the next would tell the birthday to whoever goes along the
+/// strip.
+StandingAnswer without_ages(StandingAnswer answer) {
+  std::erase_if(answer.gates, [](const GateAnswer& gate) { return asks_age(gate.reason); });
+  return answer;
 }
 
 Instant first_change(const std::vector<StripRow>& rows, Instant otherwise) {
@@ -59,6 +68,7 @@ Instant first_change(const std::vector<StripRow>& rows, Instant otherwise) {
 Strips strips_of(Session& session, const PersonId& person) {
   Strips strips;
   const Instant at = session.at();
+  const AnswerReader reader = answer_reader(session, person);
   strips.today = at;
   strips.to = at + 400 * day_seconds;
   const Instant earliest = at - 6 * 365 * day_seconds;
@@ -66,9 +76,9 @@ Strips strips_of(Session& session, const PersonId& person) {
   if (!rulebook) return strips;
   int tier = -1;
   for (const auto& [of_tier, target] : by_tier(*rulebook)) {
-    if (of_tier != tier) strips.rows.push_back({of_tier, {}, Rung::barred, false, {}, {}});
+    if (of_tier != tier) strips.rows.push_back({of_tier, {}, Rung::barred, false, {}, {}, {}});
     tier = of_tier;
-    strips.rows.push_back(row(session, person, tier, target, earliest, strips.to));
+    strips.rows.push_back(row(session, reader, tier, target, earliest, strips.to));
     strips.independent += strips.rows.back().rung == Rung::independent;
     strips.supervised += strips.rows.back().rung == Rung::supervised;
   }
@@ -76,22 +86,22 @@ Strips strips_of(Session& session, const PersonId& person) {
   return strips;
 }
 
-QString why_at(Session& session, const PersonId& person, const TargetName& target, Instant t) {
-  const StandingAnswer answer = session.decider().standing(person, target, t);
-  const Zone& zone = session.zone();
-  QStringList lines{DeskWords::tr("%1: %2", "a day, a standing")
-                        .arg(long_day(t, zone), answer.suspensions.empty() ? standing_words(answer.standing)
-                                                                           : DeskWords::tr("paused"))};
-  const auto record_of = [&](const RecordId& id) { return session.entry(id); };
-  const auto name_of = [&](const PersonId& id) { return person_name(session.store().person(id)); };
-  for (const GateAnswer& gate : answer.gates) {
-    const bool beyond = gate.guards > answer.standing;
-    if (beyond == gate.reason.holds) continue;
-    const auto need = need_lines(gate, record_of, name_of, zone, t);
-    const QString detail =
-        need.front().detail.isEmpty() ? QString() : QStringLiteral(" – ") + need.front().detail;
-    lines << (beyond ? DeskWords::tr("missing: %1") : QStringLiteral("%1")).arg(need.front().what + detail);
-  }
+QString why_at(Session& session, const PersonId& person, const StripRow& row, Instant t) {
+  const AnswerReader reader = answer_reader(session, person);
+  const StandingAnswer answer = session.decider().standing(person, row.target, t);
+  const Rung shown = rung_in(row.steps, t);
+  const auto line = [&](const QString& standing) {
+    return DeskWords::tr("%1: %2", "a day, a standing").arg(long_day(t, session.zone()), standing);
+  };
+  // Where the strip keeps something from sight, so does its tip.
+  if (answer.suspensions.empty() && answer.standing != shown) return line(standing_words(shown));
+  QStringList lines{
+      line(answer.suspensions.empty() ? standing_words(answer.standing) : DeskWords::tr("paused"))};
+  const bool instructor = session.role() >= db::Role::instructor;
+  const StandingAnswer told = without_ages(answer);
+  lines << (told.gates.empty() && !answer.gates.empty()
+                ? pause_sentences(answer, instructor, reader)
+                : why_sentences(row.target, told, instructor, reader));
   return lines.join('\n');
 }
 

@@ -14,6 +14,7 @@ struct StripRow {
   bool paused = false;
   std::vector<TimelineStep> steps;
   QString through;  // "13 Mar 2027", "no end", or nothing
+  QString spoken;   // the strip as a sentence
 
   bool heading() const { return target.empty(); }
 };
@@ -26,7 +27,7 @@ struct Strips {
 
 Strips strips_of(Session& session, const PersonId& person);
 
-/// Why the standing was what it was at t, in a few lines: for the tip at the pointer.
-QString why_at(Session& session, const PersonId& person, const TargetName& target, Instant t);
+/// Why the standing was what it was at t, in a few lines: for the tip at the pointer on that row's strip.
+QString why_at(Session& session, const PersonId& person, const StripRow& row, Instant t);
 
 }  // namespace wm::app

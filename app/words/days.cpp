@@ -1,10 +1,11 @@
-// Days and times as people read them.
+#include "app/words/days.h"
+
 #include <QDate>
 #include <QLocale>
+#include <QRegularExpression>
 #include <QTime>
 
 #include "app/words/tr.h"
-#include "app/words/words.h"
 
 namespace wm::app {
 
@@ -15,38 +16,70 @@ QDate date(Day d) {
   return QDate(c.year, c.month, c.day);
 }
 
-QString written(QDate day, int this_year) {
-  const QString form = day.year() == this_year ? Words::tr("d MMMM", "a date of this year")
-                                               : Words::tr("d MMMM yyyy", "a date of another year");
-  return QLocale().toString(day, form);
+QString written(Day day, int this_year) {
+  const QDate d = date(day);
+  const QString form = d.year() == this_year ? Words::tr("d MMMM", "a date of this year")
+                                             : Words::tr("d MMMM yyyy", "a date of another year");
+  return QLocale().toString(d, form);
+}
+
+QString in_short(Day day) {
+  return QLocale().toString(date(day), Words::tr("d MMM yyyy", "a date in short"));
+}
+
+int year_of(Instant today, const Zone& zone) { return civil(zone.day(today)).year; }
+
+/// The locale's short form without the seconds and the zone that some have in it.
+QString hours_and_minutes() {
+  static const QRegularExpression seconds(QStringLiteral(R"([:.\s]*s{1,2}(?=[^s]|$))")),
+      zone(QStringLiteral(R"(\s*[\[(]?\bt\b[\])]?\s*)"));
+  return QLocale().timeFormat(QLocale::ShortFormat).remove(seconds).remove(zone).trimmed();
 }
 
 }  // namespace
 
-QString last_day(Instant instant, const Zone& zone, Instant today) {
-  // The day before the one that `instant` falls on, or that day itself where `instant` is its last second's
-  // end.
-  const Day covered = zone.day(instant) + -1;
-  const Day now = zone.day(today);
-  if (covered < now && instant > today)
-    return Words::tr("today, %1", "a time of day").arg(clock_time(instant, zone));
-  return written(date(covered), civil(now).year);
+Day last_whole_day(Instant until, const Zone& zone) {
+  // The date at `until` may lie behind: a clock set back over midnight shows the day before once more.
+  Day begun = zone.day(until) + 1;
+  while (zone.start(begun) > until) begun = begun + -1;
+  return begun + -1;
+}
+
+QString last_day(Instant until, const Zone& zone, Instant today) {
+  const Day covered = last_whole_day(until, zone);
+  if (covered < zone.day(today) && until > today)
+    return Words::tr("today, %1", "a time of day").arg(clock_time(until, zone));
+  return written(covered, year_of(today, zone));
+}
+
+QString day_words(Instant t, const Zone& zone, Instant today) {
+  return written(zone.day(t), year_of(today, zone));
+}
+
+QString moment_words(Instant t, const Zone& zone, Instant today) {
+  const Day day = zone.day(t);
+  const bool begins = zone.start(day) == t;
+  if (day == zone.day(today))
+    return t <= today || begins ? Words::tr("today")
+                                : Words::tr("today, %1", "a time of day").arg(clock_time(t, zone));
+  const QString words = written(day, year_of(today, zone));
+  return begins ? words : Words::tr("%1, %2", "a day and a time").arg(words, clock_time(t, zone));
 }
 
 QString long_day(Instant t, const Zone& zone) {
   return QLocale().toString(date(zone.day(t)), Words::tr("dddd d MMMM yyyy", "a date in full"));
 }
 
-QString short_day(Instant t, const Zone& zone) {
-  return QLocale().toString(date(zone.day(t)), Words::tr("d MMM yyyy", "a date in short"));
+QString short_last_day(Instant until, const Zone& zone, Instant today) {
+  const Day covered = last_whole_day(until, zone);
+  return covered < zone.day(today) && until > today ? Words::tr("today") : in_short(covered);
 }
+
+QString short_day(Instant t, const Zone& zone) { return in_short(zone.day(t)); }
 
 QString clock_time(Instant t, const Zone& zone) {
   const LocalTime at = zone.local(t);
-  // The locale's own hours, without the seconds that some have in their short form.
-  const bool halves = QLocale().timeFormat(QLocale::ShortFormat).contains('a', Qt::CaseInsensitive);
-  return QLocale().toString(QTime(at.hour, at.minute),
-                            halves ? QStringLiteral("h:mm AP") : QStringLiteral("HH:mm"));
+  return QLocale().toString(QTime(at.hour, at.minute), hours_and_minutes());
 }
 
 }  // namespace wm::app

@@ -1,5 +1,6 @@
 #include "app/words/labels.h"
 
+#include "app/words/listing.h"
 #include "app/words/tr.h"
 #include "app/words/words.h"
 
@@ -17,11 +18,6 @@ QString plain(std::string_view name) {
     for (const char* capitals : {"cnc", "mig", "tig", "mdf", "3d", "uv", "ppe", "co2", "led"})
       if (word.compare(QLatin1String(capitals), Qt::CaseInsensitive) == 0) word = word.toUpper();
   return words.join(' ');
-}
-
-QString capital(QString text) {
-  if (!text.isEmpty()) text[0] = text[0].toUpper();
-  return text;
 }
 
 std::string_view mode_of(std::string_view target) {

@@ -1,0 +1,39 @@
+#include "app/desk/answer_reader.h"
+
+#include "app/words/labels.h"
+
+namespace wm::app {
+
+namespace {
+
+/// Every date that was entered, those struck out too: a wrong one may be nearly right.
+Birthdays birthdays(const Session& session) {
+  Birthdays all;
+  for (const db::Entry& entry : session.store().entries())
+    if (const auto* fact = std::get_if<Fact>(&entry.fact))
+      if (const auto* birth = std::get_if<Birth>(fact))
+        all.add(session.store().joined(birth->person), birth->born);
+  return all;
+}
+
+}  // namespace
+
+AnswerReader answer_reader(Session& session, const PersonId& person) {
+  AnswerReader reader;
+  reader.name_of = [&session](const PersonId& id) { return person_name(session.store().person(id)); };
+  reader.record_of = [&session](const RecordId& id) { return session.entry(id); };
+  reader.person = session.store().joined(person);
+  reader.called = called(session.store().person(person));
+  reader.zone = session.zone();
+  reader.now = session.at();
+  reader.birthdays = birthdays(session);
+  return reader;
+}
+
+QString called(const std::optional<db::Person>& person) {
+  if (person && !person->nickname.empty()) return QString::fromStdString(person->nickname);
+  if (person && !person->given.empty()) return QString::fromStdString(person->given);
+  return person_name(person);
+}
+
+}  // namespace wm::app

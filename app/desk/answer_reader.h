@@ -1,0 +1,14 @@
+#pragma once
+// What sentences about one person's answers need to know, out of the session.
+#include "app/session.h"
+#include "app/words/reader.h"
+
+namespace wm::app {
+
+/// Good until the next commit.
+AnswerReader answer_reader(Session& session, const PersonId& person);
+
+/// What the person is called in a sentence.
+QString called(const std::optional<db::Person>& person);
+
+}  // namespace wm::app

@@ -1,0 +1,17 @@
+#pragma once
+// A timeline as it may be shown: without the days that would tell a birthday.
+#include <vector>
+
+#include "app/words/reader.h"
+#include "core/decide/answers.h"
+
+namespace wm::app {
+
+/// A rise on a birthday is left out where it is still to come, and shown from the first of the next month on
+/// (or from reader.now, where that is sooner) where it is past. So what is shown is never above what is so.
+std::vector<TimelineStep> shown_timeline(const std::vector<TimelineStep>& steps, const AnswerReader& reader);
+
+/// The standing that a timeline has at t; its first one before it begins.
+Rung rung_in(const std::vector<TimelineStep>& steps, Instant t);
+
+}  // namespace wm::app
