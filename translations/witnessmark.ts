@@ -80,23 +80,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>All of that is so now.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Here now who can supervise: %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>, </source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Not now: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Reason: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -109,18 +93,6 @@
     </message>
     <message>
         <source>To work without a supervisor</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Take the paper: %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The lesson first: %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The quiz first: %1.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -179,7 +151,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>missing: %1</source>
+        <source>More steps follow: print this for all of them.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -491,26 +463,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 % on %2, %3</source>
-        <comment>percentage, day, how long it counts</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>passed on %1 with %2, %3</source>
-        <comment>day, assessor, how long it counts</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>taken on %1, %2</source>
-        <comment>day, how long</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>on %1, %2</source>
-        <comment>day, how long it counts</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>asked for again by an incident on %1</source>
         <translation type="unfinished"></translation>
     </message>
@@ -527,10 +479,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 % on %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>not passed on %1</source>
         <translation type="unfinished"></translation>
     </message>
@@ -539,15 +487,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>last passed on %1, no longer counts</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>last on %1, revision %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>last on %1, no longer counts</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -560,10 +500,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>, counts through %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>nothing on file that shows it</source>
         <translation type="unfinished"></translation>
     </message>
@@ -573,10 +509,6 @@
     </message>
     <message>
         <source>not yet</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>through %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -665,10 +597,6 @@
     </message>
     <message>
         <source>counts through %1 for people who were here before</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>due now, still counts through %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1038,10 +966,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>, while %1 and %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>, </source>
         <comment>between parts of a list</comment>
         <translation type="unfinished"></translation>
@@ -1110,15 +1034,491 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Nobody is here who can supervise.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No staff are in.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>This records permission; it does not make a machine safe. Local codes, the maker&apos;s manual and a qualified instructor come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1&apos;s standing on %2</source>
+        <comment>a person, a machine</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 falls from %2 to %3 on %4.</source>
+        <comment>whose standing, a standing, a standing, a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Were it struck out, %1 would fall from %2 to %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Were it struck out, %1 would rise from %2 to %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Were it in force, %1 would fall from %2 to %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Were it in force, %1 would rise from %2 to %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody&apos;s standing would change.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is another from %2 through %3.</source>
+        <comment>whose standing, a day, a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is another from %2 on, for a time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is another from %2 on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is another for a time, through %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is another for a time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 becomes another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody&apos;s standing changes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from %1 on %2</source>
+        <comment>a day, a standing</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <comment>a sentence</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; </source>
+        <comment>between standings</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counts for people who were here before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>due since %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, still counts through %2</source>
+        <comment>due since when, a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>due by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, counts through %2</source>
+        <comment>due by when, a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To be renewed: %1, %2.</source>
+        <comment>a requirement, due since when</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next to be renewed: %1, %2.</source>
+        <comment>a requirement, due by when</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>the last two of a list</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <comment>the last two of a list</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>what there is, how long</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>holds from %1</source>
+        <comment>a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 % on %2</source>
+        <comment>percentage, day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>passed on %1 with %2</source>
+        <comment>day, assessor</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on %1</source>
+        <comment>a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>does not count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>missing since %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last passed on %1, revision %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last passed on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <comment>a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At least one of these</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the paper “%1”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an age of %1 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the lesson “%1”%2</source>
+        <comment>name, revision</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the quiz “%1”%2, with %3 % or more</source>
+        <comment>name, revision, percentage</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the check-out “%1”%2</source>
+        <comment>name, revision</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>supervised practice%1, %2%3</source>
+        <comment>where, how much, within what time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>use%1 %2 within %3</source>
+        <comment>where, how often, within what time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave to use %1 %2</source>
+        <comment>a machine, how</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave to use every machine of tier %1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave to use one machine of tier %1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>leave to use %n machines of tier %1 %2</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>all of these</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one of these</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least one of these</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>at least %n of these</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>what there is, when it is due</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paused since %1, with no end set.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paused since %1, through %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A manager can end a pause.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There may be a way with fewer steps: that was not worked out to the end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <comment>from today on</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <comment>on a day that is shown to nobody</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From %1</source>
+        <comment>a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a step, how often</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no way from here for %1 to use %2 %3: a pause with no end is in force, or nobody is able to assess or to supervise what is missing. Please ask a manager.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing more is needed for that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is to be done: the day for it is still to come.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is to be done but wait: from %1 on %2 may use %3 %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With that, %1 may use %2 %3 today.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With that, %1 may use %2 %3, though not before a day still to come.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With that, %1 may use %2 %3 from %4 on at the earliest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <comment>from when, which steps</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; then </source>
+        <comment>between steps</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whatever the standing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least with a supervisor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That has been so since %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From %1 on not at all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From %1 on %2.</source>
+        <comment>a day, a standing</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The machine is out of service since %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The machine is out of service since %1, put by %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tag %1, key with %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A manager can take the padlock off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 can take the padlock off; a manager can once it was tried to reach %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too few others are present: it may be used while %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is here and free who can supervise.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody else in the shop could, either.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>somebody else</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 could.</source>
+        <comment>people</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No staff are in: somebody on duty has to come in first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 may start it now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Here now who can supervise: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the quiz “%1”%2</source>
+        <comment>name, revision</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of practice on %2, for instance with %3</source>
+        <comment>minutes, a machine, a supervisor</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>use of %1 without a supervisor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the check-out “%1”%2, for instance with %3</source>
+        <comment>name, revision, assessor</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>a requirement, what there is of it</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, which holds</source>
+        <comment>a requirement</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, for which are needed: %2</source>
+        <comment>a check-out, requirements</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>all of these, requirements</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; </source>
+        <comment>between requirements</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No rulebook is in force, so nobody may use a machine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rulebook in force does not have %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is asked for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The lowest of these counts: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There: %1.</source>
+        <comment>a requirement</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To be renewed: %1.</source>
+        <comment>a requirement</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Still needed: %1.</source>
+        <comment>a requirement</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

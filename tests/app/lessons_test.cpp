@@ -21,7 +21,7 @@ class LessonsTest : public QObject {
     QVERIFY2(seen_on(page).contains("earlier revision: 5."), qPrintable(seen_on(page)));
     QVERIFY2(seen_on(page).contains(
                  QString::fromUtf8("Published now, it would change the standings of: "
-                                   "Dee Griffith (Lathe), Thị Hương Nguyễn (Lathe), Nena Castellanos "
+                                   "Dee Griffith (Lathe), Thị Hương Nguyễn (Lathe), Inés Castellanos "
                                    "(Lathe) and 2 more.")),
              qPrintable(seen_on(page)));
     QCOMPARE(page.findChild<QLineEdit*>("revision")->text(), QString("2"));

@@ -113,7 +113,7 @@ class WordsDaysTest : public QObject {
           const Instant today = zone.start(day_of({year, 1, 1})) + 3600;
           if (zone.day(today) > Day{static_cast<std::int32_t>(expected)}) continue;
           const QString form = year == date.year() ? "d MMMM" : "d MMMM yyyy";
-          QCOMPARE(last_day(Instant{t}, zone, today), QLocale().toString(date, form));
+          QCOMPARE(wm::app::last_day(Instant{t}, zone, today), QLocale().toString(date, form));
         }
         ++asked;
       }
@@ -126,8 +126,8 @@ class WordsDaysTest : public QObject {
     const Zone apia = Zone::named("Pacific/Apia").value();
     const Instant saturday = apia.start(day_of({2011, 12, 31}));
     const Instant today = apia.start(day_of({2011, 12, 1}));
-    QCOMPARE(last_day(saturday, apia, today), QString("30 December"));
-    QCOMPARE(last_day(saturday + -1, apia, today), QString("28 December"));
+    QCOMPARE(wm::app::last_day(saturday, apia, today), QString("30 December"));
+    QCOMPARE(wm::app::last_day(saturday + -1, apia, today), QString("28 December"));
   }
 
   // At one minute past midnight on 7 November 2010 Newfoundland's clocks went back to 23:01 (IANA tz
@@ -137,18 +137,18 @@ class WordsDaysTest : public QObject {
     const Instant today = zone.start(day_of({2010, 11, 1}));
     const Instant again = zone.start(day_of({2010, 11, 7})) + 600;
     QVERIFY(zone.day(again) == day_of({2010, 11, 6}));
-    QCOMPARE(last_day(again, zone, today), QString("6 November"));
+    QCOMPARE(wm::app::last_day(again, zone, today), QString("6 November"));
   }
 
   void what_ends_within_today_says_when() {
     const Zone zone = Zone::named("America/Chicago").value();
     const Instant now = zone.instant({day_of({2026, 11, 25}), 17, 20, 0});
-    QCOMPARE(last_day(now + 3600, zone, now), QString("today, 6:20 PM"));
+    QCOMPARE(wm::app::last_day(now + 3600, zone, now), QString("today, 6:20 PM"));
     QCOMPARE(short_last_day(now + 3600, zone, now), QString("today"));
     QCOMPARE(short_last_day(zone.start(day_of({2026, 11, 26})), zone, now), QString("25 Nov 2026"));
-    QCOMPARE(last_day(zone.start(day_of({2026, 11, 26})), zone, now), QString("25 November"));
+    QCOMPARE(wm::app::last_day(zone.start(day_of({2026, 11, 26})), zone, now), QString("25 November"));
     // What is over already has its day.
-    QCOMPARE(last_day(now + -3600, zone, now), QString("24 November"));
+    QCOMPARE(wm::app::last_day(now + -3600, zone, now), QString("24 November"));
   }
 
   void a_moment_has_its_time_where_it_is_not_a_days_beginning() {
