@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """Prints what Google Benchmark measured as one table, each row beside its limit and its goal.
 
-usage: table.py FOLDER   (with world.json, and desk.json where the desk was measured)
+usage: table.py FOLDER   (with world.json, with clingo.json and desk.json where those were measured)
 """
 import json
 import pathlib
@@ -54,6 +54,12 @@ def world(path):
     line("W in memory: what is kept; and the records it came from", f"{mib[1]:.0f} + {mib[0]:.0f} MiB", "", "400 MiB in all")
 
 
+def clingo(path):
+    r = json.loads(path.read_text())
+    line(f"{r['asks']} whole answers on a shop of {r['records']} records, a process of its own", shown(r["engine"]),
+         f"{times(r['clingo'], r['engine'])} × faster than clingo ({shown(r['clingo'])})", "")
+
+
 def desk(path):
     r = rows(path)
     limits = {"a_usable_desk": "bare_reading_of_the_file", "a_key_in_the_search_field": "the_window_drawn",
@@ -67,5 +73,7 @@ def desk(path):
 folder = pathlib.Path(sys.argv[1])
 print("| what | measured | beside | goal |\n|---|---|---|---|")
 world(folder / "world.json")
+if (folder / "clingo.json").exists():
+    clingo(folder / "clingo.json")
 if (folder / "desk.json").exists():
     desk(folder / "desk.json")
