@@ -15,7 +15,11 @@ namespace {
 class Telling {
  public:
   Telling(const Route& route, const TargetName& target, Rung to, const AnswerReader& reader)
-      : route_(route), machine_(target_phrase(target)), how_(standing_words(to)), reader_(reader) {}
+      : route_(route),
+        machine_(target_phrase(target)),
+        how_(standing_words(to)),
+        reader_(reader),
+        secret_(tells_a_birthday()) {}
 
   RouteWords told() const {
     RouteWords words;
@@ -28,17 +32,23 @@ class Telling {
   }
 
  private:
-  /// The person's birthday, or that of somebody who is waited for.
-  bool hidden(Instant t) const {
-    if (reader_.hides(t)) return true;
-    return std::any_of(route_.steps.begin(), route_.steps.end(),
-                       [&](const Record& step) { return reader_.hides(t, witness_of(step.fact)); });
+  /// The person's, or that of somebody who is waited for. Then no day to come may be told: a step is often
+  /// taken as long before the last day as a period of the rules allows.
+  bool tells_a_birthday() const {
+    std::vector<Instant> days;
+    if (route_.reaches) days.push_back(*route_.reaches);
+    for (const Record& step : route_.steps) days.push_back(step.at);
+    return std::any_of(days.begin(), days.end(), [this](Instant t) {
+      return reader_.hides(t) ||
+             std::any_of(route_.steps.begin(), route_.steps.end(),
+                         [&](const Record& step) { return reader_.hides(t, witness_of(step.fact)); });
+    });
   }
   bool today(Instant t) const { return reader_.zone.day(t) == reader_.zone.day(reader_.now); }
 
   QString heading(Instant t) const {
     if (today(t)) return Words::tr("Today", "from today on");
-    if (hidden(t)) return Words::tr("Later", "on a day that is shown to nobody");
+    if (secret_) return Words::tr("Later", "on a day that is shown to nobody");
     return Words::tr("From %1", "a day").arg(reader_.day(t));
   }
 
@@ -70,12 +80,12 @@ class Telling {
     const Instant at = *route_.reaches;
     if (route_.steps.empty()) {
       if (at <= reader_.now) return Words::tr("Nothing more is needed for that.");
-      if (hidden(at)) return Words::tr("Nothing is to be done: the day for it is still to come.");
+      if (secret_) return Words::tr("Nothing is to be done: the day for it is still to come.");
       return Words::tr("Nothing is to be done but wait: from %1 on %2 may use %3 %4.")
           .arg(reader_.from(at), called, machine_, how_);
     }
     if (today(at)) return Words::tr("With that, %1 may use %2 %3 today.").arg(called, machine_, how_);
-    if (hidden(at))
+    if (secret_)
       return Words::tr("With that, %1 may use %2 %3, though not before a day still to come.")
           .arg(called, machine_, how_);
     return Words::tr("With that, %1 may use %2 %3 from %4 on at the earliest.")
@@ -85,6 +95,7 @@ class Telling {
   const Route& route_;
   QString machine_, how_;
   const AnswerReader& reader_;
+  bool secret_;
 };
 
 }  // namespace

@@ -11,7 +11,7 @@ namespace wm::app {
 
 /// What can be done from one day on, in its order.
 struct RouteDay {
-  QString from;  // "Today", "From 3 December", or "Later" where the day is shown to nobody
+  QString from;  // "Today", "From 3 December", or "Later" where a day would tell somebody's birthday
   QStringList steps;
 };
 

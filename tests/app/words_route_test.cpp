@@ -85,6 +85,13 @@ class WordsRouteTest : public QObject {
                      "to come."}));
     QCOMPARE(told({birthday, true, {}}),
              QStringList("Nothing is to be done: the day for it is still to come."));
+    // Nor by the days before it, which periods count back from it.
+    const Route counted{
+        birthday,
+        true,
+        {step(shop.now, Document{"kim", "waiver", {}}), step(birthday + -49 * 86400, Use{"kim", "forge"})}};
+    QCOMPARE(told(counted).mid(0, 2),
+             QStringList({"Today: the paper “Waiver”.", "Later: use of the forge without a supervisor."}));
     AnswerReader reader = shop.reader();
     reader.birthdays = {};
     reader.birthdays.add("mara", day_of({1990, 2, 3}));
