@@ -71,7 +71,7 @@ Strips strips_of(Session& session, const PersonId& person) {
   const AnswerReader reader = answer_reader(session, person);
   strips.today = at;
   strips.to = at + 400 * day_seconds;
-  const Instant earliest = at - 6 * 365 * day_seconds;
+  const Instant earliest = at - std::int64_t{6} * 365 * day_seconds;
   const Rulebook* rulebook = session.decider().in_force(at);
   if (!rulebook) return strips;
   int tier = -1;

@@ -1,5 +1,6 @@
 #include "app/diary/diary_page.h"
 
+#include <QApplication>
 #include <QDate>
 #include <QKeyEvent>
 #include <QLocale>

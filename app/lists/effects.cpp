@@ -1,5 +1,6 @@
 #include "app/lists/effects.h"
 
+#include <QCoreApplication>
 #include <QStringList>
 #include <map>
 

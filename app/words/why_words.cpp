@@ -27,7 +27,7 @@ QString told(const Reason& reason, const AnswerReader& reader, const QString& de
     const QString words = told(part, reader, NeedDetail{reader}.of(part));
     parts << (part.holds && !checkout ? Words::tr("%1, which holds", "a requirement").arg(words) : words);
   }
-  const QString phrase = in_brackets(need_phrase(reason), detail);
+  QString phrase = in_brackets(need_phrase(reason), detail);
   if (parts.isEmpty()) return phrase;
   return (checkout ? Words::tr("%1, for which are needed: %2", "a check-out, requirements")
                    : Words::tr("%1: %2", "all of these, requirements"))
