@@ -30,14 +30,14 @@ QString grace_words(const GateAnswer& gate, const AnswerReader& reader) {
       return {};
     case GateState::in_grace: {
       if (gate.spared) return spared_words(gate, reader);
-      const QString due = due_since(gate, reader);
+      QString due = due_since(gate, reader);
       if (!gate.lapses) return due;
       return Words::tr("%1, still counts through %2", "due since when, a day")
           .arg(due, reader.last(*gate.lapses));
     }
     case GateState::met:
       if (!due_before_it_ends(gate)) return {};
-      const QString due = Words::tr("due by %1").arg(reader.last(*gate.due));
+      QString due = Words::tr("due by %1").arg(reader.last(*gate.due));
       if (!gate.lapses) return due;
       return Words::tr("%1, counts through %2", "due by when, a day").arg(due, reader.last(*gate.lapses));
   }

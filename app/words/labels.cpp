@@ -48,7 +48,7 @@ QString person_name(const std::optional<db::Person>& person) {
   if (!person) return Words::tr("somebody unknown");
   const QString given = QString::fromStdString(person->given),
                 family = QString::fromStdString(person->family);
-  const QString name = Words::tr("%1 %2", "given name, family name").arg(given, family).trimmed();
+  QString name = Words::tr("%1 %2", "given name, family name").arg(given, family).trimmed();
   if (!name.isEmpty()) return name;
   if (!person->number.empty()) return Words::tr("number %1").arg(QString::fromStdString(person->number));
   return Words::tr("somebody whose details were blanked");
