@@ -124,6 +124,15 @@ std::optional<Person> Store::person(const PersonId& id) const {
   return found == nullptr ? std::nullopt : std::optional(*found);
 }
 
+std::vector<std::pair<PersonId, Day>> Store::births() const {
+  std::vector<std::pair<PersonId, Day>> all;
+  for (const std::size_t i : impl_->memory.of_kind("birth")) {
+    const auto& birth = std::get<Birth>(std::get<Fact>(impl_->memory.entries()[i].fact));
+    all.emplace_back(impl_->memory.joined(birth.person), birth.born);
+  }
+  return all;
+}
+
 PersonId Store::joined(const PersonId& id, std::optional<Instant> known) const {
   return impl_->memory.joined(id, known);
 }

@@ -89,6 +89,8 @@ class Store {
   std::optional<Person> person(const PersonId& id) const;
   /// The journal's entry of that id, or null. Good until the next commit or refresh.
   const Entry* entry(const RecordId& id) const;
+  /// Every birth date that was entered, those struck out too, with whom it counts for now.
+  std::vector<std::pair<PersonId, Day>> births() const;
   /// The id that a person's records count for: itself, or what it was joined to.
   PersonId joined(const PersonId& id, std::optional<Instant> known = std::nullopt) const;
 

@@ -9,10 +9,7 @@ namespace {
 /// Every date that was entered, those struck out too: a wrong one may be nearly right.
 Birthdays birthdays(const Session& session) {
   Birthdays all;
-  for (const db::Entry& entry : session.store().entries())
-    if (const auto* fact = std::get_if<Fact>(&entry.fact))
-      if (const auto* birth = std::get_if<Birth>(fact))
-        all.add(session.store().joined(birth->person), birth->born);
+  for (const auto& [person, born] : session.store().births()) all.add(person, born);
   return all;
 }
 
