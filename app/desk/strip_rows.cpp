@@ -56,10 +56,7 @@ StandingAnswer without_ages(StandingAnswer answer) {
 Instant first_change(const std::vector<StripRow>& rows, Instant otherwise) {
   Instant first = otherwise;
   for (const StripRow& row : rows)
-    for (std::size_t i = 1; i < row.steps.size(); ++i) {
-      first = std::min(first, row.steps[i].at);
-      break;
-    }
+    if (row.steps.size() > 1) first = std::min(first, row.steps[1].at);
   return first;
 }
 

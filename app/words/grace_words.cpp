@@ -1,5 +1,6 @@
 #include "app/words/grace_words.h"
 
+#include "app/words/need_detail.h"
 #include "app/words/need_words.h"
 #include "app/words/tr.h"
 
@@ -42,6 +43,16 @@ QString grace_words(const GateAnswer& gate, const AnswerReader& reader) {
       return Words::tr("%1, counts through %2", "due by when, a day").arg(due, reader.last(*gate.lapses));
   }
   return {};
+}
+
+QString gate_detail(const GateAnswer& gate, const AnswerReader& reader) {
+  const NeedDetail detail{reader};
+  QString grace = grace_words(gate, reader);
+  if (grace.isEmpty()) return detail.of(gate.reason);
+  // That says how long it counts already.
+  const QString there = detail.without_end(gate.reason);
+  if (there.isEmpty()) return grace;
+  return Words::tr("%1; %2", "what there is, when it is due").arg(there, grace);
 }
 
 QStringList due_sentences(const StandingAnswer& answer, const AnswerReader& reader) {

@@ -13,6 +13,9 @@ namespace wm::app {
 /// hold, or is not due before it ends.
 QString grace_words(const GateAnswer& gate, const AnswerReader& reader);
 
+/// What there is of a gate, and when it is due.
+QString gate_detail(const GateAnswer& gate, const AnswerReader& reader);
+
 /// A sentence about each gate that keeps the standing and is due: "To be renewed: the paper “Induction”, due
 /// since …."
 QStringList due_sentences(const StandingAnswer& answer, const AnswerReader& reader);

@@ -3,7 +3,6 @@
 #include "app/words/grace_words.h"
 #include "app/words/need_detail.h"
 #include "app/words/need_words.h"
-#include "app/words/tr.h"
 
 namespace wm::app {
 
@@ -21,14 +20,9 @@ void add_lines(std::vector<NeedLine>& lines, const Reason& reason, int depth, co
 
 std::vector<NeedLine> need_lines(const GateAnswer& gate, const AnswerReader& reader) {
   std::vector<NeedLine> lines;
-  const NeedDetail detail{reader};
-  add_lines(lines, gate.reason, 0, detail);
-  const QString grace = grace_words(gate, reader);
-  if (grace.isEmpty()) return lines;
-  // That says how long it counts already.
-  const QString there = detail.without_end(gate.reason);
-  lines.front().detail =
-      there.isEmpty() ? grace : Words::tr("%1; %2", "what there is, when it is due").arg(there, grace);
+  add_lines(lines, gate.reason, 0, NeedDetail{reader});
+  if (grace_words(gate, reader).isEmpty()) return lines;
+  lines.front().detail = gate_detail(gate, reader);
   lines.front().holds = true;
   return lines;
 }

@@ -34,14 +34,6 @@ QString told(const Reason& reason, const AnswerReader& reader, const QString& de
       .arg(phrase, parts.join(Words::tr("; ", "between requirements")));
 }
 
-QString detail_of(const GateAnswer& gate, const AnswerReader& reader) {
-  const NeedDetail detail{reader};
-  const QString grace = grace_words(gate, reader);
-  if (grace.isEmpty()) return detail.of(gate.reason);
-  const QString there = detail.without_end(gate.reason);
-  return there.isEmpty() ? grace : Words::tr("%1; %2", "what there is, when it is due").arg(there, grace);
-}
-
 /// Where no gates are told: why that is.
 QString no_gates(const TargetName& target, const StandingAnswer& answer) {
   if (!answer.rulebook) return Words::tr("No rulebook is in force, so nobody may use a machine.");
@@ -56,7 +48,7 @@ QString no_gates(const TargetName& target, const StandingAnswer& answer) {
 }  // namespace
 
 QString gate_sentence(const GateAnswer& gate, const AnswerReader& reader) {
-  const QString words = told(gate.reason, reader, detail_of(gate, reader));
+  const QString words = told(gate.reason, reader, gate_detail(gate, reader));
   switch (gate.state) {
     case GateState::met:
       return Words::tr("There: %1.", "a requirement").arg(words);
