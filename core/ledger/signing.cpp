@@ -28,8 +28,9 @@ struct Sealed {
 std::string check_of(std::string_view text) { return to_hex(sha256(text)).substr(0, 8); }
 
 std::string written(const Sealed& sealed) {
-  std::string text = "1$" + std::to_string(sealed.cost.operations) + "$" + std::to_string(sealed.cost.memory) + "$" +
-                     to_hex(sealed.salt) + "$" + to_hex(sealed.nonce) + "$" + to_hex(sealed.box);
+  std::string text = "1$" + std::to_string(sealed.cost.operations) + "$" +
+                     std::to_string(sealed.cost.memory) + "$" + to_hex(sealed.salt) + "$" +
+                     to_hex(sealed.nonce) + "$" + to_hex(sealed.box);
   return text + "$" + check_of(text);
 }
 
@@ -67,9 +68,9 @@ std::optional<Secret> lock_of(std::string_view pin, const Secret& outside, const
   Secret mixed, lock;
   crypto_generichash(mixed.data(), mixed.bytes().size(), raw(pin), pin.size(), outside.bytes().data(),
                      outside.bytes().size());
-  const int done = crypto_pwhash(lock.data(), lock.bytes().size(), reinterpret_cast<const char*>(mixed.bytes().data()),
-                                 mixed.bytes().size(), salt.data(), cost.operations, cost.memory,
-                                 crypto_pwhash_ALG_ARGON2ID13);
+  const int done = crypto_pwhash(lock.data(), lock.bytes().size(),
+                                 reinterpret_cast<const char*>(mixed.bytes().data()), mixed.bytes().size(),
+                                 salt.data(), cost.operations, cost.memory, crypto_pwhash_ALG_ARGON2ID13);
   if (done != 0) return std::nullopt;
   return lock;
 }

@@ -47,8 +47,8 @@ class SigningKey {
 
 bool verify(const PublicKey& key, std::string_view message, const Signature& signature);
 
-/// What an assessor signs at the end of a check-out: a line that says so, then the hashes of the records of that commit
-/// in their order. The line keeps a signature for one purpose from serving another.
+/// What an assessor signs at the end of a check-out: a line that says so, then the hashes of the records of
+/// that commit in their order. The line keeps a signature for one purpose from serving another.
 std::string checkout_message(std::span<const Hash> records);
 
 /// How long one try of a PIN takes, and how much memory: libsodium's measures for argon2id.
@@ -61,10 +61,10 @@ LockCost usual_cost();
 /// For tests alone.
 LockCost least_cost();
 
-/// The seed of a key as text, encrypted under argon2id of the PIN and of a secret kept outside the store, without
-/// which a PIN of few digits would be tried through within minutes. `outside` is Secret{} where a long passphrase
-/// stands alone. The text: "1$operations$memory$salt$nonce$box$check", the last four in hexadecimal; `check` is the
-/// first 4 bytes of SHA-256 of all before its "$".
+/// The seed of a key as text, encrypted under argon2id of the PIN and of a secret kept outside the store,
+/// without which a PIN of few digits would be tried through within minutes. `outside` is Secret{} where a
+/// long passphrase stands alone. The text: "1$operations$memory$salt$nonce$box$check", the last four in
+/// hexadecimal; `check` is the first 4 bytes of SHA-256 of all before its "$".
 Expected<std::string> seal(const Secret& seed, std::string_view pin, const Secret& outside, LockCost cost);
 
 enum class NotOpened {
@@ -72,6 +72,7 @@ enum class NotOpened {
   damaged,    // the text is not one that `seal` wrote
   no_memory,
 };
-tl::expected<SigningKey, NotOpened> open(std::string_view sealed, std::string_view pin, const Secret& outside);
+tl::expected<SigningKey, NotOpened> open(std::string_view sealed, std::string_view pin,
+                                         const Secret& outside);
 
 }  // namespace wm::ledger

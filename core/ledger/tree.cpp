@@ -44,8 +44,8 @@ void prove_growth(std::span<const Hash> leaves, std::uint64_t before, bool whole
 struct Climb {
   std::uint64_t at, last;
   void up() { at >>= 1, last >>= 1; }
-  /// Whether the next hash of the proof stands left of the node: it is a right child, or the last of its level, which
-  /// moves up unpaired until it is one.
+  /// Whether the next hash of the proof stands left of the node: it is a right child, or the last of its
+  /// level, which moves up unpaired until it is one.
   bool takes_left() {
     if (at % 2 == 0 && at != last) return false;
     while (at % 2 == 0 && at != 0) up();
@@ -125,7 +125,8 @@ Proof inclusion_proof(std::span<const Hash> leaves, std::uint64_t index) {
   return proof;
 }
 
-bool verify_inclusion(const Hash& leaf, std::uint64_t index, std::uint64_t size, const Proof& proof, const Hash& root) {
+bool verify_inclusion(const Hash& leaf, std::uint64_t index, std::uint64_t size, const Proof& proof,
+                      const Hash& root) {
   if (index >= size) return false;
   Climb climb{index, size - 1};
   Hash top = leaf;

@@ -1,6 +1,6 @@
 #pragma once
-// The tree over all records: a hash tree as RFC 6962 and RFC 9162, section 2.1, define it, with SHA-256. Leaves are
-// counted from 0, sizes are numbers of leaves.
+// The tree over all records: a hash tree as RFC 6962 and RFC 9162, section 2.1, define it, with SHA-256.
+// Leaves are counted from 0, sizes are numbers of leaves.
 #include <algorithm>
 #include <array>
 #include <cstdint>
@@ -24,8 +24,8 @@ Hash node_hash(const Hash& left, const Hash& right);
 /// The root over all of them; SHA-256 of nothing where there are none.
 Hash root_of(std::span<const Hash> leaves);
 
-/// The right edge of a growing tree: the roots of the perfect subtrees that it is made of, largest first. All that
-/// is needed to append and to say the root, in as many hashes as the size has ones in binary.
+/// The right edge of a growing tree: the roots of the perfect subtrees that it is made of, largest first. All
+/// that is needed to append and to say the root, in as many hashes as the size has ones in binary.
 class Edge {
  public:
   void append(const Hash& leaf);
@@ -45,10 +45,11 @@ class Edge {
 
 /// That the leaf at `index` is in the tree over `leaves`; `index` is less than their number.
 Proof inclusion_proof(std::span<const Hash> leaves, std::uint64_t index);
-bool verify_inclusion(const Hash& leaf, std::uint64_t index, std::uint64_t size, const Proof& proof, const Hash& root);
+bool verify_inclusion(const Hash& leaf, std::uint64_t index, std::uint64_t size, const Proof& proof,
+                      const Hash& root);
 
-/// That the tree over the first `before` leaves only grew into the one over all; `before` is from 0 to their number.
-/// Empty where `before` is 0 or all of them.
+/// That the tree over the first `before` leaves only grew into the one over all; `before` is from 0 to their
+/// number. Empty where `before` is 0 or all of them.
 Proof consistency_proof(std::span<const Hash> leaves, std::uint64_t before);
 /// A tree of size 0 goes before every other.
 bool verify_consistency(std::uint64_t before, const Hash& root_before, std::uint64_t size, const Hash& root,

@@ -20,8 +20,8 @@ std::vector<Hash> leaves_of(std::uint64_t count) {
 /// github.com/transparency-dev/merkle, testonly/constants.go.
 std::vector<Hash> published_leaves() {
   std::vector<Hash> out;
-  for (const char* leaf : {"", "00", "10", "2021", "3031", "40414243", "5051525354555657",
-                           "606162636465666768696a6b6c6d6e6f"})
+  for (const char* leaf :
+       {"", "00", "10", "2021", "3031", "40414243", "5051525354555657", "606162636465666768696a6b6c6d6e6f"})
     out.push_back(leaf_hash(from_hex(leaf).value()));
   return out;
 }
@@ -100,7 +100,8 @@ TEST_CASE("an edge has at each size the root of all its leaves, and comes back f
     std::vector<Hash> level(leaves.begin(), leaves.begin() + size);
     while (level.size() > 1) {
       std::vector<Hash> above;
-      for (std::size_t i = 0; i + 1 < level.size(); i += 2) above.push_back(node_hash(level[i], level[i + 1]));
+      for (std::size_t i = 0; i + 1 < level.size(); i += 2)
+        above.push_back(node_hash(level[i], level[i + 1]));
       if (level.size() % 2 == 1) above.push_back(level.back());
       level = above;
     }
