@@ -29,7 +29,7 @@ Expected<bool> Store::Impl::load_new() {
   if (!others) return tl::make_unexpected(others.error());
   if (*others == others_ && !stale_) return false;
   const std::int64_t before = memory.last_commit();
-  const auto blanked = blanked_since(before);
+  const auto blanked = erased_since(memory.last_order());
   if (!blanked) return tl::make_unexpected(blanked.error());
   // What is blanked lies before: only reading all of it again takes it out.
   if (*blanked || stale_) {
@@ -45,16 +45,13 @@ Expected<bool> Store::Impl::load_new() {
   return memory.last_commit() != before;
 }
 
-Expected<bool> Store::Impl::blanked_since(std::int64_t commit) {
-  auto blanked =
-      connection->run("SELECT count(*) FROM commits WHERE action = 'blank_person' AND commit_no > ?",
-                      {static_cast<qlonglong>(commit)});
-  if (!blanked) return tl::make_unexpected(blanked.error());
-  const auto row = connection->next(**blanked);
-  if (!row) return row;
-  const bool found = (*blanked)->value(0).toInt() > 0;
-  (*blanked)->finish();
-  return found;
+Expected<bool> Store::Impl::erased_since(std::int64_t order) {
+  auto erased = connection->run("SELECT 1 FROM records WHERE kind = 'erased' AND ord > ? LIMIT 1",
+                                {static_cast<qlonglong>(order)});
+  if (!erased) return tl::make_unexpected(erased.error());
+  const auto row = connection->next(**erased);
+  (*erased)->finish();
+  return row;
 }
 
 Expected<Committed> Store::Impl::in_transaction(const std::vector<const Command*>& commands, bool founding) {
@@ -70,6 +67,7 @@ Expected<Committed> Store::Impl::in_transaction(const std::vector<const Command*
   }
   if (founding && memory.last_commit() != 0)
     return refuse("store", "The shop has entries already.", "Make a new shop to bring in its history.");
+  leaves_.clear();
   Committed all;
   all.again = true;
   for (refused_ = 0; refused_ < commands.size(); ++refused_) {
@@ -80,6 +78,7 @@ Expected<Committed> Store::Impl::in_transaction(const std::vector<const Command*
     if (!one->person.empty()) all.person = one->person;
     std::move(one->entries.begin(), one->entries.end(), std::back_inserter(all.entries));
   }
+  if (auto grown = grow_tree(*connection, leaves_); !grown) return tl::make_unexpected(grown.error());
   auto kept = transaction->commit();
   // Whether the file has it is known only once it has been read again.
   stale_ = stale_ || !kept;

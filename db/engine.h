@@ -42,22 +42,22 @@ struct Store::Impl {
   Expected<Committed> in_transaction(const std::vector<const Command*>& commands, bool founding);
   Expected<Committed> enter(const Command& command, bool founding);
   Expected<Committed> write(const Command& command, const Case& c, Plan plan, const std::string& station);
-  void remember(const std::string& command, const Committed& done, const Plan& plan, Instant recorded);
   /// Refuses a command that is not the one entered under its id.
   Expected<void> check_same(const Command& command, const CommitLine& line,
                             const std::vector<Entry>& entries);
   Expected<void> check_command(const Command& command, Instant at) const;
   Expected<void> check_permission(const Command& command, Instant at, Instant recorded);
   /// Whether nobody can sit down as a manager yet: then the first one comes in by nobody.
-  Expected<bool> without_manager(Instant t);
+  bool without_manager(Instant t) const;
   Expected<void> verify_pin(const PersonId& person, const std::string& pin);
-  /// Whether the file says that a person was blanked in a later commit.
-  Expected<bool> blanked_since(std::int64_t commit);
+  /// Whether the file says that somebody was erased later in the order.
+  Expected<bool> erased_since(std::int64_t order);
 
   QVariant others_;  // changes when another program commits
   bool stale_ =
       false;  // memory may differ from the file, which could not be read: all of it is read before it is used
-  Memory::Mark mark_;  // what memory goes back to where the transaction fails
+  std::vector<ledger::Hash> leaves_;  // entered in this transaction
+  Memory::Mark mark_;                 // what memory goes back to where the transaction fails
   CurrentShop current_;
   std::size_t refused_ = 0;
 };

@@ -53,23 +53,15 @@ Expected<void> Store::Impl::check_command(const Command& command, Instant at) co
   return refuse("text", "Some of the text is not valid UTF-8.", "Type it again.");
 }
 
-Expected<bool> Store::Impl::without_manager(Instant t) {
-  for (const PersonId& manager : memory.managers(t)) {
-    for (const PersonId& alias : memory.aliases(manager)) {
-      const auto pin = read_pin(*connection, alias);
-      if (!pin) return tl::make_unexpected(pin.error());
-      if (!pin->empty()) return false;
-    }
-  }
+bool Store::Impl::without_manager(Instant t) const {
+  for (const PersonId& manager : memory.managers(t))
+    for (const PersonId& alias : memory.aliases(manager))
+      if (!memory.kept_pin(alias).empty()) return false;
   return true;
 }
 
 Expected<void> Store::Impl::check_permission(const Command& command, Instant at, Instant recorded) {
-  if (command.by.empty() && makes_first_manager(command.action)) {
-    const auto open = without_manager(recorded);
-    if (!open) return tl::make_unexpected(open.error());
-    if (*open) return {};
-  }
+  if (command.by.empty() && makes_first_manager(command.action) && without_manager(recorded)) return {};
   if (memory.person(command.by) == nullptr)
     return refuse("by", "Nobody sits at this station.", "Sit down with your PIN first.");
   const auto role =
@@ -84,10 +76,9 @@ Expected<void> Store::Impl::verify_pin(const PersonId& person, const std::string
   const Instant t = clock();
   if (auto fine = delay.check(t); !fine) return fine;
   for (const PersonId& alias : memory.aliases(person)) {
-    const auto hash = read_pin(*connection, alias);
-    if (!hash) return tl::make_unexpected(hash.error());
-    if (hash->empty()) continue;
-    if (pin_fits(pin, *hash)) {
+    const std::string kept = memory.kept_pin(alias);
+    if (kept.empty()) continue;
+    if (pin_fits(pin, kept)) {
       delay.right();
       return {};
     }
@@ -144,41 +135,23 @@ Expected<Committed> Store::Impl::write(const Command& command, const Case& c, Pl
                                        const std::string& station) {
   Committed done;
   done.number = memory.last_commit() + 1;
-  done.person = plan.person ? plan.person->id : plan.pin_of.empty() ? plan.blanked : plan.pin_of;
-  const CommitRow row{
-      done.number, command.id, action_word(command.action), done.person, c.founding ? "" : command.by,
-      station,     c.now};
-  if (auto wrote = write_commit(*connection, row); !wrote) return tl::make_unexpected(wrote.error());
-  if (plan.person) {
-    auto wrote =
-        write_person(*connection, *plan.person, plan.new_person ? std::optional(done.number) : std::nullopt);
-    if (!wrote) return tl::make_unexpected(wrote.error());
-  }
-  if (!plan.pin_hash.empty())
-    if (auto wrote = write_pin(*connection, plan.pin_of, plan.pin_hash); !wrote)
-      return tl::make_unexpected(wrote.error());
-  if (!plan.blanked.empty())
-    if (auto wrote = blank_person(*connection, plan.blanked); !wrote)
-      return tl::make_unexpected(wrote.error());
+  const Origin origin{action_word(command.action), c.founding ? "" : command.by, station, command.from_paper};
   for (AnyFact& fact : plan.facts) {
     const std::size_t n = done.entries.size();
-    done.entries.push_back({memory.last_order() + 1 + static_cast<std::int64_t>(n), done.number,
-                            record_id(command.id, n), c.at, c.now, std::nullopt, std::move(fact),
-                            row.entered_by, command.from_paper, n == 0 ? command.note : ""});
-    auto wrote =
-        write_entry(*connection, done.entries.back(), station, plan.rulebook ? &*plan.rulebook : nullptr);
-    if (!wrote) return tl::make_unexpected(wrote.error());
+    Entry& entry = done.entries.emplace_back(Entry{
+        memory.last_order() + 1 + static_cast<std::int64_t>(n), done.number, record_id(command.id, n), c.at,
+        c.now, std::nullopt, std::move(fact), origin.by, command.from_paper, n == 0 ? command.note : ""});
+    const auto hash = write_entry(*connection, entry, origin, plan.rulebook ? &*plan.rulebook : nullptr);
+    if (!hash) return tl::make_unexpected(hash.error());
+    leaves_.push_back(*hash);
+    if (auto blanked = blank_by(*connection, entry); !blanked) return tl::make_unexpected(blanked.error());
   }
-  remember(command.id, done, plan, c.now);
-  return done;
-}
-
-void Store::Impl::remember(const std::string& command, const Committed& done, const Plan& plan,
-                           Instant recorded) {
-  memory.add_commit(command, {done.number, done.person}, recorded);
-  if (plan.person) memory.set_person(*plan.person, recorded);
   for (const Entry& entry : done.entries) memory.add_entry(entry);
   if (plan.rulebook) memory.add_rulebook(*plan.rulebook);
+  for (Entry& entry : done.entries)
+    if (const auto* pin = as<PinChosen>(entry.fact)) entry.fact = ShopFact(PinChosen{pin->person, {}});
+  done.person = memory.commit_of(command.id)->person;
+  return done;
 }
 
 }  // namespace wm::db

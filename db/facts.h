@@ -16,6 +16,23 @@ namespace wm::db {
 /// that `quiz_station` stands apart.
 enum class Role { quiz_station, desk, instructor, manager };
 
+/// A person's details. They stand in no record, only beside the one that they were entered with.
+struct Person {
+  PersonId id;         // chosen by the store, never shown as a name
+  std::string number;  // the member's number, as on the card
+  std::string given, family;
+  std::string nickname;  // what they are called, if not `given`
+  std::string card;      // what the card reader types, without its prefix
+  std::string email, phone, emergency_contact;
+  friend bool operator==(const Person&, const Person&) = default;
+};
+/// What is left of a person's details when they have been erased.
+inline Person nameless(const PersonId& id) {
+  Person person;
+  person.id = id;
+  return person;
+}
+
 #define WM_EQUAL(Type) friend bool operator==(const Type&, const Type&) = default
 /// From `at` on this person has this role at the desk; the latest counts. Nothing: no role any more.
 struct RoleGiven {
@@ -121,11 +138,30 @@ struct RulebookIssued {
   int version = 1;
   WM_EQUAL(RulebookIssued);
 };
+/// A person's details as they were entered or corrected; only the id where they have been erased since.
+struct Details {
+  PersonId person;
+  Person details;
+  WM_EQUAL(Details);
+};
+/// A PIN chosen. `kept` is what it is tested by: on its way to the file only.
+struct PinChosen {
+  PersonId person;
+  std::string kept;
+  WM_EQUAL(PinChosen);
+};
+/// Somebody's details, birth date and notes erased. `born_by`: they were born on this day or before, as had
+/// been proved; later than the birth date, which it does not tell.
+struct Erased {
+  PersonId person;
+  std::optional<Day> born_by;
+  WM_EQUAL(Erased);
+};
 #undef WM_EQUAL
 
-using ShopFact =
-    std::variant<RoleGiven, Join, Booking, Cancel, Attendance, Presence, Waiting, WaitingEnd, Restriction,
-                 SheetMarks, Tag, Reached, MachineAdded, Hours, StrikeOut, RulebookIssued>;
+using ShopFact = std::variant<RoleGiven, Join, Booking, Cancel, Attendance, Presence, Waiting, WaitingEnd,
+                              Restriction, SheetMarks, Tag, Reached, MachineAdded, Hours, StrikeOut,
+                              RulebookIssued, Details, PinChosen, Erased>;
 
 /// One line of the journal. `order` is the place in the one order of commits; `recorded` a label that never
 /// runs backwards.
@@ -140,17 +176,6 @@ struct Entry {
   bool from_paper = false;
   std::string note;
   friend bool operator==(const Entry&, const Entry&) = default;
-};
-
-/// A person's details: apart from the records, can be corrected and blanked.
-struct Person {
-  PersonId id;         // chosen by the store, never shown as a name
-  std::string number;  // the member's number, as on the card
-  std::string given, family;
-  std::string nickname;  // what they are called, if not `given`
-  std::string card;      // what the card reader types, without its prefix
-  std::string email, phone, emergency_contact;
-  friend bool operator==(const Person&, const Person&) = default;
 };
 
 }  // namespace wm::db

@@ -79,9 +79,16 @@ Expected<void> not_anothers_lock(const Action& action, const Occasion& o) {
 Expected<void> by_hand(const Action& action) {
   const auto* own = std::get_if<EnterShopFact>(&action);
   if (own == nullptr) return {};
-  if (std::holds_alternative<StrikeOut>(own->fact) || std::holds_alternative<RulebookIssued>(own->fact))
+  const bool made = std::visit(
+      [](const auto& f) {
+        using F = std::decay_t<decltype(f)>;
+        return std::is_same_v<F, StrikeOut> || std::is_same_v<F, RulebookIssued> ||
+               std::is_same_v<F, Details> || std::is_same_v<F, PinChosen> || std::is_same_v<F, Erased>;
+      },
+      own->fact);
+  if (made)
     return refuse("action", "This is not entered by hand.",
-                  "Strike the record out, or publish the rulebook.");
+                  "Strike the record out, publish the rulebook, or correct the person.");
   return {};
 }
 

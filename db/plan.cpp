@@ -1,6 +1,7 @@
 #include "db/plan.h"
 
 #include "db/check/checks.h"
+#include "db/journal/proved_birth.h"
 #include "db/refuse.h"
 
 namespace wm::db {
@@ -22,28 +23,34 @@ struct Planner {
   const PinDesk& pins;
 
   Expected<Plan> operator()(const EnterPerson& a) const {
-    Plan plan;
-    plan.person = a.person;
-    plan.new_person = true;
-    if (plan.person->id.empty()) plan.person->id = next_person(c.memory);
-    if (auto fine = check_new_person(c, *plan.person); !fine) return tl::make_unexpected(fine.error());
+    Person person = a.person;
+    if (person.id.empty()) person.id = next_person(c.memory);
+    if (auto fine = check_new_person(c, person); !fine) return tl::make_unexpected(fine.error());
+    const PersonId id = person.id;
+    Plan plan{.facts = {own(Details{id, std::move(person)})}};
     if (!a.born) return plan;
-    const Fact birth = Birth{plan.person->id, *a.born};
+    const Fact birth = Birth{id, *a.born};
     // The names are not asked about: this person is only just being entered.
     if (auto fine = check_core_fact(c, birth); !fine) return tl::make_unexpected(fine.error());
     plan.facts.push_back(birth);
     return plan;
   }
   Expected<Plan> operator()(const CorrectPerson& a) const {
-    return check_corrected_person(c, a.person).map([&] { return Plan{.person = a.person}; });
+    return check_corrected_person(c, a.person).map([&] {
+      return Plan{.facts = {own(Details{a.person.id, a.person})}};
+    });
   }
   Expected<Plan> operator()(const BlankPerson& a) const {
-    return check_blanking(c, a.person).map([&] { return Plan{.blanked = a.person}; });
+    return check_blanking(c, a.person).map([&] {
+      return Plan{.facts = {own(Erased{a.person, proved_birth(c.memory, c.zone, a.person, c.now)})}};
+    });
   }
   Expected<Plan> operator()(const ChoosePin& a) const {
     return check_known_person(c, a.person)
         .and_then([&] { return pins.hash(a.pin); })
-        .map([&](std::string hash) { return Plan{.pin_of = a.person, .pin_hash = std::move(hash)}; });
+        .map([&](std::string kept) {
+          return Plan{.facts = {own(PinChosen{a.person, std::move(kept)})}};
+        });
   }
   Expected<Plan> operator()(const EnterFact& a) const { return one(core(a.fact)); }
   Expected<Plan> operator()(const EnterShopFact& a) const { return one(own(a.fact)); }

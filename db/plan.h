@@ -12,11 +12,6 @@ namespace wm::db {
 struct Plan {
   std::vector<AnyFact> facts = {};  // in the order they are entered
   std::optional<Rulebook> rulebook = {};
-  std::optional<Person> person = {};
-  bool new_person = false;
-  PersonId pin_of = {};  // with pin_hash
-  std::string pin_hash = {};
-  PersonId blanked = {};
 };
 
 /// What these come to whatever the shop is like. `record` as below.

@@ -212,6 +212,15 @@ struct Sentence {
   QString operator()(const db::RulebookIssued& r) const {
     return Words::tr("Rulebook %1 published.").arg(r.version);
   }
+  QString operator()(const db::Details& r) const {
+    return Words::tr("Details of %1 entered.").arg(name(r.person));
+  }
+  QString operator()(const db::PinChosen& r) const {
+    return Words::tr("%1 has a new PIN.").arg(name(r.person));
+  }
+  QString operator()(const db::Erased& r) const {
+    return Words::tr("Details of %1 erased.").arg(name(r.person));
+  }
 };
 
 struct Kind {
@@ -247,6 +256,9 @@ struct Kind {
   QString operator()(const db::Hours&) const { return Words::tr("Hours"); }
   QString operator()(const db::StrikeOut&) const { return Words::tr("Struck out"); }
   QString operator()(const db::RulebookIssued&) const { return Words::tr("Rulebook"); }
+  QString operator()(const db::Details&) const { return Words::tr("Details"); }
+  QString operator()(const db::PinChosen&) const { return Words::tr("PIN"); }
+  QString operator()(const db::Erased&) const { return Words::tr("Details"); }
 };
 
 /// Whoever has a field for it: people by the names that the records' structs give them.

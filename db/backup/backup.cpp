@@ -29,9 +29,9 @@ struct Identity {
 Expected<Identity> identity_of(Connection& connection) {
   auto details = read_details(connection);
   if (!details) return tl::make_unexpected(details.error());
-  const auto first = connection.value("SELECT command_id FROM commits WHERE commit_no = 1");
+  const auto first = first_command(connection);
   if (!first) return tl::make_unexpected(first.error());
-  return Identity{std::move(*details), text(*first)};
+  return Identity{std::move(*details), *first};
 }
 
 struct Dated {

@@ -23,11 +23,11 @@ struct Content {
 Expected<Content> content_of(Connection& connection) {
   auto reading = Transaction::begin_reading(connection);
   if (!reading) return tl::make_unexpected(reading.error());
-  const auto commits = connection.value("SELECT count(*) FROM commits");
+  const auto commits = commits_in(connection);
   if (!commits) return tl::make_unexpected(commits.error());
   auto all = digest(connection);
   if (!all) return tl::make_unexpected(all.error());
-  return reading->commit().map([&] { return Content{commits->toLongLong(), std::move(*all)}; });
+  return reading->commit().map([&] { return Content{*commits, std::move(*all)}; });
 }
 
 Problem not_written(const std::string& to, const QSqlError& error, Problem problem) {

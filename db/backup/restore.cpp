@@ -5,6 +5,7 @@
 
 #include "db/backup/backup.h"
 #include "db/backup/copy.h"
+#include "db/journal/rows.h"
 #include "db/refuse.h"
 #include "db/sql/dialect.h"
 #include "db/sql/file.h"
@@ -20,7 +21,8 @@ struct Line {
   MissingCommit commit;
 };
 
-Expected<std::vector<Line>> lines_of(Connection& connection) {
+/// Of a backup that an earlier version made.
+Expected<std::vector<Line>> earlier_lines_of(Connection& connection) {
   std::vector<Line> lines;
   auto done = connection.each(
       "SELECT c.command_id, c.commit_no, c.recorded_at, c.action, "
@@ -31,6 +33,33 @@ Expected<std::vector<Line>> lines_of(Connection& connection) {
                          {row.value(1).toLongLong(), Instant{row.value(2).toLongLong()}, text(row.value(3)),
                           text(row.value(4))}});
       });
+  return done.map([&] { return std::move(lines); });
+}
+
+Expected<std::vector<Line>> lines_of(Connection& connection) {
+  const auto earlier = is_before_ledger(connection);
+  if (!earlier) return tl::make_unexpected(earlier.error());
+  if (*earlier) return earlier_lines_of(connection);
+  Memory memory;
+  if (auto read = read_new(connection, memory); !read) return tl::make_unexpected(read.error());
+  std::vector<Line> lines;
+  Expected<void> readable;
+  std::int64_t last = 0;
+  auto done = connection.each(
+      "SELECT id, commit_no, recorded_at, leaf FROM records ORDER BY ord", [&](const QSqlQuery& row) {
+        if (row.value(1).toLongLong() == last || !readable) return;
+        last = row.value(1).toLongLong();
+        const auto origin = origin_of(text(row.value(3)));
+        if (!origin) {
+          readable = tl::make_unexpected(origin.error());
+          return;
+        }
+        const Person* by = memory.person(origin->by);
+        const std::string name = by == nullptr || *by == nameless(by->id) ? origin->by : memory.name(by->id);
+        lines.push_back(
+            {text(row.value(0)), {last, Instant{row.value(2).toLongLong()}, origin->action, name}});
+      });
+  if (done) done = readable;
   return done.map([&] { return std::move(lines); });
 }
 

@@ -74,7 +74,11 @@ struct CheckShopFact {
     return check_strike_out(c, f).and_then(
         [&] { return check_said(f.reason, "reason", "A record is struck out with a reason."); });
   }
+  // Made by commands of their own, which look at them.
   Expected<void> operator()(const RulebookIssued&) const { return {}; }
+  Expected<void> operator()(const Details&) const { return {}; }
+  Expected<void> operator()(const PinChosen&) const { return {}; }
+  Expected<void> operator()(const Erased&) const { return {}; }
 };
 
 }  // namespace
@@ -99,6 +103,12 @@ Expected<void> check_strike_out(const Case& c, const StrikeOut& f) {
                   "Choose one from the journal.");
   if (as<StrikeOut>(entry->fact) != nullptr)
     return refuse("record", "A strike-out stays.", "Enter what was struck out once more.");
+  if (as<Details>(entry->fact) != nullptr)
+    return refuse("record", "A person's details are not struck out.", "Correct them.");
+  if (as<PinChosen>(entry->fact) != nullptr)
+    return refuse("record", "A PIN is not struck out.", "Let another be chosen.");
+  if (as<Erased>(entry->fact) != nullptr)
+    return refuse("record", "What has been erased is gone.", "Enter the person anew.");
   if (entry->voided) return refuse("record", "This record is struck out already.", "Nothing is left to do.");
   if (c.at != c.now) return refuse("at", "A strike-out counts from now on.", "Leave out when it happened.");
   return {};

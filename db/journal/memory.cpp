@@ -5,17 +5,23 @@
 
 namespace wm::db {
 
-void Memory::add_commit(const std::string& command, CommitLine line, Instant recorded) {
-  last_commit_ = line.number;
-  last_recorded_ = std::max(last_recorded_, recorded);
-  commits_.emplace(command, std::move(line));
+void Memory::begin_commit(const Entry& entry, const PersonId& person) {
+  last_order_ = entry.order;
+  last_recorded_ = std::max(last_recorded_, entry.recorded);
+  if (entry.commit == last_commit_) return;
+  last_commit_ = entry.commit;
+  commits_.emplace(entry.id, CommitLine{entry.commit, person});
 }
 
 void Memory::add_entry(Entry entry) {
-  last_order_ = entry.order;
+  const bool personal = as<Details>(entry.fact) != nullptr || as<PinChosen>(entry.fact) != nullptr ||
+                        as<Erased>(entry.fact) != nullptr;
+  begin_commit(entry, personal ? subject_of(entry.fact).person : PersonId());
   entries_.push_back(std::move(entry));
   index(entries_.size() - 1);
 }
+
+void Memory::skip(const Entry& entry) { begin_commit(entry, {}); }
 
 void Memory::index(std::size_t position) {
   const Entry& entry = entries_[position];
@@ -31,6 +37,8 @@ void Memory::index(std::size_t position) {
   if (const auto* f = as<Lockout>(entry.fact)) lockouts_[f->machine].push_back(position);
   if (const auto* f = as<MachineAdded>(entry.fact)) machines_[f->machine].push_back(position);
   if (const auto* f = as<StrikeOut>(entry.fact)) strike_out(*f, entry.at);
+  if (const auto* f = as<Details>(entry.fact)) set_person(*f, position);
+  if (as<PinChosen>(entry.fact) != nullptr) set_pin(position);
 }
 
 void Memory::strike_out(const StrikeOut& fact, Instant at) {
@@ -52,36 +60,30 @@ void Memory::list_rulebooks() {
     if (!find(issued.record)->voided) rulebooks_.push_back(issued.rulebook);
 }
 
-void Memory::set_person(const Person& person, Instant since) {
-  const auto [found, added] = person_at_.emplace(person.id, people_.size());
+void Memory::set_person(const Details& details, std::size_t position) {
+  const auto [found, added] = person_at_.emplace(details.person, people_.size());
   if (added) {
-    people_.push_back(person);
-    people_since_.push_back(since);
+    people_.push_back(details.details);
+    people_since_.push_back(entries_[position].recorded);
+    details_at_.push_back(position);
   } else {
-    replaced_.push_back(std::exchange(people_[found->second], person));
+    people_[found->second] = details.details;
+    details_at_[found->second] = position;
   }
 }
 
-void Memory::set_people(const std::vector<std::pair<Person, Instant>>& people) {
-  people_.clear();
-  people_since_.clear();
-  person_at_.clear();
-  for (const auto& [person, since] : people) set_person(person, since);
-}
-
-Memory::Mark Memory::mark() {
-  replaced_.clear();
-  return {last_commit_, last_order_, last_recorded_, entries_.size(), people_.size()};
+void Memory::set_pin(std::size_t position) {
+  const auto& pin = *as<PinChosen>(entries_[position].fact);
+  pins_[pin.person].push_back({position, pin.kept});
+  entries_[position].fact = ShopFact(PinChosen{pin.person, {}});
 }
 
 void Memory::back_to(const Mark& mark) {
   Memory old;
   old.commits_ = std::move(commits_);
   std::erase_if(old.commits_, [&](const auto& commit) { return commit.second.number > mark.commit; });
-  for (std::size_t i = 0; i < mark.people; ++i) old.set_person(people_[i], people_since_[i]);
-  for (auto person = replaced_.rbegin(); person != replaced_.rend(); ++person)
-    if (old.person_at_.contains(person->id)) old.set_person(*person, {});
-  old.replaced_.clear();
+  for (const auto& [person, pins] : pins_)
+    for (const auto& [position, kept] : pins) entries_[position].fact = ShopFact(PinChosen{person, kept});
   auto issued = issued_.begin();
   for (std::size_t i = 0; i < mark.entries; ++i) {
     Entry entry = std::move(entries_[i]);
@@ -101,6 +103,11 @@ const CommitLine* Memory::commit_of(const std::string& command) const {
   return found == commits_.end() ? nullptr : &found->second;
 }
 
+RecordId Memory::pin_of(const PersonId& id) const {
+  const auto found = pins_.find(id);
+  return found == pins_.end() ? "" : entries_[found->second.back().first].id;
+}
+
 std::vector<Entry> Memory::entries_of(std::int64_t commit) const {
   const auto by_commit = [](const Entry& e, std::int64_t n) { return e.commit < n; };
   auto i = std::lower_bound(entries_.begin(), entries_.end(), commit, by_commit);
@@ -115,6 +122,16 @@ const Person* Memory::person(const PersonId& id) const {
 }
 
 Instant Memory::person_since(const PersonId& id) const { return people_since_[person_at_.at(id)]; }
+
+const Entry* Memory::details_of(const PersonId& id) const {
+  const auto found = person_at_.find(id);
+  return found == person_at_.end() ? nullptr : &entries_[details_at_[found->second]];
+}
+
+std::string Memory::kept_pin(const PersonId& id) const {
+  const auto found = pins_.find(id);
+  return found == pins_.end() ? "" : found->second.back().second;
+}
 
 const Entry* Memory::find(const RecordId& id) const {
   const auto found = entry_at_.find(id);

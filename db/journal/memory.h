@@ -30,24 +30,20 @@ class Memory {
   std::int64_t last_order() const { return last_order_; }
   Instant last_recorded() const { return last_recorded_; }
 
-  void add_commit(const std::string& command, CommitLine line, Instant recorded);
   void add_entry(Entry entry);
-  /// A record whose content has been blanked takes its place in the order and is left out.
-  void skip(std::int64_t order) { last_order_ = order; }
+  /// A record whose content has been blanked takes its place in the order and is left out; it has no fact.
+  void skip(const Entry& entry);
   /// The rulebook goes with the entry RulebookIssued that was added last.
   void add_rulebook(Rulebook rulebook);
-  /// A new person, or one whose details have changed.
-  void set_person(const Person& person, Instant since);
-  void set_people(const std::vector<std::pair<Person, Instant>>& people);
 
-  /// A point to go back to. Only what was added one by one since can be taken back: not set_people.
+  /// A point to go back to.
   struct Mark {
     std::int64_t commit = 0, order = 0;
     Instant recorded;
-    std::size_t entries = 0, people = 0;
+    std::size_t entries = 0;
   };
-  Mark mark();
-  /// Forgets all that was added since the last mark(): what was read or entered in a transaction that failed.
+  Mark mark() const { return {last_commit_, last_order_, last_recorded_, entries_.size()}; }
+  /// Forgets all that was added since: what was read or entered in a transaction that failed.
   /// Asks no disk, since that may be what failed.
   void back_to(const Mark& mark);
 
@@ -55,6 +51,12 @@ class Memory {
   std::vector<Entry> entries_of(std::int64_t commit) const;
   const Person* person(const PersonId& id) const;
   Instant person_since(const PersonId& id) const;
+  /// The entry that a person's details are of; null where there is no such person.
+  const Entry* details_of(const PersonId& id) const;
+  /// What the person's PIN is tested by; empty where they have none.
+  std::string kept_pin(const PersonId& id) const;
+  /// The record of the person's latest PIN; empty where they have none.
+  RecordId pin_of(const PersonId& id) const;
   const Entry* find(const RecordId& id) const;
   /// A record of this kind that is not struck out.
   template <class F>
@@ -106,19 +108,24 @@ class Memory {
     return found == map.end() ? none : found->second;
   }
   void index(std::size_t position);
+  void begin_commit(const Entry& entry, const PersonId& person);
+  void set_person(const Details& details, std::size_t position);
+  void set_pin(std::size_t position);
   void strike_out(const StrikeOut& fact, Instant at);
   void list_rulebooks();
 
   std::vector<Entry> entries_;
   std::vector<Person> people_;
   std::vector<Instant> people_since_;
-  std::vector<Person> replaced_;  // as they were, since the last mark
+  std::vector<std::size_t> details_at_;  // of the people, in their order
   std::vector<Issued> issued_;
   std::vector<Rulebook> rulebooks_;
   std::int64_t last_commit_ = 0, last_order_ = 0;
   Instant last_recorded_ = first_instant;
   std::unordered_map<std::string, CommitLine> commits_;
   std::unordered_map<PersonId, std::size_t> person_at_;
+  std::unordered_map<PersonId, std::vector<std::pair<std::size_t, std::string>>>
+      pins_;  // where, and what it is tested by
   std::unordered_map<RecordId, std::size_t> entry_at_;
   std::unordered_map<std::string, Positions> references_, sessions_, publications_, lockouts_, machines_;
   std::map<std::string, Positions, std::less<>> kinds_;

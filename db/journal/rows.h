@@ -1,34 +1,36 @@
 #pragma once
 // The journal as rows of the file, written and read back.
-#include <optional>
+#include <span>
 
+#include "core/ledger/tree.h"
+#include "db/journal/leaf.h"
 #include "db/journal/memory.h"
 #include "db/sql/connection.h"
 
 namespace wm::db {
 
-/// A commit about to be written.
-struct CommitRow {
-  std::int64_t number = 0;
-  std::string command, action;
-  PersonId person, entered_by;
-  std::string station;  // "desk", "quiz" or "import"
-  Instant recorded;
+/// Writes an entry with what is kept apart, and gives its leaf's hash. `rulebook` is what RulebookIssued
+/// stands for. Every entry written can be read again: what cannot is refused.
+Expected<ledger::Hash> write_entry(Connection& connection, const Entry& entry, const Origin& origin,
+                                   const Rulebook* rulebook);
+/// What a record takes away: an Erased the person's details, PIN, birth dates and the notes of records about
+/// them, a PinChosen the person's earlier ones.
+Expected<void> blank_by(Connection& connection, const Entry& entry);
+
+/// A row of `records` with what is kept beside it.
+struct KeptApart {
+  std::string field, hash, salt, value;  // blanked: neither salt nor value
 };
+/// Writes a leaf as it is, its columns and what belongs to it.
+Expected<ledger::Hash> write_leaf(Connection& connection, const std::string& leaf, const Entry& entry,
+                                  const std::vector<KeptApart>& kept);
 
-Expected<void> write_commit(Connection& connection, const CommitRow& row);
-/// `rulebook` is what RulebookIssued stands for. Every entry written can be read again: what cannot is
-/// refused.
-Expected<void> write_entry(Connection& connection, const Entry& entry, const std::string& station,
-                           const Rulebook* rulebook);
-Expected<void> write_person(Connection& connection, const Person& person,
-                            std::optional<std::int64_t> new_in_commit);
-Expected<void> write_pin(Connection& connection, const PersonId& person, const std::string& hash);
-/// Empties a person's details, PIN, birth dates and the notes of records about them.
-Expected<void> blank_person(Connection& connection, const PersonId& person);
+/// The tree of a new shop: its own leaf alone.
+Expected<void> begin_tree(Connection& connection, const ShopDetails& details);
+/// Adds leaves to the tree's edge.
+Expected<void> grow_tree(Connection& connection, std::span<const ledger::Hash> leaves);
 
-Expected<std::string> read_pin(Connection& connection, const PersonId& person);
-/// Adds to memory whatever lies in the file beyond it, and all people anew.
+/// Adds to memory whatever lies in the file beyond it.
 Expected<void> read_new(Connection& connection, Memory& memory);
 Expected<ShopDetails> read_details(Connection& connection);
 

@@ -32,6 +32,7 @@ void put(Json& json, const std::string& value) { json = value; }
 void put(Json& json, int value) { json = value; }
 void put(Json& json, bool value) { json = value; }
 void put(Json& json, Instant value) { json = to_text(value); }
+void put(Json& json, Day value) { json = to_text(value); }
 template <class E>
 requires std::is_enum_v<E>
 void put(Json& json, E value) { json = word_of(value); }
@@ -48,6 +49,11 @@ void take(const Json& json, Instant& value) {
   const auto instant = parse_instant(json.get<std::string>());
   if (!instant) throw std::invalid_argument("not an instant");
   value = *instant;
+}
+void take(const Json& json, Day& value) {
+  const auto day = parse_day(json.get<std::string>());
+  if (!day) throw std::invalid_argument("not a day");
+  value = *day;
 }
 template <class E>
 requires std::is_enum_v<E>
@@ -105,14 +111,15 @@ std::string_view word(Mark mark) { return word_of(mark); }
 
 std::string_view kind_word(const ShopFact& fact) {
   constexpr std::array<std::string_view, std::variant_size_v<ShopFact>> words = {
-      "role",        "join",  "booking", "cancel",  "attendance",    "presence", "waiting",    "waiting_end",
-      "restriction", "marks", "tag",     "reached", "machine_added", "hours",    "strike_out", "rulebook"};
+      "role",        "join",        "booking", "cancel", "attendance", "presence",      "waiting",
+      "waiting_end", "restriction", "marks",   "tag",    "reached",    "machine_added", "hours",
+      "strike_out",  "rulebook",    "details", "pin",    "erased"};
   return words[fact.index()];
 }
 
 bool is_shop_kind(std::string_view kind) { return empty_fact(kind).has_value(); }
 
-std::string to_json(const RecordId& id, Instant at, Instant recorded, const ShopFact& fact) {
+nlohmann::json to_json(const RecordId& id, Instant at, Instant recorded, const ShopFact& fact) {
   Json json = {{"id", id}, {"kind", kind_word(fact)}, {"at", to_text(at)}, {"recorded", to_text(recorded)}};
   std::visit(
       [&](auto copy) {
@@ -120,14 +127,13 @@ std::string to_json(const RecordId& id, Instant at, Instant recorded, const Shop
         fields(writer, copy);
       },
       fact);
-  return json.dump();
+  return json;
 }
 
-Expected<ShopFact> read_shop_fact(std::string_view kind, std::string_view text) {
+Expected<ShopFact> read_shop_fact(std::string_view kind, const nlohmann::json& json) {
   auto fact = empty_fact(kind);
   if (!fact) return refuse("kind", "The kind '" + std::string(kind) + "' is unknown.", "Update the program.");
   try {
-    const Json json = Json::parse(text);
     std::visit(
         [&](auto& f) {
           Reader reader{json};

@@ -3,6 +3,8 @@
 #include <string>
 #include <string_view>
 
+#include <nlohmann/json_fwd.hpp>
+
 #include "core/problem.h"
 #include "db/facts.h"
 
@@ -16,9 +18,9 @@ std::string_view word(Purpose purpose);
 std::string_view word(Turnout turnout);
 std::string_view word(Mark mark);
 
-/// One line, keys in alphabetical order, no spaces. Throws nlohmann's type_error where text is not UTF-8.
-std::string to_json(const RecordId& id, Instant at, Instant recorded, const ShopFact& fact);
-/// The fact of such a line; the rest of it is known from elsewhere.
-Expected<ShopFact> read_shop_fact(std::string_view kind, std::string_view json);
+/// An object with the fact's own fields beside these.
+nlohmann::json to_json(const RecordId& id, Instant at, Instant recorded, const ShopFact& fact);
+/// The fact of such an object.
+Expected<ShopFact> read_shop_fact(std::string_view kind, const nlohmann::json& json);
 
 }  // namespace wm::db

@@ -1,11 +1,7 @@
 #include <nlohmann/json.hpp>
 
-#include "core/records/json.h"
-#include "core/rulebook/json.h"
-#include "core/time/text.h"
 #include "db/journal/personal.h"
 #include "db/journal/rows.h"
-#include "db/journal/shop_fact_json.h"
 #include "db/refuse.h"
 
 namespace wm::db {
@@ -13,114 +9,96 @@ namespace {
 
 QVariant or_null(const std::string& s) { return s.empty() ? QVariant() : QVariant(text(s)); }
 qlonglong number(std::int64_t n) { return n; }
+QByteArray bytes(std::string_view b) { return {b.data(), static_cast<qsizetype>(b.size())}; }
 
-/// The body with what is personal in it, before that is taken out.
-Expected<std::string> body_of(const Entry& entry, const Rulebook* rulebook) {
-  try {
-    if (rulebook != nullptr) return to_json(*rulebook);
-    if (const auto* own = std::get_if<ShopFact>(&entry.fact))
-      return to_json(entry.id, entry.at, entry.recorded, *own);
-    const std::string body =
-        to_json(Record{entry.id, entry.at, entry.recorded, {}, std::get<Fact>(entry.fact)});
-    if (const auto read = read_record(body); !read) return tl::make_unexpected(read.error().front());
-    return body;
-  } catch (const nlohmann::json::exception&) {
-    return refuse("text", "Some of the text is not valid UTF-8.", "Type it again.");
-  }
-}
-
-Expected<void> write_private(Connection& connection, const Entry& entry, const char* field,
-                             const std::string& salt, const std::string& value) {
-  return connection
-      .run("INSERT INTO private_values (ord, field, salt, value) VALUES (?, ?, ?, ?)",
-           {number(entry.order), field, text(salt), text(value)})
-      .map([](QSqlQuery*) {});
-}
-
-/// Puts the hash of the birth date in its place.
-std::string without_birth_date(const std::string& body, const std::string& hash) {
-  nlohmann::json json = nlohmann::json::parse(body);
-  json["born"] = hash;
-  return json.dump();
-}
+QByteArray bytes(const ledger::Hash& hash) { return bytes(ledger::as_text(hash)); }
 
 }  // namespace
 
-Expected<void> write_commit(Connection& connection, const CommitRow& row) {
-  return connection
-      .run(
-          "INSERT INTO commits (commit_no, command_id, action, person, entered_by, station, recorded_at) "
-          "VALUES (?, ?, ?, ?, ?, ?, ?)",
-          {number(row.number), text(row.command), text(row.action), text(row.person), text(row.entered_by),
-           text(row.station), number(row.recorded.seconds)})
-      .map([](QSqlQuery*) {});
-}
-
-Expected<void> write_entry(Connection& connection, const Entry& entry, const std::string& station,
-                           const Rulebook* rulebook) {
-  auto body = body_of(entry, rulebook);
-  if (!body) return tl::make_unexpected(body.error());
-  const auto* birth = as<Birth>(entry.fact);
-  const std::string born = birth == nullptr ? "" : to_text(birth->born);
-  const Commitment born_hash = birth == nullptr ? Commitment{} : commit_to("born", born);
-  const Commitment note = entry.note.empty() ? Commitment{} : commit_to("note", entry.note);
-  if (birth != nullptr) body = without_birth_date(*body, born_hash.hash);
+Expected<ledger::Hash> write_leaf(Connection& connection, const std::string& leaf, const Entry& entry,
+                                  const std::vector<KeptApart>& kept) {
   const Subject subject = subject_of(entry.fact);
-  const auto done = connection.run(
-      "INSERT INTO records (ord, commit_no, id, kind, happened_at, recorded_at, entered_by, station, "
-      "from_paper, "
-      "note_hash, person, machine, refers_to, body) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+  const ledger::Hash hash = ledger::leaf_hash(leaf);
+  auto done = connection.run(
+      "INSERT INTO records (ord, commit_no, id, kind, recorded_at, person, refers_to, leaf, hash) "
+      "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
       {number(entry.order), number(entry.commit), text(entry.id),
-       text(std::string(any_kind_word(entry.fact))), number(entry.at.seconds), number(entry.recorded.seconds),
-       text(entry.entered_by), text(station), entry.from_paper ? 1 : 0, or_null(note.hash),
-       or_null(subject.person), or_null(subject.machine), or_null(subject.refers_to), text(*body)});
-  if (!done) return tl::make_unexpected(done.error());
-  if (birth != nullptr) {
-    if (auto kept = write_private(connection, entry, "born", born_hash.salt, born); !kept) return kept;
+       text(std::string(any_kind_word(entry.fact))), number(entry.recorded.seconds), or_null(subject.person),
+       or_null(subject.refers_to), text(leaf), bytes(hash)});
+  for (const KeptApart& one : kept) {
+    if (!done) break;
+    done = connection.run("INSERT INTO private_values (ord, field, salt, value) VALUES (?, ?, ?, ?)",
+                          {number(entry.order), text(one.field), or_null(one.salt),
+                           one.salt.empty() ? QVariant() : QVariant(text(one.value))});
   }
-  return entry.note.empty() ? Expected<void>{}
-                            : write_private(connection, entry, "note", note.salt, entry.note);
+  return done.map([&](QSqlQuery*) { return hash; });
 }
 
-Expected<void> write_person(Connection& connection, const Person& p,
-                            std::optional<std::int64_t> new_in_commit) {
-  if (new_in_commit) {
-    const auto row = connection.run(
-        "INSERT INTO people (id, commit_no, number, given, family, nickname, card, email, phone, "
-        "emergency_contact) "
-        "VALUES (?, ?, '', '', '', '', '', '', '', '')",
-        {text(p.id), number(*new_in_commit)});
-    if (!row) return tl::make_unexpected(row.error());
+Expected<ledger::Hash> write_entry(Connection& connection, const Entry& entry, const Origin& origin,
+                                   const Rulebook* rulebook) {
+  const ByField values = personal_in(entry);
+  std::vector<KeptApart> kept;
+  ByField hashes;
+  for (const auto& [field, value] : values) {
+    const Commitment commitment = commit_to(field, value);
+    kept.push_back({field, commitment.hash, commitment.salt, value});
+    hashes[field] = commitment.hash;
   }
-  return connection
-      .run(
-          "UPDATE people SET number = ?, given = ?, family = ?, nickname = ?, card = ?, email = ?, phone = "
-          "?, "
-          "emergency_contact = ? WHERE id = ?",
-          {text(p.number), text(p.given), text(p.family), text(p.nickname), text(p.card), text(p.email),
-           text(p.phone), text(p.emergency_contact), text(p.id)})
-      .map([](QSqlQuery*) {});
+  std::string leaf;
+  try {
+    const auto note = hashes.find("note");
+    leaf = to_leaf(entry.commit, entry.order, body_of(entry, hashes, rulebook), origin,
+                   note == hashes.end() ? "" : note->second);
+  } catch (const nlohmann::json::exception&) {
+    return refuse("text", "Some of the text is not valid UTF-8.", "Type it again.");
+  }
+  if (const auto read = read_leaf(leaf, values, std::nullopt); !read)
+    return tl::make_unexpected(read.error());
+  return write_leaf(connection, leaf, entry, kept);
 }
 
-Expected<void> write_pin(Connection& connection, const PersonId& person, const std::string& hash) {
-  auto gone = connection.run("DELETE FROM pins WHERE person = ?", {text(person)});
-  if (gone)
-    gone = connection.run("INSERT INTO pins (person, hash) VALUES (?, ?)", {text(person), text(hash)});
-  return gone.map([](QSqlQuery*) {});
-}
-
-Expected<void> blank_person(Connection& connection, const PersonId& person) {
-  Person nobody;
-  nobody.id = person;
-  auto done = write_person(connection, nobody, std::nullopt);
-  if (!done) return done;
-  auto row = connection.run("DELETE FROM pins WHERE person = ?", {text(person)});
-  if (row)
-    row = connection.run(
+Expected<void> blank_by(Connection& connection, const Entry& entry) {
+  Expected<QSqlQuery*> done = nullptr;
+  if (const auto* erased = as<Erased>(entry.fact))
+    done = connection.run(
         "UPDATE private_values SET salt = NULL, value = NULL WHERE value IS NOT NULL AND "
         "ord IN (SELECT ord FROM records WHERE person = ?)",
-        {text(person)});
-  return row.map([](QSqlQuery*) {});
+        {text(erased->person)});
+  if (const auto* pin = as<PinChosen>(entry.fact))
+    done = connection.run(
+        "UPDATE private_values SET salt = NULL, value = NULL WHERE value IS NOT NULL AND field = 'pin' AND "
+        "ord IN (SELECT ord FROM records WHERE person = ? AND kind = 'pin' AND ord < ?)",
+        {text(pin->person), number(entry.order)});
+  return done.map([](QSqlQuery*) {});
+}
+
+Expected<void> begin_tree(Connection& connection, const ShopDetails& details) {
+  ledger::Edge edge;
+  edge.append(ledger::leaf_hash(shop_leaf(details)));
+  return connection
+      .run("INSERT INTO tree_edge (one, size, hashes) VALUES (1, ?, ?)",
+           {number(static_cast<std::int64_t>(edge.size())), bytes(edge.bytes())})
+      .map([](QSqlQuery*) {});
+}
+
+Expected<void> grow_tree(Connection& connection, std::span<const ledger::Hash> leaves) {
+  if (leaves.empty()) return {};
+  auto q = connection.run("SELECT size, hashes FROM tree_edge WHERE one = 1", {});
+  if (!q) return tl::make_unexpected(q.error());
+  const auto row = connection.next(**q);
+  if (!row) return tl::make_unexpected(row.error());
+  const QByteArray hashes = *row ? (*q)->value(1).toByteArray() : QByteArray();
+  auto edge = ledger::Edge::from(*row ? (*q)->value(0).toULongLong() : 0,
+                                 {hashes.constData(), static_cast<std::size_t>(hashes.size())});
+  (*q)->finish();
+  if (!edge || !*row)
+    return refuse(connection.path(), "The file is damaged: the edge of its hash tree is not whole.",
+                  "Bring back the last backup, and keep this file.");
+  for (const ledger::Hash& leaf : leaves) edge->append(leaf);
+  return connection
+      .run("UPDATE tree_edge SET size = ?, hashes = ? WHERE one = 1",
+           {number(static_cast<std::int64_t>(edge->size())), bytes(edge->bytes())})
+      .map([](QSqlQuery*) {});
 }
 
 }  // namespace wm::db

@@ -18,7 +18,8 @@ void add_row(QCryptographicHash& hash, const QSqlQuery& row, int columns) {
   for (int i = 0; i < columns; ++i) {
     const QVariant cell = row.value(i);
     hash.addData(cell.isNull() ? "n" : QByteArray(1, static_cast<char>('a' + cell.typeId() % 26)));
-    if (!cell.isNull()) add(hash, cell.toString().toUtf8());
+    if (!cell.isNull())
+      add(hash, cell.typeId() == QMetaType::QByteArray ? cell.toByteArray() : cell.toString().toUtf8());
   }
   hash.addData("\n");
 }

@@ -3,6 +3,7 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include "db/journal/rows.h"
 #include "db/refuse.h"
 #include "db/sql/dialect.h"
 #include "db/sql/migrate.h"
@@ -111,6 +112,7 @@ Expected<void> found_shop(Connection& connection, const ShopDetails& details) {
       connection.run("INSERT INTO shop (one, name, zone, demo_clock) VALUES (1, ?, ?, ?)",
                      {text(details.name), text(details.zone), static_cast<qlonglong>(details.demo_clock)});
   if (!row) return tl::make_unexpected(row.error());
+  if (auto done = begin_tree(connection, details); !done) return done;
   return transaction->commit().and_then([&] { return keep_names(connection.path()); });
 }
 
@@ -153,6 +155,32 @@ Expected<std::unique_ptr<Connection>> open_to_read(const std::string& path) {
   auto connection = std::make_unique<Connection>(path, StoreOptions().busy_ms);
   if (const auto version = version_of(*connection); !version) return tl::make_unexpected(version.error());
   return connection;
+}
+
+Expected<bool> is_before_ledger(Connection& connection) {
+  return connection.value(dialect::read_version).map([](const QVariant& version) {
+    return version.toInt() < 3;
+  });
+}
+
+Expected<std::int64_t> commits_in(Connection& connection) {
+  const auto earlier = is_before_ledger(connection);
+  if (!earlier) return tl::make_unexpected(earlier.error());
+  return connection
+      .value(
+          *earlier
+              ? "SELECT count(*) FROM commits"
+              : "SELECT coalesce(max(commit_no), 0) FROM records WHERE ord = (SELECT max(ord) FROM records)")
+      .map([](const QVariant& count) { return static_cast<std::int64_t>(count.toLongLong()); });
+}
+
+Expected<std::string> first_command(Connection& connection) {
+  const auto earlier = is_before_ledger(connection);
+  if (!earlier) return tl::make_unexpected(earlier.error());
+  return connection
+      .value(*earlier ? "SELECT command_id FROM commits WHERE commit_no = 1"
+                      : "SELECT id FROM records WHERE ord = 1")
+      .map([](const QVariant& id) { return text(id); });
 }
 
 Expected<void> check_every_page(Connection& connection) { return check_by(connection, dialect::whole_check); }

@@ -14,6 +14,11 @@ Expected<std::unique_ptr<Connection>> create_file(const std::string& path, const
                                                   const StoreOptions& options);
 /// An existing file as it is, to be read: ours, of a version that we know.
 Expected<std::unique_ptr<Connection>> open_to_read(const std::string& path);
+/// Whether a file is of a version before every change was a record. The next two know both.
+Expected<bool> is_before_ledger(Connection& connection);
+Expected<std::int64_t> commits_in(Connection& connection);
+/// The id of the first command; empty where there was none.
+Expected<std::string> first_command(Connection& connection);
 /// Refuses a file of which a page, an index or a reference is not as it must be.
 Expected<void> check_every_page(Connection& connection);
 /// An existing file, checked and migrated.

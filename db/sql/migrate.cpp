@@ -4,6 +4,7 @@
 #include <QFile>
 #include <QStringList>
 
+#include "db/sql/carry_over.h"
 #include "db/sql/dialect.h"
 
 // A resource inside a static library is linked only where it is asked for, and outside any namespace.
@@ -40,6 +41,8 @@ Expected<void> migrate(Connection& connection, int from) {
   const QStringList names = migration_files();
   for (qsizetype i = from; i < names.size(); ++i) {
     if (auto done = run_file(connection, names[i]); !done) return done;
+    if (names[i].endsWith("/003_ledger.sql"))
+      if (auto done = carry_over(connection); !done) return done;
   }
   return connection.run(dialect::set_version + QString::number(names.size()));
 }

@@ -155,7 +155,7 @@ void DayTest::one_whole_evening() {
   sqlite.start("sqlite3", {file, "PRAGMA integrity_check;"});
   QVERIFY(sqlite.waitForFinished());
   QCOMPARE(sqlite.readAllStandardOutput().trimmed(), QByteArray("ok"));
-  for (const char* attempt : {"UPDATE records SET recorded = 0;", "DELETE FROM records;"}) {
+  for (const char* attempt : {"UPDATE records SET recorded_at = 0;", "DELETE FROM records;"}) {
     sqlite.start("sqlite3", {file, attempt});
     QVERIFY(sqlite.waitForFinished());
     QVERIFY2(sqlite.exitCode() != 0, attempt);

@@ -168,7 +168,7 @@ TEST_CASE("A record that cannot be read is a damaged file, named by its id") {
   {
     Other other(shop.path());
     other.run("DROP TRIGGER records_update");
-    other.run("UPDATE records SET body = '{\"at\":1}' WHERE id = 'past-19'");
+    other.run("UPDATE records SET leaf = '{\"at\":1}' WHERE id = 'past-19'");
   }
   refused(open(shop), "'past-19' cannot be read");
 }
