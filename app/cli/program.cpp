@@ -4,6 +4,7 @@
 
 #include "app/cli/answer_file.h"
 #include "app/cli/backup_file.h"
+#include "app/cli/verify_file.h"
 #include "app/cli/version.h"
 #include "app/start/open_program.h"
 
@@ -31,6 +32,15 @@ int run(int argc, char** argv) {
   restoring->add_option("BACKUP", backup, "The backup")->required();
   restoring->add_option("STORE", store, "The shop's file; nobody may have it open")->required();
   restoring->add_flag("--yes", yes, "Do it. The file that was there is kept beside");
+  VerifyWords verify;
+  CLI::App* verifying = words.add_subcommand(
+      "verify", "Look a shop's file through: whether anything was altered, added, removed or cut off");
+  verifying->add_option("STORE", verify.store, "The shop's file, or a backup of it")->required();
+  verifying->add_option(
+      "--against", verify.against,
+      "A root from outside the file: as it stands on a paper, or a file with signed ones; can be repeated");
+  verifying->add_flag("--all", verify.all, "Verify signatures too that lie under a root that holds");
+  verifying->add_option("--record", verify.record, "Show that the record of this id is in the file's tree");
   try {
     words.parse(argc, argv);
   } catch (const CLI::ParseError& error) {
@@ -39,6 +49,7 @@ int run(int argc, char** argv) {
   if (answer->parsed()) return answer_file(file);
   if (backing->parsed()) return backup_file(store, folder);
   if (restoring->parsed()) return restore_file(backup, store, yes);
+  if (verifying->parsed()) return verify_file(verify);
   return open_program(argc, argv, open);
 }
 

@@ -11,8 +11,8 @@ namespace {
 
 constexpr std::string_view letters = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
 constexpr std::size_t root_letters = 26, check_letters = 2, group = 4;
-/// A prime below 32 * 32. Of text read as a number in base 32 the remainder changes with any one figure, and with any two
-/// neighbours that change places.
+/// A prime below 32 * 32. Of text read as a number in base 32 the remainder changes with any one figure, and
+/// with any two neighbours that change places.
 constexpr unsigned prime = 1021;
 
 tl::unexpected<Problem> refuse(const char* what, const char* remedy) {
@@ -34,8 +34,7 @@ std::string first_letters(const Hash& root) {
 std::string check_of(std::uint64_t size, std::string_view root) {
   unsigned rest = 0;
   const std::string all = std::to_string(size).append(root);
-  for (const char c : all)
-    rest = (rest * 32 + static_cast<unsigned>(letters.find(c))) % prime;
+  for (const char c : all) rest = (rest * 32 + static_cast<unsigned>(letters.find(c))) % prime;
   return {letters[rest / 32], letters[rest % 32]};
 }
 
@@ -51,7 +50,8 @@ char meant(char c) {
 std::optional<std::uint64_t> size_in(std::string_view text) {
   std::uint64_t out = 0;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), out);
-  if (error != std::errc() || end != text.data() + text.size() || std::to_string(out) != text) return std::nullopt;
+  if (error != std::errc() || end != text.data() + text.size() || std::to_string(out) != text)
+    return std::nullopt;
   return out;
 }
 
@@ -84,7 +84,8 @@ std::string to_text(const ShortHead& head) {
 }
 
 Expected<ShortHead> read_short(std::string_view text) {
-  constexpr const char* again = "Type it as it stands on the paper: the number of records, then seven groups of four.";
+  constexpr const char* again =
+      "Type it as it stands on the paper: the number of records, then seven groups of four.";
   std::string typed;
   for (const char c : text) {
     if (c == ' ' || c == '-') continue;
@@ -106,7 +107,8 @@ SignedHead sign(const Head& head, const SigningKey& key) {
 }
 
 std::string to_line(const SignedHead& head) {
-  return std::string(first_words) + " " + said(head.head) + " " + to_hex(head.key) + " " + to_hex(head.signature);
+  return std::string(first_words) + " " + said(head.head) + " " + to_hex(head.key) + " " +
+         to_hex(head.signature);
 }
 
 Expected<SignedHead> read_line(std::string_view line) {

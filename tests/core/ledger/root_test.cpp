@@ -12,7 +12,8 @@ Head head_of(std::uint64_t size) { return {size, leaf_hash(std::to_string(size))
 
 }  // namespace
 
-TEST_CASE("a root's short form is its size and its first bits, in letters that are not mixed up", "[ledger]") {
+TEST_CASE("a root's short form is its size and its first bits, in letters that are not mixed up",
+          "[ledger]") {
   Head head{1204, {}, {}};
   CHECK(shortened(head).letters == "00000000000000000000000000");
   // 0x08 0x42 0x10 0x84 0x21 is five bits 00001 eight times: Crockford's base 32, crockford.com/base32.html.

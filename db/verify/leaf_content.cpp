@@ -1,0 +1,82 @@
+#include "db/verify/leaf_content.h"
+
+#include <algorithm>
+
+#include "core/time/text.h"
+
+namespace wm::verify {
+namespace {
+
+std::string text_or_empty(const Members& members, std::string_view key) { return members.text(key).value_or(""); }
+
+/// The records that one refers to stand under these names; two names mean a record in some kinds alone.
+std::string referred_to(const LeafContent& leaf) {
+  for (const char* key : {"record", "suspension", "appointment", "lockout", "booking"})
+    if (leaf.body.has(key)) return text_or_empty(leaf.body, key);
+  if (leaf.kind == "waiting_end") return text_or_empty(leaf.body, "waiting");
+  const bool adds = leaf.kind == "restriction" || leaf.kind == "marks" || leaf.kind == "signature";
+  return adds ? text_or_empty(leaf.body, "checkout") : "";
+}
+
+bool is_hash(std::string_view text) {
+  return text.size() == 64 && text.find_first_not_of("0123456789abcdef") == std::string_view::npos;
+}
+
+/// The field of a body that is personal, by kind.
+const char* personal_field(std::string_view kind) {
+  if (kind == "birth") return "born";
+  if (kind == "details") return "details";
+  return kind == "pin" ? "pin" : nullptr;
+}
+
+/// Whether what the leaf has of `from` under `key` is a hash, and then keeps it.
+bool keep_hash(const Members& from, const char* key, LeafContent& leaf) {
+  const auto hash = from.text(key);
+  if (!hash || !is_hash(*hash)) return false;
+  leaf.commitments.push_back({key, *hash});
+  return true;
+}
+
+std::optional<std::string> read_body(LeafContent& leaf) {
+  const auto id = leaf.body.text("id"), kind = leaf.body.text("kind");
+  const auto at = leaf.body.text("at"), recorded = leaf.body.text("recorded");
+  if (!id || !kind || !at || !recorded) return "its body has no id, kind, time or time of entry";
+  const auto recorded_at = parse_instant(*recorded);
+  if (!recorded_at || !parse_instant(*at)) return "its body has a time that is none";
+  leaf.id = *id, leaf.kind = *kind, leaf.recorded = *recorded_at;
+  leaf.person = text_or_empty(leaf.body, leaf.kind == "join" ? "other" : "person");
+  leaf.refers_to = referred_to(leaf);
+  const char* field = personal_field(leaf.kind);
+  if (field != nullptr && !keep_hash(leaf.body, field, leaf))
+    return std::string("its body has no hash under \"") + field + "\"";
+  return std::nullopt;
+}
+
+/// What may be left out is left out where it says nothing.
+bool says_nothing(const Members& all, const LeafContent& leaf) {
+  return all.text("action") == leaf.kind || all.text("by") == "" || (all.has("paper") && all.raw("paper") != "true") ||
+         (all.has("station") && leaf.station != "quiz" && leaf.station != "import");
+}
+
+}  // namespace
+
+std::optional<std::string> read_leaf(std::string_view text, LeafContent& leaf) {
+  static thread_local Members all;
+  leaf.commitments.clear();
+  if (!Members::read(text, all)) return "it is not one JSON object in canonical form";
+  if (const auto key = all.unknown({"action", "body", "by", "commit", "note", "order", "paper", "station"}); !key.empty())
+    return "it has a \"" + std::string(key) + "\"";
+  const auto order = all.whole("order"), commit = all.whole("commit");
+  if (!order || !commit) return "it has no order or no commit";
+  leaf.order = *order, leaf.commit = *commit, leaf.paper = all.has("paper");
+  leaf.station = all.text("station").value_or("desk");
+  if (!Members::read(all.raw("body"), leaf.body)) return "it has no body";
+  if (auto wrong = read_body(leaf)) return wrong;
+  if (says_nothing(all, leaf)) return "it says what is left out by rule";
+  if (all.has("note") && !keep_hash(all, "note", leaf)) return "its note is no hash";
+  std::sort(leaf.commitments.begin(), leaf.commitments.end(),
+            [](const Commitment& a, const Commitment& b) { return a.field < b.field; });
+  return std::nullopt;
+}
+
+}  // namespace wm::verify

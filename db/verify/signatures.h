@@ -1,0 +1,45 @@
+#pragma once
+// The signatures of check-outs.
+#include <map>
+#include <string>
+#include <vector>
+
+#include "core/ledger/signing.h"
+#include "db/verify/findings.h"
+#include "db/verify/leaf_content.h"
+
+namespace wm::verify {
+
+/// Check-outs by how they came in.
+struct CheckoutCount {
+  std::size_t held = 0;            // signed, and the signature holds
+  std::size_t verified_before = 0;  // signed, and not looked at again: a root known from outside covers them
+  std::size_t paper = 0, imported = 0, unsigned_here = 0;  // without a signature
+};
+
+/// Walks along the records, in their order.
+class Signatures {
+ public:
+  explicit Signatures(Findings& findings) : findings_(findings) {}
+  /// `known`: whether the record lies before a root that holds.
+  void check(const LeafContent& leaf, const ledger::Hash& hash, bool known);
+  CheckoutCount finish();
+
+ private:
+  struct Open {
+    std::int64_t order;
+    std::string id, assessor;
+    bool paper, imported;
+  };
+  void end_commit();
+  void check_signature(const LeafContent& leaf, bool known);
+
+  Findings& findings_;
+  std::int64_t commit_ = 0;
+  std::vector<ledger::Hash> hashes_;  // of this commit so far
+  std::vector<Open> unsigned_;        // its check-outs without a signature so far
+  std::map<std::string, std::string> keys_;  // by person, in hexadecimal
+  CheckoutCount count_;
+};
+
+}  // namespace wm::verify
