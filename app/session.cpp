@@ -3,12 +3,21 @@
 #include <QUuid>
 
 namespace wm::app {
+namespace {
+
+/// How often other windows' entries are looked for: well within the second in which they should be seen.
+constexpr int look_ms = 400;
+
+}  // namespace
 
 Session::Session(db::Store store, QString station, QObject* parent)
-    : QObject(parent), store_(std::move(store)), station_(std::move(station)) {
-  // The store has checked the zone's name when it was made; a system that lost the zone since is told by UTC.
-  zone_ = Zone::named(store_.details().zone).value_or(Zone::utc());
-  others_.setInterval(3000);
+    : QObject(parent),
+      store_(std::move(store)),
+      station_(std::move(station)),
+      // The store has checked the zone's name when it was made; a system that lost the zone since is told by
+      // UTC.
+      zone_(Zone::named(store_.details().zone).value_or(Zone::utc())) {
+  others_.setInterval(look_ms);
   connect(&others_, &QTimer::timeout, this, &Session::look_for_others);
   others_.start();
 }
@@ -25,6 +34,7 @@ Expected<db::Role> Session::sit_down(const PersonId& person, const std::string& 
 void Session::hand_over() {
   seated_.reset();
   role_.reset();
+  failed_.clear();
   emit seated_changed();
 }
 
@@ -56,18 +66,33 @@ Decider& Session::decider(std::optional<Instant> known) {
   return *kept;
 }
 
+std::string Session::id_for(const db::Command& command) const {
+  for (const db::Command& failed : failed_) {
+    db::Command again = command;
+    again.id = failed.id;
+    if (again == failed) return again.id;
+  }
+  return QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
+}
+
 Expected<db::Committed> Session::commit(db::Action action, std::optional<Instant> at, std::string note,
                                         bool from_paper) {
   db::Command command;
-  command.id = QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
   if (seated_) command.by = seated_->id;
   command.quiz_station = role_ == db::Role::quiz_station;
   command.at = at;
   command.from_paper = from_paper;
   command.note = std::move(note);
   command.action = std::move(action);
+  command.id = id_for(command);
   auto done = store_.commit(command);
-  if (done) emit changed();
+  if (!done) {
+    failed_.push_back(std::move(command));
+    return done;
+  }
+  // Where the same comes once more after this, it is meant a second time.
+  failed_.clear();
+  emit changed();
   return done;
 }
 

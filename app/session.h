@@ -50,7 +50,8 @@ class Session : public QObject {
   Decider& decider() { return decider(known_); }
   Decider& decider(std::optional<Instant> known);
 
-  /// Fills in id and `by`, commits, and says `changed` where something came of it.
+  /// Fills in id and `by`, commits, and says `changed` where something came of it. What failed and comes
+  /// again keeps its id: a disk that failed may have kept it, and then it is not entered a second time.
   Expected<db::Committed> commit(db::Action action, std::optional<Instant> at = std::nullopt,
                                  std::string note = {}, bool from_paper = false);
   /// Enters what files of the past hold: all of the plans, or nothing.
@@ -65,12 +66,14 @@ class Session : public QObject {
  private:
   db::Store store_;
   QString station_;
-  Zone zone_ = Zone::utc();
+  Zone zone_;
   std::optional<db::Person> seated_;
   std::optional<db::Role> role_;
   std::optional<Instant> asked_at_, known_;
+  std::vector<db::Command> failed_;  // since one went well, or another sits here
   QTimer others_;
   void look_for_others();
+  std::string id_for(const db::Command& command) const;
 
   std::unordered_map<std::int64_t, std::unique_ptr<Decider>> deciders_;  // of the past, by `known`
   std::int64_t decided_on_ = -1;                                         // the commit that they know of

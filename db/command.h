@@ -14,26 +14,32 @@ namespace wm::db {
 struct EnterPerson {
   Person person;
   std::optional<Day> born;
+  friend bool operator==(const EnterPerson&, const EnterPerson&) = default;
 };
 struct CorrectPerson {
   Person person;
+  friend bool operator==(const CorrectPerson&, const CorrectPerson&) = default;
 };
 /// Blanks a person's details; the records stay.
 struct BlankPerson {
   PersonId person;
+  friend bool operator==(const BlankPerson&, const BlankPerson&) = default;
 };
 struct ChoosePin {
   PersonId person;
   std::string pin;
+  friend bool operator==(const ChoosePin&, const ChoosePin&) = default;
 };
 /// A fact that decisions rest on. A check-out goes by SignCheckout unless a manager enters one from paper.
 struct EnterFact {
   Fact fact;
+  friend bool operator==(const EnterFact&, const EnterFact&) = default;
 };
 /// A fact of the shop's own (a booking, presence, a waiting-list place, a role …); not a strike-out or a
 /// rulebook. Marks and restrictions go with SignCheckout, unless from paper.
 struct EnterShopFact {
   ShopFact fact;
+  friend bool operator==(const EnterShopFact&, const EnterShopFact&) = default;
 };
 /// The assessor's signature under a check-out: their own PIN.
 struct SignCheckout {
@@ -45,19 +51,23 @@ struct SignCheckout {
   std::vector<Mark> marks, again;
   std::vector<std::string> restrictions;
   std::optional<RecordId> booking;
+  friend bool operator==(const SignCheckout&, const SignCheckout&) = default;
 };
 /// Out of service, with its tag.
 struct PutOutOfService {
   MachineId machine;
   std::string tag, padlock, reason;
   PersonId key_holder;
+  friend bool operator==(const PutOutOfService&, const PutOutOfService&) = default;
 };
 struct PublishRulebook {
   Rulebook rulebook;
+  friend bool operator==(const PublishRulebook&, const PublishRulebook&) = default;
 };
 struct StrikeOutRecord {
   RecordId record;
   std::string reason;
+  friend bool operator==(const StrikeOutRecord&, const StrikeOutRecord&) = default;
 };
 
 using Action = std::variant<EnterPerson, CorrectPerson, BlankPerson, ChoosePin, EnterFact, EnterShopFact,
@@ -74,6 +84,7 @@ struct Command {
   bool from_paper = false;    // a manager enters a paper from the past
   std::string note;
   Action action;
+  friend bool operator==(const Command&, const Command&) = default;
 };
 
 }  // namespace wm::db

@@ -5,6 +5,7 @@
 
 #include "db/journal/personal.h"
 #include "db/journal/rows.h"
+#include "db/journal/shop_fact_json.h"
 #include "db/refuse.h"
 
 namespace wm::db {
