@@ -31,7 +31,8 @@ StripRow row(Session& session, const AnswerReader& reader, int tier, const Targe
   Decider& decider = session.decider();
   const StandingAnswer answer = decider.standing(reader.person, target, reader.now);
   StripRow row{tier, target, answer.standing, !answer.suspensions.empty(), {}, {}, {}};
-  row.steps = shown_timeline(decider.timeline(reader.person, target, from, to), reader);
+  row.steps = shown_timeline(decider.timeline(reader.person, target, before_month_of(from, reader.zone), to),
+                             from, reader);
   row.spoken = timeline_sentence(row.steps, reader);
   if (answer.standing == Rung::barred) return row;
   if (!answer.until)

@@ -22,7 +22,13 @@ void add(std::vector<TimelineStep>& shown, Instant at, Rung rung) {
 
 }  // namespace
 
-std::vector<TimelineStep> shown_timeline(const std::vector<TimelineStep>& steps, const AnswerReader& reader) {
+Instant before_month_of(Instant from, const Zone& zone) {
+  const CivilDate date = civil(zone.day(from));
+  return zone.start(day_of({date.year, date.month, 1})) - 1;
+}
+
+std::vector<TimelineStep> shown_timeline(const std::vector<TimelineStep>& steps, Instant from,
+                                         const AnswerReader& reader) {
   std::vector<TimelineStep> shown;
   Rung most = Rung::independent;
   for (std::size_t i = 0; i < steps.size(); ++i) {
@@ -33,7 +39,8 @@ std::vector<TimelineStep> shown_timeline(const std::vector<TimelineStep>& steps,
         tells ? std::min(next_month(step.at, reader.zone), std::max(step.at, reader.now)) : step.at;
     // What was over before it may be shown is not shown.
     if (tells && i + 1 < steps.size() && steps[i + 1].at <= at) continue;
-    add(shown, at, std::min(step.standing, most));
+    if (at <= from) shown.clear();
+    add(shown, std::max(at, from), std::min(step.standing, most));
   }
   return shown;
 }

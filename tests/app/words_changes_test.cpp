@@ -77,7 +77,7 @@ class WordsChangesTest : public QObject {
 
   void a_timeline_shows_no_birthday_and_nothing_above_what_is_so() {
     const auto shown = [](const std::vector<TimelineStep>& steps) {
-      return shown_timeline(steps, shop.reader());
+      return shown_timeline(steps, steps.front().at, shop.reader());
     };
     const Instant old = shop.start(2020, 1, 1), past = shop.start(2025, 2, 3),
                   to_come = shop.start(2027, 2, 3);
@@ -104,8 +104,15 @@ class WordsChangesTest : public QObject {
     // This month's birthday: from now on.
     AnswerReader reader = shop.reader();
     reader.now = past + 86400;
-    QVERIFY((shown_timeline({{old, Rung::barred}, {past, Rung::supervised}}, reader) ==
+    QVERIFY((shown_timeline({{old, Rung::barred}, {past, Rung::supervised}}, old, reader) ==
              Steps{{old, Rung::barred}, {reader.now, Rung::supervised}}));
+    // It shows as late where only its month reaches into what is shown.
+    for (const Instant from : {past + -86400, past + 86400, past + 10 * 86400})
+      QVERIFY(
+          (shown_timeline({{before_month_of(from, shop.zone), Rung::supervised}, {past, Rung::independent}},
+                          from, shop.reader()) ==
+           Steps{{from, Rung::supervised}, {shop.start(2025, 3, 1), Rung::independent}}));
+    QVERIFY(before_month_of(past, shop.zone) == shop.start(2025, 2, 1) - 1);
     QVERIFY(rung_in(others, past + -1) == Rung::independent && rung_in(others, past) == Rung::supervised);
   }
 };
