@@ -49,7 +49,12 @@ struct Store::Impl {
   Expected<void> check_permission(const Command& command, Instant at, Instant recorded);
   /// Whether nobody can sit down as a manager yet: then the first one comes in by nobody.
   bool without_manager(Instant t) const;
-  Expected<void> verify_pin(const PersonId& person, const std::string& pin);
+  /// Whose of the person's entries the PIN is; wrong ones slow the station down.
+  Expected<PersonId> verify_pin(const PersonId& person, const std::string& pin);
+  Expected<PinChosen> choose_pin(const PersonId& person, const std::string& pin) const;
+  Expected<std::optional<Signer>> signer(const PersonId& person, const std::string& pin);
+  /// Writes an entry and takes note of its leaf.
+  Expected<ledger::Hash> add(const Entry& entry, const Origin& origin, const Rulebook* rulebook);
   /// Whether the file says that somebody was erased later in the order.
   Expected<bool> erased_since(std::int64_t order);
 

@@ -72,21 +72,38 @@ Expected<void> Store::Impl::check_permission(const Command& command, Instant at,
   return allowed(*role, command.action, {memory, zone, command.by, command.from_paper, at, recorded});
 }
 
-Expected<void> Store::Impl::verify_pin(const PersonId& person, const std::string& pin) {
+Expected<PersonId> Store::Impl::verify_pin(const PersonId& person, const std::string& pin) {
   const Instant t = clock();
-  if (auto fine = delay.check(t); !fine) return fine;
+  if (auto fine = delay.check(t); !fine) return tl::make_unexpected(fine.error());
   for (const PersonId& alias : memory.aliases(person)) {
     const std::string kept = memory.kept_pin(alias);
     if (kept.empty()) continue;
     if (pin_fits(pin, kept)) {
       delay.right();
-      return {};
+      return alias;
     }
     delay.wrong(t);
     return refuse("pin", "This is not " + memory.name(person) + "'s PIN.",
                   "Try again, or ask a manager for a new one.");
   }
   return refuse("pin", memory.name(person) + " has no PIN yet.", "A manager can give them one.");
+}
+
+Expected<PinChosen> Store::Impl::choose_pin(const PersonId& person, const std::string& pin) const {
+  return new_pin(pin, options).map([&](NewPin made) {
+    return PinChosen{person, std::move(made.key), std::move(made.kept)};
+  });
+}
+
+Expected<std::optional<Signer>> Store::Impl::signer(const PersonId& person, const std::string& pin) {
+  const auto owner = verify_pin(person, pin);
+  if (!owner) return tl::make_unexpected(owner.error());
+  if (auto key = key_of(pin, memory.kept_pin(*owner), options)) return Signer{*owner, std::move(*key), {}};
+  // Sealed on another computer, or by a version that knew no keys: this one makes a new one for the same PIN.
+  auto chosen = choose_pin(*owner, pin);
+  if (!chosen) return tl::make_unexpected(chosen.error());
+  auto key = key_of(pin, chosen->kept, options);
+  return Signer{*owner, std::move(*key), std::move(*chosen)};
 }
 
 Expected<Role> Store::Impl::role_at_station(const PersonId& person, const std::string& pin) {
@@ -114,10 +131,11 @@ Expected<Committed> Store::Impl::enter(const Command& command, bool founding) {
   const Case c{memory, zone, recorded, at, founding, command.from_paper, [this]() -> Decider& {
                  return current().decider();
                }};
-  const PinDesk pins{[this](const std::string& pin) { return hash_pin(pin, options); },
-                     [&](const PersonId& person, const std::string& pin) {
-                       return founding ? Expected<void>{} : verify_pin(person, pin);
-                     }};
+  const PinDesk pins{
+      [this](const PersonId& person, const std::string& pin) { return choose_pin(person, pin); },
+      [&](const PersonId& person, const std::string& pin) {
+        return founding ? Expected<std::optional<Signer>>{} : signer(person, pin);
+      }};
   const std::string station = founding ? "import" : command.quiz_station ? "quiz" : "desk";
   const std::string word = action_word(command.action);
   const bool managed =
@@ -131,25 +149,44 @@ Expected<Committed> Store::Impl::enter(const Command& command, bool founding) {
   return done;
 }
 
+Expected<ledger::Hash> Store::Impl::add(const Entry& entry, const Origin& origin, const Rulebook* rulebook) {
+  auto hash = write_entry(*connection, entry, origin, rulebook);
+  if (!hash) return hash;
+  leaves_.push_back(*hash);
+  return blank_by(*connection, entry).map([&] { return *hash; });
+}
+
 Expected<Committed> Store::Impl::write(const Command& command, const Case& c, Plan plan,
                                        const std::string& station) {
   Committed done;
   done.number = memory.last_commit() + 1;
   const Origin origin{action_word(command.action), c.founding ? "" : command.by, station, command.from_paper};
-  for (AnyFact& fact : plan.facts) {
+  const auto enter_next = [&](AnyFact fact) -> Expected<ledger::Hash> {
     const std::size_t n = done.entries.size();
-    Entry& entry = done.entries.emplace_back(Entry{
-        memory.last_order() + 1 + static_cast<std::int64_t>(n), done.number, record_id(command.id, n), c.at,
-        c.now, std::nullopt, std::move(fact), origin.by, command.from_paper, n == 0 ? command.note : ""});
-    const auto hash = write_entry(*connection, entry, origin, plan.rulebook ? &*plan.rulebook : nullptr);
+    done.entries.push_back({memory.last_order() + 1 + static_cast<std::int64_t>(n), done.number,
+                            record_id(command.id, n), c.at, c.now, std::nullopt, std::move(fact), origin.by,
+                            command.from_paper, n == 0 ? command.note : ""});
+    return add(done.entries.back(), origin, plan.rulebook ? &*plan.rulebook : nullptr);
+  };
+  if (plan.signer && plan.signer->chosen) plan.facts.emplace_back(ShopFact(std::move(*plan.signer->chosen)));
+  std::vector<ledger::Hash> hashes;
+  for (AnyFact& fact : plan.facts) {
+    const auto hash = enter_next(std::move(fact));
     if (!hash) return tl::make_unexpected(hash.error());
-    leaves_.push_back(*hash);
-    if (auto blanked = blank_by(*connection, entry); !blanked) return tl::make_unexpected(blanked.error());
+    hashes.push_back(*hash);
+  }
+  if (plan.signer) {
+    const ledger::SigningKey& key = plan.signer->key;
+    const auto hash =
+        enter_next(ShopFact(Signature{command.id, plan.signer->person, ledger::to_hex(key.public_key()),
+                                      ledger::to_hex(key.sign(ledger::checkout_message(hashes)))}));
+    if (!hash) return tl::make_unexpected(hash.error());
   }
   for (const Entry& entry : done.entries) memory.add_entry(entry);
   if (plan.rulebook) memory.add_rulebook(*plan.rulebook);
   for (Entry& entry : done.entries)
-    if (const auto* pin = as<PinChosen>(entry.fact)) entry.fact = ShopFact(PinChosen{pin->person, {}});
+    if (const auto* pin = as<PinChosen>(entry.fact))
+      entry.fact = ShopFact(PinChosen{pin->person, pin->key, {}});
   done.person = memory.commit_of(command.id)->person;
   return done;
 }

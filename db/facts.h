@@ -144,11 +144,22 @@ struct Details {
   Person details;
   WM_EQUAL(Details);
 };
-/// A PIN chosen. `kept` is what it is tested by: on its way to the file only.
+/// A PIN chosen, and with it a key to sign check-outs with (Ed25519, public half, in hexadecimal; empty where
+/// an earlier version kept none). `kept` is what the PIN is tested and the key opened by: on its way to the
+/// file only.
 struct PinChosen {
   PersonId person;
+  std::string key;
   std::string kept;
   WM_EQUAL(PinChosen);
+};
+/// The assessor's signature under the records of a check-out: those of the same commit before it. `key` and
+/// `signature` (Ed25519) in hexadecimal.
+struct Signature {
+  RecordId checkout;
+  PersonId person;
+  std::string key, signature;
+  WM_EQUAL(Signature);
 };
 /// Somebody's details, birth date and notes erased. `born_by`: they were born on this day or before, as had
 /// been proved; later than the birth date, which it does not tell.
@@ -161,7 +172,7 @@ struct Erased {
 
 using ShopFact = std::variant<RoleGiven, Join, Booking, Cancel, Attendance, Presence, Waiting, WaitingEnd,
                               Restriction, SheetMarks, Tag, Reached, MachineAdded, Hours, StrikeOut,
-                              RulebookIssued, Details, PinChosen, Erased>;
+                              RulebookIssued, Details, PinChosen, Erased, Signature>;
 
 /// One line of the journal. `order` is the place in the one order of commits; `recorded` a label that never
 /// runs backwards.

@@ -83,7 +83,8 @@ Expected<void> by_hand(const Action& action) {
       [](const auto& f) {
         using F = std::decay_t<decltype(f)>;
         return std::is_same_v<F, StrikeOut> || std::is_same_v<F, RulebookIssued> ||
-               std::is_same_v<F, Details> || std::is_same_v<F, PinChosen> || std::is_same_v<F, Erased>;
+               std::is_same_v<F, Details> || std::is_same_v<F, PinChosen> || std::is_same_v<F, Erased> ||
+               std::is_same_v<F, Signature>;
       },
       own->fact);
   if (made)

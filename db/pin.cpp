@@ -8,22 +8,48 @@
 
 namespace wm::db {
 
-Expected<std::string> hash_pin(const std::string& pin, const StoreOptions& options) {
+namespace {
+
+ledger::LockCost cost(const StoreOptions& options) {
+  const ledger::LockCost usual = ledger::usual_cost();
+  return {options.pin_operations ? options.pin_operations : usual.operations,
+          options.pin_memory ? options.pin_memory : usual.memory};
+}
+
+/// The hash, and the sealed key.
+std::pair<std::string, std::string> parts(const std::string& kept) {
+  const std::size_t line = kept.find('\n');
+  if (line == std::string::npos) return {kept, ""};
+  return {kept.substr(0, line), kept.substr(line + 1)};
+}
+
+}  // namespace
+
+Expected<NewPin> new_pin(const std::string& pin, const StoreOptions& options) {
   const bool digits = std::all_of(pin.begin(), pin.end(), [](char c) { return c >= '0' && c <= '9'; });
   if (!digits || pin.size() < 4 || pin.size() > 12)
     return refuse("pin", "A PIN is 4 to 12 digits.", "Choose one of digits alone, that is no date of yours.");
-  const auto work = options.pin_operations ? options.pin_operations : crypto_pwhash_OPSLIMIT_INTERACTIVE;
-  const auto memory = options.pin_memory ? options.pin_memory : crypto_pwhash_MEMLIMIT_INTERACTIVE;
   std::array<char, crypto_pwhash_STRBYTES> hash;
-  if (crypto_pwhash_str_alg(hash.data(), pin.data(), pin.size(), work, memory,
-                            crypto_pwhash_ALG_ARGON2ID13) != 0)
+  if (crypto_pwhash_str_alg(hash.data(), pin.data(), pin.size(), cost(options).operations,
+                            cost(options).memory, crypto_pwhash_ALG_ARGON2ID13) != 0)
     return refuse("pin", "There is not enough memory to keep a PIN safely.",
                   "Close other programs and try again.");
-  return std::string(hash.data());
+  const auto key = ledger::SigningKey::random();
+  return ledger::seal(key.seed(), pin, options.secret, cost(options)).map([&](const std::string& sealed) {
+    return NewPin{std::string(hash.data()) + "\n" + sealed, ledger::to_hex(key.public_key())};
+  });
 }
 
-bool pin_fits(const std::string& pin, const std::string& hash) {
-  return crypto_pwhash_str_verify(hash.c_str(), pin.data(), pin.size()) == 0;
+bool pin_fits(const std::string& pin, const std::string& kept) {
+  return crypto_pwhash_str_verify(parts(kept).first.c_str(), pin.data(), pin.size()) == 0;
+}
+
+std::optional<ledger::SigningKey> key_of(const std::string& pin, const std::string& kept,
+                                         const StoreOptions& options) {
+  const std::string sealed = parts(kept).second;
+  if (sealed.empty()) return std::nullopt;
+  auto key = ledger::open(sealed, pin, options.secret);
+  return key ? std::optional(std::move(*key)) : std::nullopt;
 }
 
 Expected<void> PinDelay::check(Instant now) const {

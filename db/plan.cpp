@@ -47,17 +47,17 @@ struct Planner {
   }
   Expected<Plan> operator()(const ChoosePin& a) const {
     return check_known_person(c, a.person)
-        .and_then([&] { return pins.hash(a.pin); })
-        .map([&](std::string kept) {
-          return Plan{.facts = {own(PinChosen{a.person, std::move(kept)})}};
-        });
+        .and_then([&] { return pins.choose(a.person, a.pin); })
+        .map([&](PinChosen chosen) { return Plan{.facts = {own(std::move(chosen))}}; });
   }
   Expected<Plan> operator()(const EnterFact& a) const { return one(core(a.fact)); }
   Expected<Plan> operator()(const EnterShopFact& a) const { return one(own(a.fact)); }
   Expected<Plan> operator()(const SignCheckout& a) const {
     if (auto fine = check_signing(c, a); !fine) return tl::make_unexpected(fine.error());
-    if (auto fine = pins.verify(a.checkout.assessor, a.pin); !fine) return tl::make_unexpected(fine.error());
+    auto signer = pins.signer(a.checkout.assessor, a.pin);
+    if (!signer) return tl::make_unexpected(signer.error());
     Plan plan{.facts = facts_of(a, record)};
+    plan.signer = std::move(*signer);
     if (a.booking && c.memory.about<Attendance>(*a.booking) == nullptr)
       plan.facts.push_back(arrival(*a.booking));
     return plan;

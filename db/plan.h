@@ -9,9 +9,17 @@
 
 namespace wm::db {
 
+/// Who signs what a command enters. `chosen`: the PIN's record, where the key had to be made anew.
+struct Signer {
+  PersonId person;
+  ledger::SigningKey key;
+  std::optional<PinChosen> chosen;
+};
+
 struct Plan {
   std::vector<AnyFact> facts = {};  // in the order they are entered
   std::optional<Rulebook> rulebook = {};
+  std::optional<Signer> signer = {};
 };
 
 /// What these come to whatever the shop is like. `record` as below.
@@ -22,8 +30,9 @@ AnyFact arrival(const RecordId& booking);
 
 /// How PINs are made and tested: the store's business.
 struct PinDesk {
-  std::function<Expected<std::string>(const std::string& pin)> hash;
-  std::function<Expected<void>(const PersonId& person, const std::string& pin)> verify;
+  std::function<Expected<PinChosen>(const PersonId& person, const std::string& pin)> choose;
+  /// Refuses a wrong PIN. Nothing where nobody signs: history that makes a new shop.
+  std::function<Expected<std::optional<Signer>>(const PersonId& person, const std::string& pin)> signer;
 };
 
 /// Checks the command against what is known and says what it would write. Permission has been asked for

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/decide/current.h"
+#include "core/ledger/signing.h"
 #include "core/problem.h"
 #include "core/records/shop.h"
 #include "db/command.h"
@@ -39,6 +40,8 @@ struct StoreOptions {
   /// Work and memory of one PIN's hash. 0: what libsodium advises for somebody who waits.
   unsigned long long pin_operations = 0;
   std::size_t pin_memory = 0;
+  /// What signing keys are sealed with beside a PIN: this computer's own, never in the store. Secret{}: none.
+  ledger::Secret secret;
   /// How long another program's write is waited for.
   int busy_ms = 1500;
 };

@@ -16,9 +16,10 @@ db::Command command(const char* id, db::Action action) {
 
 }  // namespace
 
-Expected<db::Store> make_shop(const std::string& path, const FirstAnswers& answers, db::Store::Clock clock) {
+Expected<db::Store> make_shop(const std::string& path, const FirstAnswers& answers, db::Store::Clock clock,
+                              const db::StoreOptions& options) {
   QDir().mkpath(QFileInfo(QString::fromStdString(path)).absolutePath());
-  auto store = db::Store::create(path, answers.shop, std::move(clock));
+  auto store = db::Store::create(path, answers.shop, std::move(clock), options);
   if (!store) return store;
   db::Person manager = answers.manager;
   manager.id = "first-manager";

@@ -11,6 +11,7 @@
 
 #include "app/cli/version.h"
 #include "app/frame/main_window.h"
+#include "app/start/computer_secret.h"
 #include "app/start/language.h"
 #include "app/start/start_page.h"
 #include "app/start/system_shade.h"
@@ -30,8 +31,24 @@ std::string store_path(const OpenWith& with) {
   return folder.filePath(with.demo ? "demo.witnessmark" : "shop.witnessmark").toStdString();
 }
 
-Expected<db::Store> make(const std::string& path, const FirstAnswers& answers) {
-  return answers.demo ? db::make_demo(path, real_now) : make_shop(path, answers, real_now);
+void tell(const std::string& path, const Problem& problem) {
+  std::fprintf(stderr, "%s: %s\n", path.c_str(), problem_sentence(problem).toUtf8().constData());
+}
+
+/// Where the secret cannot be had, the program works on: a PIN alone then guards the keys made here.
+db::StoreOptions store_options() {
+  db::StoreOptions options;
+  auto secret = computer_secret(QStandardPaths::writableLocation(QStandardPaths::AppLocalDataLocation));
+  if (secret)
+    options.secret = *secret;
+  else
+    tell(secret.error().where, secret.error());
+  return options;
+}
+
+Expected<db::Store> make(const std::string& path, const FirstAnswers& answers,
+                         const db::StoreOptions& options) {
+  return answers.demo ? db::make_demo(path, real_now, options) : make_shop(path, answers, real_now, options);
 }
 
 /// This computer's own folder for that shop, apart from the shop's file: what lies in it is no record.
@@ -47,7 +64,8 @@ QString station_folder(const std::string& path) {
 /// The window, and what it stands on.
 class Program {
  public:
-  explicit Program(std::string path) : path_(std::move(path)) {}
+  Program(std::string path, db::StoreOptions options)
+      : path_(std::move(path)), options_(std::move(options)) {}
 
   void open(db::Store store) {
     session_ = std::make_unique<Session>(std::move(store), station_folder(path_));
@@ -63,7 +81,7 @@ class Program {
     start_ = std::make_unique<StartPage>();
     start_->resize(1024, 720);
     QObject::connect(start_.get(), &StartPage::answered, start_.get(), [this](const FirstAnswers& answers) {
-      auto store = make(path_, answers);
+      auto store = make(path_, answers, options_);
       if (!store) return start_->tell_problem(store.error());
       open(std::move(*store));
       start_->hide();
@@ -73,6 +91,7 @@ class Program {
 
  private:
   std::string path_;
+  db::StoreOptions options_;
   std::unique_ptr<Session> session_;
   std::unique_ptr<MainWindow> window_;
   std::unique_ptr<StartPage> start_;
@@ -87,7 +106,8 @@ int open_program(int argc, char** argv, const OpenWith& with) {
   speak(app, QLocale::system());
   follow_system_shade(app);
   const std::string path = store_path(with);
-  Program program(path);
+  const db::StoreOptions options = store_options();
+  Program program(path, options);
   const bool there = QFileInfo::exists(QString::fromStdString(path));
   if (!there && !with.demo) {
     program.ask();
@@ -95,9 +115,9 @@ int open_program(int argc, char** argv, const OpenWith& with) {
   }
   FirstAnswers demo;
   demo.demo = true;
-  auto store = there ? db::Store::open(path, real_now) : make(path, demo);
+  auto store = there ? db::Store::open(path, real_now, options) : make(path, demo, options);
   if (!store) {
-    std::fprintf(stderr, "%s: %s\n", path.c_str(), problem_sentence(store.error()).toUtf8().constData());
+    tell(path, store.error());
     return 2;
   }
   program.open(std::move(*store));

@@ -43,6 +43,7 @@ class StartPage : public QWidget {
 
 /// Makes a shop with its first manager, who founds everything else. Refused: a file that exists, a zone that
 /// is none, a PIN that is too short.
-Expected<db::Store> make_shop(const std::string& path, const FirstAnswers& answers, db::Store::Clock clock);
+Expected<db::Store> make_shop(const std::string& path, const FirstAnswers& answers, db::Store::Clock clock,
+                              const db::StoreOptions& options = {});
 
 }  // namespace wm::app

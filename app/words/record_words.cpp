@@ -218,6 +218,9 @@ struct Sentence {
   QString operator()(const db::PinChosen& r) const {
     return Words::tr("%1 has a new PIN.").arg(name(r.person));
   }
+  QString operator()(const db::Signature& r) const {
+    return Words::tr("%1 signed: %2").arg(name(r.person), other(r.checkout));
+  }
   QString operator()(const db::Erased& r) const {
     return Words::tr("Details of %1 erased.").arg(name(r.person));
   }
@@ -259,6 +262,7 @@ struct Kind {
   QString operator()(const db::Details&) const { return Words::tr("Details"); }
   QString operator()(const db::PinChosen&) const { return Words::tr("PIN"); }
   QString operator()(const db::Erased&) const { return Words::tr("Details"); }
+  QString operator()(const db::Signature&) const { return Words::tr("Check-out"); }
 };
 
 /// Whoever has a field for it: people by the names that the records' structs give them.
@@ -282,7 +286,9 @@ struct People {
     if constexpr (requires { r.appointment; }) follow(r.appointment);
     if constexpr (requires { r.booking; }) follow(r.booking);
     if constexpr (requires { r.waiting; }) follow(r.waiting);
-    if constexpr (std::is_same_v<T, db::Restriction> || std::is_same_v<T, db::SheetMarks>) follow(r.checkout);
+    if constexpr (std::is_same_v<T, db::Restriction> || std::is_same_v<T, db::SheetMarks> ||
+                  std::is_same_v<T, db::Signature>)
+      follow(r.checkout);
     if constexpr (std::is_same_v<T, db::StrikeOut>) follow(r.record);
   }
 };

@@ -79,6 +79,7 @@ struct CheckShopFact {
   Expected<void> operator()(const Details&) const { return {}; }
   Expected<void> operator()(const PinChosen&) const { return {}; }
   Expected<void> operator()(const Erased&) const { return {}; }
+  Expected<void> operator()(const Signature&) const { return {}; }
 };
 
 }  // namespace
@@ -107,6 +108,8 @@ Expected<void> check_strike_out(const Case& c, const StrikeOut& f) {
     return refuse("record", "A person's details are not struck out.", "Correct them.");
   if (as<PinChosen>(entry->fact) != nullptr)
     return refuse("record", "A PIN is not struck out.", "Let another be chosen.");
+  if (as<Signature>(entry->fact) != nullptr)
+    return refuse("record", "A signature is not struck out.", "Strike out the check-out that it is under.");
   if (as<Erased>(entry->fact) != nullptr)
     return refuse("record", "What has been erased is gone.", "Enter the person anew.");
   if (entry->voided) return refuse("record", "This record is struck out already.", "Nothing is left to do.");

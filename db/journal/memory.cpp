@@ -73,9 +73,9 @@ void Memory::set_person(const Details& details, std::size_t position) {
 }
 
 void Memory::set_pin(std::size_t position) {
-  const auto& pin = *as<PinChosen>(entries_[position].fact);
-  pins_[pin.person].push_back({position, pin.kept});
-  entries_[position].fact = ShopFact(PinChosen{pin.person, {}});
+  PinChosen pin = *as<PinChosen>(entries_[position].fact);
+  pins_[pin.person].emplace_back(position, std::exchange(pin.kept, {}));
+  entries_[position].fact = ShopFact(std::move(pin));
 }
 
 void Memory::back_to(const Mark& mark) {
@@ -83,7 +83,9 @@ void Memory::back_to(const Mark& mark) {
   old.commits_ = std::move(commits_);
   std::erase_if(old.commits_, [&](const auto& commit) { return commit.second.number > mark.commit; });
   for (const auto& [person, pins] : pins_)
-    for (const auto& [position, kept] : pins) entries_[position].fact = ShopFact(PinChosen{person, kept});
+    for (const auto& [position, kept] : pins)
+      entries_[position].fact =
+          ShopFact(PinChosen{person, as<PinChosen>(entries_[position].fact)->key, kept});
   auto issued = issued_.begin();
   for (std::size_t i = 0; i < mark.entries; ++i) {
     Entry entry = std::move(entries_[i]);

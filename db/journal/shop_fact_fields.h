@@ -35,7 +35,10 @@ template <class A> void fields(A& a, Hours& f) {
 template <class A> void fields(A& a, StrikeOut& f) { a("record", f.record); a("reason", f.reason); }
 template <class A> void fields(A& a, RulebookIssued& f) { a("version", f.version); }
 template <class A> void fields(A& a, Details& f) { a("person", f.person); }
-template <class A> void fields(A& a, PinChosen& f) { a("person", f.person); }
+template <class A> void fields(A& a, PinChosen& f) { a("person", f.person); a.may("key", f.key); }
+template <class A> void fields(A& a, Signature& f) {
+  a("checkout", f.checkout); a("person", f.person); a("key", f.key); a("signature", f.signature);
+}
 template <class A> void fields(A& a, Erased& f) { a("person", f.person); a("born_by", f.born_by); }
 // clang-format on
 

@@ -78,6 +78,10 @@ struct Writer {
   void operator()(const char* key, const std::optional<T>& value) {
     if (value) put(json[key], *value);
   }
+  /// Left out where it is empty.
+  void may(const char* key, const std::string& value) {
+    if (!value.empty()) put(json[key], value);
+  }
 };
 
 struct Reader {
@@ -89,6 +93,9 @@ struct Reader {
   template <class T>
   void operator()(const char* key, std::optional<T>& value) {
     if (json.contains(key)) take(json.at(key), value.emplace());
+  }
+  void may(const char* key, std::string& value) {
+    if (json.contains(key)) take(json.at(key), value);
   }
 };
 
@@ -113,7 +120,7 @@ std::string_view kind_word(const ShopFact& fact) {
   constexpr std::array<std::string_view, std::variant_size_v<ShopFact>> words = {
       "role",        "join",        "booking", "cancel", "attendance", "presence",      "waiting",
       "waiting_end", "restriction", "marks",   "tag",    "reached",    "machine_added", "hours",
-      "strike_out",  "rulebook",    "details", "pin",    "erased"};
+      "strike_out",  "rulebook",    "details", "pin",    "erased",     "signature"};
   return words[fact.index()];
 }
 

@@ -113,7 +113,7 @@ class Carrier {
       return add(commit, Details{entered->second, people_.details.at(entered->second)});
     if (commit.action == "correct_person")
       return add(commit, Details{commit.person, people_.details.at(commit.person)});
-    if (commit.action == "choose_pin") return add(commit, PinChosen{commit.person, {}});
+    if (commit.action == "choose_pin") return add(commit, PinChosen{commit.person, {}, {}});
     if (commit.action == "blank_person") return erase(commit);
     return {};
   }
