@@ -43,6 +43,10 @@ class Session : public QObject {
   /// The instant that answers are about: asked_at, or now.
   Instant at() const { return asked_at_.value_or(now()); }
 
+  /// Somebody's details, and everybody's, as they were at `known()`.
+  std::optional<db::Person> person(const PersonId& id) const { return store_.person(id, known_); }
+  std::vector<db::Person> people() const { return known_ ? store_.people_known(*known_) : store_.people(); }
+
   /// As Store::entry.
   const db::Entry* entry(const RecordId& id) const { return store_.entry(id); }
 

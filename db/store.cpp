@@ -119,9 +119,16 @@ const std::vector<Entry>& Store::entries() const { return impl_->memory.entries(
 const std::vector<Person>& Store::people() const { return impl_->memory.people(); }
 const std::vector<Rulebook>& Store::rulebooks() const { return impl_->memory.rulebooks(); }
 
-std::optional<Person> Store::person(const PersonId& id) const {
-  const Person* found = impl_->memory.person(id);
+std::optional<Person> Store::person(const PersonId& id, std::optional<Instant> known) const {
+  const Person* found = known ? impl_->memory.person_known(id, *known) : impl_->memory.person(id);
   return found == nullptr ? std::nullopt : std::optional(*found);
+}
+
+std::vector<Person> Store::people_known(Instant known) const {
+  std::vector<Person> all;
+  for (const Person& person : impl_->memory.people())
+    if (const Person* then = impl_->memory.person_known(person.id, known)) all.push_back(*then);
+  return all;
 }
 
 std::vector<std::pair<PersonId, Day>> Store::births() const {

@@ -89,7 +89,10 @@ class Store {
   const std::vector<Entry>& entries() const;
   const std::vector<Person>& people() const;
   const std::vector<Rulebook>& rulebooks() const;
-  std::optional<Person> person(const PersonId& id) const;
+  /// With `known`: their details as they were known then; nothing where they were not known yet.
+  std::optional<Person> person(const PersonId& id, std::optional<Instant> known = std::nullopt) const;
+  /// Everybody as known then, in the order in which they were entered.
+  std::vector<Person> people_known(Instant known) const;
   /// The journal's entry of that id, or null. Good until the next commit or refresh.
   const Entry* entry(const RecordId& id) const;
   /// Every birth date that was entered, those struck out too, with whom it counts for now.

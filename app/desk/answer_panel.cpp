@@ -124,7 +124,7 @@ QLayout* AnswerPanel::buttons() {
   return grid;
 }
 
-QString AnswerPanel::who() const { return person_name(session_.store().person(person_)); }
+QString AnswerPanel::who() const { return person_name(session_.person(person_)); }
 
 void AnswerPanel::show_answer(const ShopNow& shop, const PersonId& person, const TargetName& target) {
   person_ = person;

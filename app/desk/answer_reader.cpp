@@ -17,10 +17,10 @@ Birthdays birthdays(const Session& session) {
 
 AnswerReader answer_reader(Session& session, const PersonId& person) {
   AnswerReader reader;
-  reader.name_of = [&session](const PersonId& id) { return person_name(session.store().person(id)); };
+  reader.name_of = [&session](const PersonId& id) { return person_name(session.person(id)); };
   reader.record_of = [&session](const RecordId& id) { return session.entry(id); };
   reader.person = session.store().joined(person);
-  reader.called = called(session.store().person(person));
+  reader.called = called(session.person(person));
   reader.zone = session.zone();
   reader.now = session.at();
   reader.birthdays = birthdays(session);

@@ -33,7 +33,7 @@ QString booking_words(const Session& session, const ShopNow& shop, const db::Boo
   return DeskWords::tr("%1 %2, %3–%4, %5, with %6", "weekday, day, from, to, unit, assessor")
       .arg(weekday(session, booking.from), short_day(booking.from, zone), clock_time(booking.from, zone),
            clock_time(booking.to, zone), shop.unit_label(booking.machine),
-           person_name(session.store().person(booking.assessor)));
+           person_name(session.person(booking.assessor)));
 }
 
 BookingOffer booking_offer(Session& session, const ShopNow& shop, const PersonId& person,

@@ -166,7 +166,7 @@ TargetName DeskPage::best_target() const {
 }
 
 void DeskPage::show_person(const PersonId& id, const TargetName& target) {
-  const auto person = session().store().person(id);
+  const auto person = session().person(id);
   if (!person) return show_tonight();
   person_ = id;
   strips_->show_person(id);

@@ -78,10 +78,10 @@ void TonightPanel::show_shop(const ShopNow& shop) {
     const Zone& zone = session_.zone();
     const QString cells[] = {
         tr("%1–%2", "from, to").arg(clock_time(due.booking.from, zone), clock_time(due.booking.to, zone)),
-        person_name(session_.store().person(due.booking.person)),
+        person_name(session_.person(due.booking.person)),
         tr("%1, %2", "machine, unit")
             .arg(target_label(due.booking.target), shop.unit_label(due.booking.machine)),
-        person_name(session_.store().person(due.booking.assessor)), state(due)};
+        person_name(session_.person(due.booking.assessor)), state(due)};
     for (int c = 0; c < 5; ++c) table_->setItem(i, c, new QTableWidgetItem(cells[c]));
   }
   table_->setCurrentCell(qBound(0, row, qMax(0, table_->rowCount() - 1)), 0);
@@ -94,7 +94,7 @@ void TonightPanel::mark(db::Turnout turnout) {
   const int row = table_->currentRow();
   if (row < 0 || row >= static_cast<int>(due_.size())) return;
   const Due due = due_[static_cast<std::size_t>(row)];
-  const QString name = person_name(session_.store().person(due.booking.person));
+  const QString name = person_name(session_.person(due.booking.person));
   const auto done = session_.commit(db::EnterShopFact{db::Attendance{due.id, turnout}});
   if (!done) return emit tell_problem(done.error());
   switch (turnout) {
@@ -167,7 +167,7 @@ void TonightSide::show_shop(const ShopNow& shop) {
     }
     delete item;
   }
-  const auto name = [&](const PersonId& id) { return person_name(session_.store().person(id)); };
+  const auto name = [&](const PersonId& id) { return person_name(session_.person(id)); };
   QStringList staff, others, out, open;
   for (const PersonId& id : shop.staff) staff << name(id);
   for (const PersonId& id : shop.present)

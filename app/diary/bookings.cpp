@@ -123,12 +123,10 @@ QString unit_label(const std::vector<Unit>& units, const MachineId& id) {
   return QString::fromStdString(id);
 }
 
-QString name_of(const Session& session, const PersonId& id) {
-  return person_name(session.store().person(id));
-}
+QString name_of(const Session& session, const PersonId& id) { return person_name(session.person(id)); }
 
 QString called(const Session& session, const PersonId& id) {
-  const auto person = session.store().person(id);
+  const auto person = session.person(id);
   if (person && !person->nickname.empty()) return QString::fromStdString(person->nickname);
   if (person && !person->given.empty()) return QString::fromStdString(person->given);
   return person_name(person);

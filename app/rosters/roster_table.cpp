@@ -91,7 +91,7 @@ RosterTable roster_table(Session& session, const RosterChoice& choice) {
     table.rulebook = rulebook->version;
     table.columns = columns_of(*rulebook, choice, order);
   }
-  for (const db::Person& person : session.store().people()) {
+  for (const db::Person& person : session.people()) {
     if (session.store().joined(person.id, session.known()) != person.id) continue;
     RosterRow row{person.id, listed_name(person), {}};
     for (const RosterColumn& column : table.columns)

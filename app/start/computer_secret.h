@@ -7,9 +7,10 @@
 
 namespace wm::app {
 
-/// The secret kept in the folder's file "secret", made at the first call; only its owner may read it. It is no part of
-/// a shop's file or its backups: whoever takes those away finds sealed keys and nothing to try PINs with. Lost, or on
-/// another computer, each assessor gets a new key at their next signature. Refuses a file that is something else.
+/// The secret kept in the folder's file "secret", made at the first call; only its owner may read it. It is
+/// no part of a shop's file or its backups: whoever takes those away finds sealed keys and nothing to try
+/// PINs with. Lost, or on another computer, each assessor gets a new key at their next signature. Refuses a
+/// file that is something else.
 Expected<ledger::Secret> computer_secret(const QString& folder);
 
 }  // namespace wm::app

@@ -51,7 +51,11 @@ QString person_name(const std::optional<db::Person>& person) {
   QString name = Words::tr("%1 %2", "given name, family name").arg(given, family).trimmed();
   if (!name.isEmpty()) return name;
   if (!person->number.empty()) return Words::tr("number %1").arg(QString::fromStdString(person->number));
-  return Words::tr("somebody whose details were blanked");
+  // Erased: the store's own number for them is all that is left.
+  const bool numbered =
+      person->id.size() > 1 && person->id.find_first_not_of("0123456789", 1) == std::string::npos;
+  return Words::tr("person %1", "a number")
+      .arg(QString::fromStdString(numbered ? person->id.substr(1) : person->id));
 }
 
 }  // namespace wm::app

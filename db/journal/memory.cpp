@@ -65,10 +65,10 @@ void Memory::set_person(const Details& details, std::size_t position) {
   if (added) {
     people_.push_back(details.details);
     people_since_.push_back(entries_[position].recorded);
-    details_at_.push_back(position);
+    details_at_.push_back({position});
   } else {
     people_[found->second] = details.details;
-    details_at_[found->second] = position;
+    details_at_[found->second].push_back(position);
   }
 }
 
@@ -125,9 +125,13 @@ const Person* Memory::person(const PersonId& id) const {
 
 Instant Memory::person_since(const PersonId& id) const { return people_since_[person_at_.at(id)]; }
 
-const Entry* Memory::details_of(const PersonId& id) const {
+const Person* Memory::person_known(const PersonId& id, Instant known) const {
   const auto found = person_at_.find(id);
-  return found == person_at_.end() ? nullptr : &entries_[details_at_[found->second]];
+  if (found == person_at_.end()) return nullptr;
+  const Person* then = nullptr;
+  for (const std::size_t i : details_at_[found->second])
+    if (entries_[i].recorded <= known) then = &as<Details>(entries_[i].fact)->details;
+  return then;
 }
 
 std::string Memory::kept_pin(const PersonId& id) const {

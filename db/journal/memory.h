@@ -50,9 +50,9 @@ class Memory {
   const CommitLine* commit_of(const std::string& command) const;
   std::vector<Entry> entries_of(std::int64_t commit) const;
   const Person* person(const PersonId& id) const;
+  /// As known then; null where nobody of that id was.
+  const Person* person_known(const PersonId& id, Instant known) const;
   Instant person_since(const PersonId& id) const;
-  /// The entry that a person's details are of; null where there is no such person.
-  const Entry* details_of(const PersonId& id) const;
   /// What the person's PIN is tested by; empty where they have none.
   std::string kept_pin(const PersonId& id) const;
   /// The record of the person's latest PIN; empty where they have none.
@@ -117,7 +117,7 @@ class Memory {
   std::vector<Entry> entries_;
   std::vector<Person> people_;
   std::vector<Instant> people_since_;
-  std::vector<std::size_t> details_at_;  // of the people, in their order
+  std::vector<Positions> details_at_;  // of the people, in their order
   std::vector<Issued> issued_;
   std::vector<Rulebook> rulebooks_;
   std::int64_t last_commit_ = 0, last_order_ = 0;

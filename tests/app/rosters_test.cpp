@@ -123,6 +123,54 @@ class RostersTest : public QObject {
     }
   }
 
+  void a_roster_as_known_then_says_what_it_said_then() {
+    ListsShop shop;
+    const RosterChoice everybody{std::nullopt, true, RosterForm::door};
+    const auto text_as_of = [&](Instant day) {
+      const QString pdf = shop.file("then.pdf");
+      shop.session().set_asked_at(day);
+      shop.session().set_known(day);
+      const auto pages = write_roster_pdf(shop.session(), everybody, pdf, PaperSize::letter);
+      shop.session().set_asked_at(std::nullopt);
+      shop.session().set_known(std::nullopt);
+      return pages ? run_pdftotext({"-layout", pdf, "-"}) : QString();
+    };
+    const Instant then = shop.session().now();
+    const QString before = text_as_of(then);
+    QVERIFY(before.contains("Castellanos"));
+    // Ten years of renaming, newcomers, papers, strike-outs and erasing.
+    shop.sit_down_as_manager();
+    const std::vector<db::Person> people = shop.session().store().people();
+    for (int year = 1; year <= 10; ++year) {
+      shop.pass(365 * 86400);
+      for (db::Person person : people) {
+        if (year == 10 && !shop.session().store().role_of(person.id) && person.family != "Castellanos")
+          continue;
+        person.family = "Renamed-" + std::to_string(year);
+        QVERIFY(shop.session().commit(db::CorrectPerson{person}));
+      }
+      db::Person late;
+      late.given = "Late";
+      late.family = "Comer-" + std::to_string(year);
+      const auto entered = shop.session().commit(db::EnterPerson{late, Day{4000}});
+      QVERIFY(entered);
+      QVERIFY(shop.session().commit(db::EnterFact{Document{entered->person, "induction", std::nullopt}}));
+    }
+    QCOMPARE(text_as_of(then), before);
+    QVERIFY(text_as_of(shop.session().now()).contains("Renamed-10"));
+
+    // Somebody erased is a number from then on, on the papers of before too; all else stays.
+    const auto erased = std::ranges::find_if(people, [&](const db::Person& p) {
+      return p.family == "Castellanos" && !shop.session().store().role_of(p.id);
+    });
+    QVERIFY(erased != people.end());
+    QVERIFY(shop.session().commit(db::BlankPerson{erased->id}));
+    const QString after = text_as_of(then);
+    QVERIFY(!after.contains("Castellanos"));
+    QVERIFY(after.contains("person "));
+    QVERIFY(after.contains("Griffith, Dee"));
+  }
+
   void every_page_repeats_its_column_heads() {
     ListsShop shop;
     const QString pdf = shop.file("roster.pdf");

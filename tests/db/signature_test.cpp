@@ -40,10 +40,11 @@ std::string latest_key(const Store& store, const PersonId& person) {
 /// The hashes of a commit's records as the file has them, by the sqlite3 program.
 std::vector<ledger::Hash> hashes_of(const TestShop& shop, std::int64_t commit) {
   QProcess shell;
-  shell.start("sqlite3", {QString::fromStdString(shop.path()),
-                          QString("SELECT lower(hex(hash)) FROM records WHERE commit_no = %1 AND kind <> 'signature' "
-                                  "ORDER BY ord")
-                              .arg(commit)});
+  shell.start("sqlite3",
+              {QString::fromStdString(shop.path()),
+               QString("SELECT lower(hex(hash)) FROM records WHERE commit_no = %1 AND kind <> 'signature' "
+                       "ORDER BY ord")
+                   .arg(commit)});
   REQUIRE(shell.waitForFinished());
   std::vector<ledger::Hash> hashes;
   for (const QByteArray& line : shell.readAllStandardOutput().trimmed().split('\n')) {
