@@ -6,6 +6,7 @@
 #include <cassert>
 
 #include "db/engine.h"
+#include "db/heads.h"
 #include "db/journal/known_shop.h"
 #include "db/refuse.h"
 #include "db/sql/file.h"
@@ -142,6 +143,11 @@ std::vector<std::pair<PersonId, Day>> Store::births() const {
 
 PersonId Store::joined(const PersonId& id, std::optional<Instant> known) const {
   return impl_->memory.joined(id, known);
+}
+
+Expected<ledger::Head> Store::head(std::optional<Instant> known) const {
+  assert(std::this_thread::get_id() == impl_->owner);
+  return head_of(*impl_->connection, known);
 }
 
 std::int64_t Store::last_commit() const { return impl_->memory.last_commit(); }

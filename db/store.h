@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/decide/current.h"
+#include "core/ledger/root.h"
 #include "core/ledger/signing.h"
 #include "core/problem.h"
 #include "core/records/shop.h"
@@ -100,6 +101,8 @@ class Store {
   /// The id that a person's records count for: itself, or what it was joined to.
   PersonId joined(const PersonId& id, std::optional<Instant> known = std::nullopt) const;
 
+  /// The head of the ledger's tree, as it is or as it was with all that had been recorded by `known`.
+  Expected<ledger::Head> head(std::optional<Instant> known = std::nullopt) const;
   /// A number that grows with every commit, by whatever program, as of the last read.
   std::int64_t last_commit() const;
   /// Reads what other programs have committed since; true where there was something.

@@ -2,11 +2,14 @@
 
 #include <QCoreApplication>
 #include <QDateTime>
+#include <QStandardPaths>
 #include <iostream>
 
 #include "app/cli/refusal.h"
+#include "app/start/computer_secret.h"
 #include "core/time/text.h"
 #include "db/backup/backup.h"
+#include "db/heads.h"
 
 namespace wm::app {
 namespace {
@@ -19,7 +22,16 @@ struct Application {
   char name[12] = "witnessmark";
   char* argv[2] = {name, nullptr};
   QCoreApplication application{argc, argv};
+  Application() { QCoreApplication::setApplicationName(name); }
 };
+
+/// Beside the copies, so that they can be told from ones made up later.
+Expected<void> keep_head_of(const std::string& copy, const std::string& folder) {
+  const auto secret = computer_secret(QStandardPaths::writableLocation(QStandardPaths::AppLocalDataLocation));
+  if (!secret) return tl::unexpected(secret.error());
+  return db::head_of(copy).and_then(
+      [&](const ledger::Head& head) { return db::keep_head(folder, head, station_key(*secret)); });
+}
 
 void say(const db::MissingCommit& commit) {
   std::cout << "  " << commit.number << "  " << to_text(commit.recorded) << "  " << commit.action;
@@ -48,6 +60,8 @@ int backup_file(const std::string& store, const std::string& folder) {
   const auto made = db::back_up(store, folder, now());
   if (!made) return refuse(made.error());
   std::cout << made->path << ": " << made->commits << " entries, read back and equal to the store.\n";
+  const auto kept = keep_head_of(made->path, folder);
+  if (!kept) return refuse(kept.error());
   for (const std::string& path : made->removed) std::cout << path << ": older, removed.\n";
   return 0;
 }

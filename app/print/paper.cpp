@@ -19,7 +19,7 @@ struct Tr {
 constexpr int units_per_inch = 720;
 constexpr double margin_points = 36;
 constexpr double head_height = 52 * paper_unit;
-constexpr double foot_height = 34 * paper_unit;
+constexpr double foot_height = 46 * paper_unit;
 const QColor ink(Qt::black);
 const QColor quiet_ink(0x44, 0x44, 0x44);
 
@@ -53,6 +53,7 @@ void draw_foot(QPainter& painter, const PaperText& text, QSizeF paper, int page,
   const QString number = Tr::tr("Page %1 of %2").arg(page + 1).arg(pages);
   painter.drawText(line.translated(0, 13 * paper_unit), Qt::AlignLeft | Qt::AlignVCenter, text.foot);
   painter.drawText(line.translated(0, 13 * paper_unit), Qt::AlignRight | Qt::AlignVCenter, number);
+  painter.drawText(line.translated(0, 25 * paper_unit), Qt::AlignLeft | Qt::AlignVCenter, text.ledger);
 }
 
 }  // namespace

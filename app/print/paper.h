@@ -21,11 +21,13 @@ PaperSize paper_size();
 /// Nothing: the locale's again.
 void set_paper_size(std::optional<PaperSize> size);
 
-/// What stands on every page of one paper. `foot` goes before "Page 1 of 2".
+/// What stands on every page of one paper. `foot` goes before "Page 1 of 2". `ledger`: the head of the
+/// ledger, by which somebody can tell later whether what the paper was made from was changed since.
 struct PaperText {
   QString title;
   QString subtitle;
   QString foot;
+  QString ledger;
   PaperSize size = PaperSize::a4;
   bool landscape = false;
 };

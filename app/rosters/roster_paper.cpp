@@ -30,9 +30,10 @@ QString foot_of(const RosterTable& table) {
   QStringList parts{Tr::tr("As known on %1, %2.")
                         .arg(long_day(table.known, table.zone), clock_time(table.known, table.zone))};
   parts << (table.rulebook ? Tr::tr("Rulebook %1.").arg(*table.rulebook) : Tr::tr("No rulebook in force."));
-  if (!table.first_fall) return parts.join(' ');
-  const Day covered = std::max(table.zone.day(*table.first_fall) + -1, table.zone.day(table.at));
-  parts << Tr::tr("Take down after %1.").arg(long_day(table.zone.start(covered), table.zone));
+  if (table.first_fall) {
+    const Day covered = std::max(table.zone.day(*table.first_fall) + -1, table.zone.day(table.at));
+    parts << Tr::tr("Take down after %1.").arg(long_day(table.zone.start(covered), table.zone));
+  }
   return parts.join(' ');
 }
 
@@ -42,7 +43,11 @@ PaperText text_of(const RosterTable& table, RosterForm form, PaperSize size) {
   return {Tr::tr("Who may use what"),
           tiers.isEmpty() ? Tr::tr("%1, on %2").arg(table.shop, day)
                           : Tr::tr("%1, %2, on %3", "shop, tiers, day").arg(table.shop, tiers, day),
-          foot_of(table), size, form == RosterForm::grid};
+          foot_of(table),
+          table.ledger.isEmpty() ? QString()
+                                 : Tr::tr("Ledger %1", "a code of letters and figures").arg(table.ledger),
+          size,
+          form == RosterForm::grid};
 }
 
 /// A roster ready to be drawn. Its table must outlive it.

@@ -107,6 +107,8 @@ RosterTable roster_table(Session& session, const RosterChoice& choice) {
     return by_name != 0 ? by_name < 0 : a.person < b.person;
   });
   table.first_fall = first_fall_of(table);
+  if (const auto head = session.store().head(session.known()))
+    table.ledger = QString::fromStdString(ledger::to_text(ledger::shortened(*head)));
   return table;
 }
 

@@ -54,6 +54,8 @@ struct RosterTable {
   std::vector<RosterRow> rows;        // by family name
   /// The first later instant at which somebody on it may do less.
   std::optional<Instant> first_fall;
+  /// The ledger's head as known then, in its short form.
+  QString ledger;
 };
 
 /// On the session's asked date, as known on its date.

@@ -25,6 +25,12 @@ Expected<ledger::Secret> read(const QString& path) {
 
 }  // namespace
 
+ledger::SigningKey station_key(const ledger::Secret& secret) {
+  std::string made = "witnessmark station key\n";
+  made.append(reinterpret_cast<const char*>(secret.bytes().data()), secret.bytes().size());
+  return ledger::SigningKey(ledger::Secret(ledger::sha256(made)));
+}
+
 Expected<ledger::Secret> computer_secret(const QString& folder) {
   const QString path = QDir(folder).filePath("secret");
   if (QFile::exists(path)) return read(path);

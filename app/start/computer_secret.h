@@ -13,4 +13,7 @@ namespace wm::app {
 /// file that is something else.
 Expected<ledger::Secret> computer_secret(const QString& folder);
 
+/// The key that this computer signs the ledger's heads with, made of its secret.
+ledger::SigningKey station_key(const ledger::Secret& secret);
+
 }  // namespace wm::app

@@ -17,6 +17,7 @@
 #include "app/start/system_shade.h"
 #include "app/words/words.h"
 #include "db/demo.h"
+#include "db/heads.h"
 
 namespace wm::app {
 
@@ -69,6 +70,11 @@ class Program {
 
   void open(db::Store store) {
     session_ = std::make_unique<Session>(std::move(store), station_folder(path_));
+    keep_head();
+    QObject::connect(session_.get(), &Session::changed, session_.get(), [this] {
+      if (session_->zone().day(session_->now()) != kept_on_) keep_head();
+    });
+    QObject::connect(qApp, &QCoreApplication::aboutToQuit, session_.get(), [this] { keep_head(); });
     window_ = std::make_unique<MainWindow>(*session_);
     window_->resize(1366, 768);
     Place desk;
@@ -90,8 +96,19 @@ class Program {
   }
 
  private:
+  /// Writes the ledger's head down outside the store: at the start, once a day, and at the end.
+  void keep_head() {
+    kept_on_ = session_->zone().day(session_->now());
+    if (options_.secret == ledger::Secret{}) return;
+    const auto kept = session_->store().head().and_then([this](const ledger::Head& head) {
+      return db::keep_head(session_->station().toStdString(), head, station_key(options_.secret));
+    });
+    if (!kept) tell(kept.error().where, kept.error());
+  }
+
   std::string path_;
   db::StoreOptions options_;
+  Day kept_on_;
   std::unique_ptr<Session> session_;
   std::unique_ptr<MainWindow> window_;
   std::unique_ptr<StartPage> start_;

@@ -27,6 +27,7 @@ Expected<ledger::Hash> write_leaf(Connection& connection, const std::string& lea
 
 /// The tree of a new shop: its own leaf alone.
 Expected<void> begin_tree(Connection& connection, const ShopDetails& details);
+Expected<ledger::Edge> read_edge(Connection& connection);
 /// Adds leaves to the tree's edge.
 Expected<void> grow_tree(Connection& connection, std::span<const ledger::Hash> leaves);
 

@@ -81,8 +81,7 @@ Expected<void> begin_tree(Connection& connection, const ShopDetails& details) {
       .map([](QSqlQuery*) {});
 }
 
-Expected<void> grow_tree(Connection& connection, std::span<const ledger::Hash> leaves) {
-  if (leaves.empty()) return {};
+Expected<ledger::Edge> read_edge(Connection& connection) {
   auto q = connection.run("SELECT size, hashes FROM tree_edge WHERE one = 1", {});
   if (!q) return tl::make_unexpected(q.error());
   const auto row = connection.next(**q);
@@ -90,10 +89,17 @@ Expected<void> grow_tree(Connection& connection, std::span<const ledger::Hash> l
   const QByteArray hashes = *row ? (*q)->value(1).toByteArray() : QByteArray();
   auto edge = ledger::Edge::from(*row ? (*q)->value(0).toULongLong() : 0,
                                  {hashes.constData(), static_cast<std::size_t>(hashes.size())});
+  const bool whole = *row && edge;
   (*q)->finish();
-  if (!edge || !*row)
-    return refuse(connection.path(), "The file is damaged: the edge of its hash tree is not whole.",
-                  "Bring back the last backup, and keep this file.");
+  if (whole) return std::move(*edge);
+  return refuse(connection.path(), "The file is damaged: the edge of its hash tree is not whole.",
+                "Bring back the last backup, and keep this file.");
+}
+
+Expected<void> grow_tree(Connection& connection, std::span<const ledger::Hash> leaves) {
+  if (leaves.empty()) return {};
+  auto edge = read_edge(connection);
+  if (!edge) return tl::make_unexpected(edge.error());
   for (const ledger::Hash& leaf : leaves) edge->append(leaf);
   return connection
       .run("UPDATE tree_edge SET size = ?, hashes = ? WHERE one = 1",
