@@ -60,7 +60,9 @@ Expected<ledger::Head> head_of(const std::string& store) {
   return head_of(**connection);
 }
 
-std::string heads_file(const std::string& folder) { return QDir(text(folder)).filePath("heads").toStdString(); }
+std::string heads_file(const std::string& folder) {
+  return QDir(text(folder)).filePath("heads").toStdString();
+}
 
 Expected<std::optional<ledger::SignedHead>> last_head(const std::string& folder) {
   const std::string path = heads_file(folder);
@@ -82,7 +84,8 @@ Expected<void> keep_head(const std::string& folder, const ledger::Head& head, co
   if (*last && (*last)->head.size == head.size && (*last)->head.root == head.root) return {};
   QFile file(text(path));
   const QByteArray line = QByteArray::fromStdString(ledger::to_line(ledger::sign(head, key))) + "\n";
-  const bool kept = file.open(QIODevice::WriteOnly | QIODevice::Append) && file.write(line) == line.size() && file.flush();
+  const bool kept =
+      file.open(QIODevice::WriteOnly | QIODevice::Append) && file.write(line) == line.size() && file.flush();
   file.close();
   return kept && sync_file(path) && sync_folder(folder) ? Expected<void>{} : not_kept(path);
 }

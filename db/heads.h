@@ -1,17 +1,18 @@
 #pragma once
-// The head of a store's tree, and the heads that are kept outside it: who can write to the store can also build its tree
-// anew, and only what was written down elsewhere before tells.
+// The head of a store's tree, and the heads that are kept outside it: who can write to the store can also
+// build its tree anew, and only what was written down elsewhere before tells.
 #include <optional>
 #include <string>
 
 #include "core/ledger/root.h"
 #include "core/problem.h"
-#include "db/sql/connection.h"
 
 namespace wm::db {
 
-/// As the tree stands, or stood when all that had been recorded by `known` was in it. `at` is when its last record was
-/// recorded; of a shop without any, `first_instant`.
+class Connection;
+
+/// As the tree stands, or stood when all that had been recorded by `known` was in it. `at` is when its last
+/// record was recorded; of a shop without any, `first_instant`.
 Expected<ledger::Head> head_of(Connection& connection, std::optional<Instant> known = std::nullopt);
 /// The same of a file that is not open here.
 Expected<ledger::Head> head_of(const std::string& store);

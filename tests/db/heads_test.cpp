@@ -26,10 +26,12 @@ ledger::Head by_definition(const TestShop& shop) {
   const auto add = [&](const QByteArray& hex) {
     leaves.push_back(ledger::leaf_hash(QByteArray::fromHex(hex).toStdString()));
   };
-  add(shell(shop.path(), "SELECT hex('{\"demo_clock\":' || demo_clock || ',\"kind\":\"shop\",\"name\":\"' || name || "
-                         "'\",\"zone\":\"' || zone || '\"}') FROM shop")
+  add(shell(shop.path(),
+            "SELECT hex('{\"demo_clock\":' || demo_clock || ',\"kind\":\"shop\",\"name\":\"' || name || "
+            "'\",\"zone\":\"' || zone || '\"}') FROM shop")
           .trimmed());
-  for (const QByteArray& line : shell(shop.path(), "SELECT hex(leaf) FROM records ORDER BY ord").trimmed().split('\n'))
+  for (const QByteArray& line :
+       shell(shop.path(), "SELECT hex(leaf) FROM records ORDER BY ord").trimmed().split('\n'))
     add(line);
   return {leaves.size(), ledger::root_of(leaves), {}};
 }

@@ -34,7 +34,7 @@ TEST_CASE("A lesson and a signed check-out change what somebody may do") {
   shop.wait(60);
   const auto done = shop.commit("ivo", signing);
   REQUIRE(done);
-  CHECK(done->entries.size() == 3);
+  CHECK(done->entries.size() == 4);
   CHECK(done->entries[1].id == done->entries[0].id + ".2");
   Decider decider(shop.store().shop());
   CHECK(decider.rung("kim", "bandsaw", shop.now()) == Rung::independent);
