@@ -1,18 +1,15 @@
 #include "app/start/open_program.h"
 
 #include <QApplication>
-#include <QCryptographicHash>
 #include <QDateTime>
 #include <QDir>
 #include <QFileInfo>
 #include <QStandardPaths>
 #include <cstdio>
-#include <memory>
 
 #include "app/cli/version.h"
-#include "app/frame/main_window.h"
 #include "app/start/language.h"
-#include "app/start/start_page.h"
+#include "app/start/shop_windows.h"
 #include "app/start/system_shade.h"
 #include "app/words/words.h"
 #include "db/demo.h"
@@ -30,54 +27,6 @@ std::string store_path(const OpenWith& with) {
   return folder.filePath(with.demo ? "demo.witnessmark" : "shop.witnessmark").toStdString();
 }
 
-Expected<db::Store> make(const std::string& path, const FirstAnswers& answers) {
-  return answers.demo ? db::make_demo(path, real_now) : make_shop(path, answers, real_now);
-}
-
-/// This computer's own folder for that shop, apart from the shop's file: what lies in it is no record.
-QString station_folder(const std::string& path) {
-  const QByteArray shop = QFileInfo(QString::fromStdString(path)).canonicalFilePath().toUtf8();
-  const QDir folder(QStandardPaths::writableLocation(QStandardPaths::AppLocalDataLocation));
-  QString own = folder.filePath("station-" +
-                                QCryptographicHash::hash(shop, QCryptographicHash::Sha256).left(8).toHex());
-  QDir().mkpath(own);
-  return own;
-}
-
-/// The window, and what it stands on.
-class Program {
- public:
-  explicit Program(std::string path) : path_(std::move(path)) {}
-
-  void open(db::Store store) {
-    session_ = std::make_unique<Session>(std::move(store), station_folder(path_));
-    window_ = std::make_unique<MainWindow>(*session_);
-    window_->resize(1366, 768);
-    Place desk;
-    desk.page = "desk";
-    window_->go(desk);
-    window_->show();
-  }
-
-  void ask() {
-    start_ = std::make_unique<StartPage>();
-    start_->resize(1024, 720);
-    QObject::connect(start_.get(), &StartPage::answered, start_.get(), [this](const FirstAnswers& answers) {
-      auto store = make(path_, answers);
-      if (!store) return start_->tell_problem(store.error());
-      open(std::move(*store));
-      start_->hide();
-    });
-    start_->show();
-  }
-
- private:
-  std::string path_;
-  std::unique_ptr<Session> session_;
-  std::unique_ptr<MainWindow> window_;
-  std::unique_ptr<StartPage> start_;
-};
-
 }  // namespace
 
 int open_program(int argc, char** argv, const OpenWith& with) {
@@ -87,20 +36,18 @@ int open_program(int argc, char** argv, const OpenWith& with) {
   speak(app, QLocale::system());
   follow_system_shade(app);
   const std::string path = store_path(with);
-  Program program(path);
+  ShopWindows windows(path, real_now);
   const bool there = QFileInfo::exists(QString::fromStdString(path));
   if (!there && !with.demo) {
-    program.ask();
+    windows.ask();
     return QApplication::exec();
   }
-  FirstAnswers demo;
-  demo.demo = true;
-  auto store = there ? db::Store::open(path, real_now) : make(path, demo);
+  auto store = there ? db::Store::open(path, real_now) : db::make_demo(path, real_now);
   if (!store) {
     std::fprintf(stderr, "%s: %s\n", path.c_str(), problem_sentence(store.error()).toUtf8().constData());
     return 2;
   }
-  program.open(std::move(*store));
+  windows.open(std::move(*store));
   return QApplication::exec();
 }
 
