@@ -16,7 +16,8 @@ Session::Session(db::Store store, QString station, QObject* parent)
       station_(std::move(station)),
       // The store has checked the zone's name when it was made; a system that lost the zone since is told by
       // UTC.
-      zone_(Zone::named(store_.details().zone).value_or(Zone::utc())) {
+      zone_(Zone::named(store_.details().zone).value_or(Zone::utc())),
+      backups_(store_.path(), zone_, [this] { return now() - store_.details().demo_clock; }) {
   others_.setInterval(look_ms);
   connect(&others_, &QTimer::timeout, this, &Session::look_for_others);
   others_.start();

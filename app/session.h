@@ -6,6 +6,7 @@
 #include <optional>
 #include <unordered_map>
 
+#include "app/backups/backups.h"
 #include "core/decide/decider.h"
 #include "db/import/plan.h"
 #include "db/store.h"
@@ -27,6 +28,7 @@ class Session : public QObject {
   const QString& station() const { return station_; }
   /// The shop's clock.
   Instant now() const { return store_.now(); }
+  Backups& backups() { return backups_; }
 
   /// Who sits here, and as what; nobody at first.
   const std::optional<db::Person>& seated() const { return seated_; }
@@ -71,6 +73,7 @@ class Session : public QObject {
   db::Store store_;
   QString station_;
   Zone zone_;
+  Backups backups_;
   std::optional<db::Person> seated_;
   std::optional<db::Role> role_;
   std::optional<Instant> asked_at_, known_;

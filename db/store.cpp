@@ -70,6 +70,7 @@ Expected<Store> Store::open(const std::string& path, Clock clock, StoreOptions o
 }
 
 const ShopDetails& Store::details() const { return impl_->details; }
+const std::string& Store::path() const { return impl_->connection->path(); }
 Instant Store::now() const { return impl_->now(); }
 
 Expected<Committed> Store::commit(const Command& command) {

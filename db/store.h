@@ -64,6 +64,8 @@ class Store {
   ~Store();
 
   const ShopDetails& details() const;
+  /// Where its file is, as it was opened.
+  const std::string& path() const;
   /// The shop's clock: the real one, or the demo shop's.
   Instant now() const;
 

@@ -2,6 +2,48 @@
 <!DOCTYPE TS>
 <TS version="2.1">
 <context>
+    <name>BackupWords</name>
+    <message>
+        <source>No backups are made of this shop. Please ask a manager to set them up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The folder for backups can&apos;t be reached. Please ask a manager to look.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no backup yet. Please ask a manager to look.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>The last good backup is %n days old, of %1. Please ask a manager to look.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>file, size</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>only by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>each day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>each week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An entry that has been taken out since.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Checkouts</name>
     <message>
         <source>%1 and %2</source>
@@ -309,6 +351,10 @@
     </message>
     <message>
         <source>Lessons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backups</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1521,6 +1567,26 @@
         <comment>a requirement</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Details of %1 entered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has a new PIN.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Details of %1 erased.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Details</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::AnswerPanel</name>
@@ -1599,6 +1665,204 @@
     </message>
     <message>
         <source>Paper quiz</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::Backups</name>
+    <message>
+        <source>folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No folder for backups has been chosen yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set the backups up first</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::BackupsPage</name>
+    <message>
+        <source>day or file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>day, time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backups: %1, in %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No backups are made yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No backup here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What can be done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A backup is being made.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back up now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put this one back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backup of %1, %2</source>
+        <comment>day, time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When it was made it was read back from the disk and found equal to the shop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How they are made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The desk is told</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>after %n days without one</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the last of 7 days, 5 weeks and 12 months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A backup is a copy of the whole shop in a folder of your choice, checked when it is made.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A manager sets this up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backup made, read back and equal to the shop: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How backups are made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A folder for backups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By itself, while the program is open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days without one after which the desk is told</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Best is another disk, in another room: where the fire is not. A backup holds everything that the shop knows of people; keep it as you keep their papers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backups go to %1 from now on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no such folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose one that is there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be written into this folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose another, or ask for the right to write to it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These days are fewer than lie between two backups, or no number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type a number of days greater than that, up to 366</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backups</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3682,6 +3946,77 @@
     </message>
 </context>
 <context>
+    <name>wm::app::RestoreView</name>
+    <message>
+        <source>The backup is whole. What would be lost can&apos;t be told: the shop&apos;s file can&apos;t be read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup is whole. Nothing has been entered since: nothing is lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup is whole. One entry made since would be lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>The backup is whole. %n entries made since would be lost.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What would be lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entries that would be lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put back the backup of %1, %2</source>
+        <comment>day, time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is being read through and compared with the shop as it is now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It can&apos;t be put back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file of now is kept beside it, under a dated name. Every other window on this shop must be closed first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>day, time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>import</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>wm::app::Roster</name>
     <message>
         <source>Tier %1</source>
@@ -4009,6 +4344,21 @@
     </message>
 </context>
 <context>
+    <name>wm::app::ShopWindows</name>
+    <message>
+        <source>Witnessmark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup is being put back. This window goes on by itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup is in place. What was there before is kept as %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>wm::app::Side</name>
     <message>
         <source>today</source>
@@ -4293,6 +4643,10 @@
     </message>
     <message>
         <source>No check-out is open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backup</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -2,14 +2,12 @@
 
 #include <QCoreApplication>
 #include <QDateTime>
-#include <QStandardPaths>
 #include <iostream>
 
+#include "app/backups/backup_head.h"
 #include "app/cli/refusal.h"
-#include "app/start/computer_secret.h"
 #include "core/time/text.h"
 #include "db/backup/backup.h"
-#include "db/heads.h"
 
 namespace wm::app {
 namespace {
@@ -24,14 +22,6 @@ struct Application {
   QCoreApplication application{argc, argv};
   Application() { QCoreApplication::setApplicationName(name); }
 };
-
-/// Beside the copies, so that they can be told from ones made up later.
-Expected<void> keep_head_of(const std::string& copy, const std::string& folder) {
-  const auto secret = computer_secret(QStandardPaths::writableLocation(QStandardPaths::AppLocalDataLocation));
-  if (!secret) return tl::unexpected(secret.error());
-  return db::head_of(copy).and_then(
-      [&](const ledger::Head& head) { return db::keep_head(folder, head, station_key(*secret)); });
-}
 
 void say(const db::MissingCommit& commit) {
   std::cout << "  " << commit.number << "  " << to_text(commit.recorded) << "  " << commit.action;
@@ -60,7 +50,7 @@ int backup_file(const std::string& store, const std::string& folder) {
   const auto made = db::back_up(store, folder, now());
   if (!made) return refuse(made.error());
   std::cout << made->path << ": " << made->commits << " entries, read back and equal to the store.\n";
-  const auto kept = keep_head_of(made->path, folder);
+  const auto kept = keep_backup_head(made->path, folder);
   if (!kept) return refuse(kept.error());
   for (const std::string& path : made->removed) std::cout << path << ": older, removed.\n";
   return 0;

@@ -28,10 +28,14 @@ Expected<std::vector<KnownRoot>> roots_in(const std::string& path, std::ifstream
     ++number;
     if (!line.starts_with("witnessmark head ")) continue;
     auto root = verify::read_known_root(path + ", line " + std::to_string(number), line);
-    if (!root) return tl::make_unexpected(Problem{path + ", line " + std::to_string(number), root.error().what, root.error().remedy});
+    if (!root)
+      return tl::make_unexpected(
+          Problem{path + ", line " + std::to_string(number), root.error().what, root.error().remedy});
     roots.push_back(std::move(*root));
   }
-  if (roots.empty()) return tl::make_unexpected(Problem{path, "The file has no signed root.", "Name a file with lines that begin with \"witnessmark head\"."});
+  if (roots.empty())
+    return tl::make_unexpected(Problem{path, "The file has no signed root.",
+                                       "Name a file with lines that begin with \"witnessmark head\"."});
   return roots;
 }
 
@@ -73,18 +77,22 @@ void say_tree(const Report& report) {
 void say_checkouts(const verify::CheckoutCount& count) {
   const std::size_t unsigned_all = count.paper + count.imported + count.unsigned_here;
   std::cout << counted(count.held, "check-out", "check-outs") << " with a signature that holds";
-  if (count.verified_before > 0) std::cout << ", " << count.verified_before << " more under a root that holds, not verified again (--all does)";
-  std::cout << ". Without a signature: " << unsigned_all << " (" << count.paper << " from paper, " << count.imported << " imported, "
-            << count.unsigned_here << " entered here).\n";
+  if (count.verified_before > 0)
+    std::cout << ", " << count.verified_before
+              << " more under a root that holds, not verified again (--all does)";
+  std::cout << ". Without a signature: " << unsigned_all << " (" << count.paper << " from paper, "
+            << count.imported << " imported, " << count.unsigned_here << " entered here).\n";
 }
 
 void say_root(const verify::RootAnswer& answer) {
   if (answer.outcome != Outcome::holds) return;
   std::cout << answer.known.name << " holds: ";
   const std::uint64_t records = answer.known.head.size - 1;
-  std::cout << (records == 1 ? "record 1 is" : "records 1 to " + std::to_string(records) + " are") << " as when it was written down";
+  std::cout << (records == 1 ? "record 1 is" : "records 1 to " + std::to_string(records) + " are")
+            << " as when it was written down";
   if (answer.known.full)
-    std::cout << ", " << to_text(answer.known.full->head.at) << ", signed by the key " << ledger::to_hex(answer.known.full->key);
+    std::cout << ", " << to_text(answer.known.full->head.at) << ", signed by the key "
+              << ledger::to_hex(answer.known.full->key);
   std::cout << ".\n";
 }
 
@@ -105,11 +113,13 @@ void say_unknown(const Report& report) {
   for (const verify::RootAnswer& answer : report.roots)
     if (answer.outcome == Outcome::holds) holds = answer.known.head.size;
   if (report.roots.empty())
-    std::cout << "Not known without a root from outside the file: whether all of it was made anew by somebody who can write the "
-                 "file, or its end cut off. Name one with --against: it stands at the foot of every printed paper.\n";
+    std::cout << "Not known without a root from outside the file: whether all of it was made anew by "
+                 "somebody who can write the "
+                 "file, or its end cut off. Name one with --against: it stands at the foot of every printed "
+                 "paper.\n";
   else if (holds < report.head.size)
-    std::cout << "Not known without a later root: whether what came after record " << (holds > 0 ? holds - 1 : 0)
-              << " was made anew or cut off.\n";
+    std::cout << "Not known without a later root: whether what came after record "
+              << (holds > 0 ? holds - 1 : 0) << " was made anew or cut off.\n";
 }
 
 }  // namespace

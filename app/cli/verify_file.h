@@ -12,8 +12,8 @@ struct VerifyWords {
   std::string record;
 };
 
-/// Says in sentences what was found and what can't be known. Returns 0 where all is as it must be, 1 where something
-/// was found, 2 where it could not look.
+/// Says in sentences what was found and what can't be known. Returns 0 where all is as it must be, 1 where
+/// something was found, 2 where it could not look.
 int verify_file(const VerifyWords& words);
 
 }  // namespace wm::app

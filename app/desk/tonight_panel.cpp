@@ -4,6 +4,7 @@
 #include <QKeyEvent>
 #include <algorithm>
 
+#include "app/backups/backup_words.h"
 #include "app/theme/theme.h"
 #include "app/words/words.h"
 
@@ -187,6 +188,8 @@ void TonightSide::show_shop(const ShopNow& shop) {
       open << tr("%1, %2, with %3", "who, machine, assessor")
                   .arg(name(due.booking.person), target_label(due.booking.target),
                        name(due.booking.assessor));
+  if (const QString reminder = backup_reminder(session_); !reminder.isEmpty())
+    add_block(tr("Backup"), {reminder}, {});
   add_block(tr("Staff here"), staff, tr("Nobody on duty has come in."));
   add_block(tr("Members here"),
             others.isEmpty() ? others : QStringList{others.join(tr(", ", "between names"))},

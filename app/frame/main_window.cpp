@@ -49,9 +49,11 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     show_banner();
     if (current()) current()->refresh();
   });
-  connect(&session, &Session::seated_changed, this, [this] {
+  const auto draw_again = [this] {
     if (current()) current()->refresh();
-  });
+  };
+  connect(&session, &Session::seated_changed, this, draw_again);
+  connect(&session.backups(), &Backups::changed, this, draw_again);
   show_banner();
 }
 

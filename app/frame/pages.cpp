@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include "app/backups/backups_page.h"
 #include "app/checkouts/checkouts_page.h"
 #include "app/desk/desk_page.h"
 #include "app/diary/diary_page.h"
@@ -30,6 +31,7 @@ const std::vector<PageEntry>& pages() {
       {"lessons", QT_TRANSLATE_NOOP("Pages", "Lessons"), Qt::Key_F9, make<LessonsPage>},
       {"rosters", QT_TRANSLATE_NOOP("Pages", "Rosters"), Qt::Key_F8, make<RostersPage>},
       {"journal", QT_TRANSLATE_NOOP("Pages", "Journal"), Qt::Key_F12, make<JournalPage>},
+      {"backups", QT_TRANSLATE_NOOP("Pages", "Backups"), Qt::SHIFT | Qt::Key_F12, make<BackupsPage>},
   };
   return table;
 }

@@ -8,7 +8,6 @@
 
 #include "app/lists/effects.h"
 #include "app/widgets/key_button.h"
-#include "app/widgets/person_search.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -124,7 +123,7 @@ bool JournalPage::in_this_shift(const db::Entry& entry) const {
          session().zone().day(entry.recorded) == session().zone().day(session().now());
 }
 
-bool JournalPage::passes(const db::Entry& entry, const Line& line, const QStringList& wanted) const {
+bool JournalPage::passes(const db::Entry& entry, const Line& line, const TypedWords& wanted) const {
   if (shift_->isChecked() && !in_this_shift(entry)) return false;
   if (kind_->currentIndex() > 0 && line.kind != kind_->currentData().toString()) return false;
   if (person_->currentIndex() > 0) {
@@ -134,11 +133,11 @@ bool JournalPage::passes(const db::Entry& entry, const Line& line, const QString
     };
     if (!std::ranges::any_of(line.people, same)) return false;
   }
-  return std::ranges::all_of(wanted, [&line](const QString& word) { return line.searched.contains(word); });
+  return wanted.in_folded(line.searched);
 }
 
 std::vector<ListRow> JournalPage::rows(const QString& typed) {
-  const QStringList wanted = folded(typed).split(' ', Qt::SkipEmptyParts);
+  const TypedWords wanted(typed);
   const auto& entries = session().store().entries();
   std::vector<ListRow> rows;
   for (std::size_t i = std::min(entries.size(), lines_.size()); i-- > 0;) {

@@ -7,6 +7,7 @@
 
 #include "app/lists/list_page.h"
 #include "app/lists/record_reader.h"
+#include "app/widgets/person_search.h"
 
 namespace wm::app {
 
@@ -35,7 +36,7 @@ class JournalPage : public ListPage {
   void fill_filters();
   void read_lines();
   Line line_of(const db::Entry& entry) const;
-  bool passes(const db::Entry& entry, const Line& line, const QStringList& wanted) const;
+  bool passes(const db::Entry& entry, const Line& line, const TypedWords& wanted) const;
   bool in_this_shift(const db::Entry& entry) const;
   ListRow row(const db::Entry& entry, const Line& line) const;
   QString struck_words(const db::Entry& entry) const;

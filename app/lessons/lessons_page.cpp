@@ -71,12 +71,11 @@ const LessonsPage::Publication* LessonsPage::now(const Item& item) const {
 }
 
 std::vector<ListRow> LessonsPage::rows(const QString& typed) {
-  const QStringList wanted = folded(typed).split(' ', Qt::SkipEmptyParts);
+  const TypedWords wanted(typed);
   std::vector<ListRow> rows;
   for (const auto& [name, item] : items_) {
     const QString label = item_label(name), kinds = item.kinds.join(tr(", "));
-    const QString all = folded(label + ' ' + kinds);
-    if (!std::ranges::all_of(wanted, [&all](const QString& word) { return all.contains(word); })) continue;
+    if (!wanted.in(label + ' ' + kinds)) continue;
     const Publication* taught = now(item);
     const bool ahead = !item.published.empty() && item.published.back().at > session().now();
     rows.push_back(

@@ -57,14 +57,14 @@ ListRow MachinesPage::row(const UnitState& unit) const {
 }
 
 std::vector<ListRow> MachinesPage::rows(const QString& typed) {
-  const QStringList wanted = folded(typed).split(' ', Qt::SkipEmptyParts);
+  const TypedWords wanted(typed);
   std::vector<ListRow> rows;
   std::size_t out = 0;
   for (const UnitState& unit : units_) {
     ListRow candidate = row(unit);
     QString all;
-    for (const ListCell& cell : candidate.cells) all += folded(cell.text + " " + cell.quiet) + " ";
-    if (!std::ranges::all_of(wanted, [&all](const QString& word) { return all.contains(word); })) continue;
+    for (const ListCell& cell : candidate.cells) all += cell.text + ' ' + cell.quiet + ' ';
+    if (!wanted.in(all)) continue;
     out += !unit.locks.empty();
     rows.push_back(std::move(candidate));
   }

@@ -3,6 +3,7 @@
 #include <QDir>
 #include <QFile>
 #include <QSaveFile>
+#include <QStandardPaths>
 
 namespace wm::app {
 
@@ -46,6 +47,10 @@ Expected<ledger::Secret> computer_secret(const QString& folder) {
                     "Make room, or ask for the right to write to the folder.");
   // Another program may have been faster: what lies there counts.
   return read(path);
+}
+
+Expected<ledger::Secret> computer_secret() {
+  return computer_secret(QStandardPaths::writableLocation(QStandardPaths::AppLocalDataLocation));
 }
 
 }  // namespace wm::app

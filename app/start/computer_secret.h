@@ -12,6 +12,8 @@ namespace wm::app {
 /// PINs with. Lost, or on another computer, each assessor gets a new key at their next signature. Refuses a
 /// file that is something else.
 Expected<ledger::Secret> computer_secret(const QString& folder);
+/// In the folder where this computer's own things lie.
+Expected<ledger::Secret> computer_secret();
 
 /// The key that this computer signs the ledger's heads with, made of its secret.
 ledger::SigningKey station_key(const ledger::Secret& secret);

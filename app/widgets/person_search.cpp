@@ -42,6 +42,11 @@ QString folded(const QString& text) {
   return plain.remove(QChar(0x2019)).remove(QChar('\''));
 }
 
+bool TypedWords::in_folded(const QString& text) const {
+  return std::all_of(words_.begin(), words_.end(),
+                     [&text](const QString& word) { return text.contains(word); });
+}
+
 std::vector<db::Person> find_people(const std::vector<db::Person>& people, const QString& typed,
                                     std::size_t limit) {
   const QStringList words = folded(typed).split(QChar(' '), Qt::SkipEmptyParts);

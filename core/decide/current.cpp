@@ -33,11 +33,6 @@ Shift shift(const PersonId& person, const TargetName& target, const Span& span) 
 }  // namespace
 
 struct Current::Engine {
-  /// An answer, and the instants between which it stays the same.
-  struct Card {
-    Span same;
-    StandingAnswer answer;
-  };
   /// Whose record rests on somebody's standing a second before: a check-out they assessed, a session they
   /// supervised.
   struct Witnessed {
@@ -270,7 +265,7 @@ struct Current::Engine {
   Decider decider;                                // over the same standings
   std::vector<std::vector<Witnessed>> witnessed;  // by witness, in order of time
   std::map<NameId, Instant> able_since;           // whose abilities changed besides their standings
-  std::vector<absl::flat_hash_map<NameId, std::unique_ptr<Card>>> cards;  // by person, by target
+  std::vector<absl::flat_hash_map<NameId, std::unique_ptr<LastingAnswer>>> cards;  // by person, by target
   std::size_t card_count = 0;
   StandingAnswer nobody;
 };
@@ -306,11 +301,10 @@ const StandingAnswer& Current::standing(std::string_view person, std::string_vie
       engine.timelines.has(p, x) ? engine.timelines.steps(p, x) : engine.standings.steps_anew(p, x);
   auto& card = engine.cards[p][x];
   if (!card) {
-    card = std::make_unique<Engine::Card>();
+    card = std::make_unique<LastingAnswer>();
     ++engine.card_count;
   }
-  card->answer = standing_answer(engine.standings, steps, p, x, at);
-  card->same = same_answer(engine.standings, steps, p, x, at);
+  *card = lasting_answer(engine.standings, steps, p, x, at);
   engine.standings.forget_instants();
   return card->answer;
 }

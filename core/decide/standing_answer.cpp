@@ -18,9 +18,28 @@ Steps<GateState> states(const Times& holds, const Times& strict) {
   return steps;
 }
 
-GateAnswer gate_answer(Standings& standings, const BookGate& gate, NameId person, NameId x, Instant t) {
-  const Times holds = standings.gate_times(gate, person, x, false);
-  const Steps<GateState> steps = states(holds, standings.gate_times(gate, person, x, true));
+/// A gate of a target over all time.
+struct GateTimes {
+  const BookGate& gate;
+  NameId target;
+  Times holds, strict;
+};
+
+std::vector<GateTimes> gates_over_time(Standings& standings, const Book& book,
+                                       const std::vector<NameId>& targets, NameId person) {
+  std::vector<GateTimes> gates;
+  for (const NameId target : targets) {
+    for (const BookGate* gate : book.find(target)->gates) {
+      gates.push_back({*gate, target, standings.gate_times(*gate, person, target, false),
+                       standings.gate_times(*gate, person, target, true)});
+    }
+  }
+  return gates;
+}
+
+GateAnswer gate_answer(Standings& standings, const GateTimes& times, NameId person, Instant t) {
+  const auto& [gate, x, holds, strict] = times;
+  const Steps<GateState> steps = states(holds, strict);
   GateAnswer answer;
   answer.id = gate.gate->id;
   answer.guards = gate.gate->guards;
@@ -95,19 +114,21 @@ void narrow(Around& around, const Facts& facts) {
   for (const auto& fact : facts) around.moment(fact.at);
 }
 
-}  // namespace
+/// The gates of a class that has modes by now are nobody's: each mode's target has its own.
+bool has_gates(Standings& standings, const std::vector<NameId>& targets, NameId x) {
+  return targets.size() == 1 && (targets[0] == x || targets[0] == standings.known().class_of(x));
+}
 
-StandingAnswer standing_answer(Standings& standings, const Steps<Rung>& steps, NameId person, NameId x,
-                               Instant t) {
+/// The answer but for its gates.
+StandingAnswer answer_without_gates(Standings& standings, const Steps<Rung>& steps, const Book* book,
+                                    const std::vector<NameId>& targets, NameId person, NameId x, Instant t) {
   StandingAnswer answer;
   answer.standing = steps.at(t);
   answer.since = steps.since(t);
   answer.until = within_years(steps.until(t));
   if (answer.until) answer.next = steps.at(*answer.until);
-  const Book* book = standings.book_at(t);
   if (book == nullptr) return answer;
   answer.rulebook = book->rulebook->version;
-  const std::vector<NameId> targets = book->stands_for(x, standings.known());
   for (const NameId each : targets) {
     answer.stands_for.push_back(standings.known().names().text(each));
     for (SuspensionAnswer& one : suspensions(standings, person, each, t)) {
@@ -115,16 +136,12 @@ StandingAnswer standing_answer(Standings& standings, const Steps<Rung>& steps, N
       if (same == answer.suspensions.end()) answer.suspensions.push_back(std::move(one));
     }
   }
-  // The gates of a class that has modes by now are nobody's: each mode's target has its own.
-  const bool one = targets.size() == 1 && (targets[0] == x || targets[0] == standings.known().class_of(x));
-  if (!one) return answer;
-  for (const BookGate* gate : book->find(targets[0])->gates) {
-    answer.gates.push_back(gate_answer(standings, *gate, person, targets[0], t));
-  }
   return answer;
 }
 
-Span same_answer(Standings& standings, const Steps<Rung>& steps, NameId person, NameId x, Instant t) {
+/// Around t, the instants between which the answer with these gates stays the same to the letter.
+Span same_answer(Standings& standings, const Steps<Rung>& steps, const std::vector<GateTimes>& gates,
+                 NameId person, Instant t) {
   Around around(t);
   if (const auto since = steps.since(t)) around.moment(*since);
   if (const auto until = steps.until(t)) around.moment(*until);
@@ -136,16 +153,41 @@ Span same_answer(Standings& standings, const Steps<Rung>& steps, NameId person, 
   narrow(around, facts.quizzes);
   narrow(around, facts.checkouts);
   narrow(around, facts.incidents);
-  const Book* book = standings.book_at(t);
-  if (book == nullptr) return around.result();
-  for (const NameId target : book->stands_for(x, standings.known())) {
-    for (const BookGate* gate : book->find(target)->gates) {
-      around.times(standings.gate_times(*gate, person, target, false));
-      around.times(standings.gate_times(*gate, person, target, true));
-      narrow(around, standings, gate->need, person, target, t);
-    }
+  for (const auto& [gate, target, holds, strict] : gates) {
+    around.times(holds);
+    around.times(strict);
+    narrow(around, standings, gate.need, person, target, t);
   }
   return around.result();
+}
+
+}  // namespace
+
+LastingAnswer lasting_answer(Standings& standings, const Steps<Rung>& steps, NameId person, NameId x,
+                             Instant t) {
+  const Book* book = standings.book_at(t);
+  std::vector<NameId> targets;
+  std::vector<GateTimes> gates;
+  if (book != nullptr) {
+    targets = book->stands_for(x, standings.known());
+    gates = gates_over_time(standings, *book, targets, person);
+  }
+  StandingAnswer answer = answer_without_gates(standings, steps, book, targets, person, x, t);
+  if (has_gates(standings, targets, x))
+    for (const GateTimes& gate : gates) answer.gates.push_back(gate_answer(standings, gate, person, t));
+  return {std::move(answer), same_answer(standings, steps, gates, person, t)};
+}
+
+StandingAnswer standing_answer(Standings& standings, const Steps<Rung>& steps, NameId person, NameId x,
+                               Instant t) {
+  const Book* book = standings.book_at(t);
+  const std::vector<NameId> targets =
+      book == nullptr ? std::vector<NameId>() : book->stands_for(x, standings.known());
+  StandingAnswer answer = answer_without_gates(standings, steps, book, targets, person, x, t);
+  if (has_gates(standings, targets, x))
+    for (const GateTimes& gate : gates_over_time(standings, *book, targets, person))
+      answer.gates.push_back(gate_answer(standings, gate, person, t));
+  return answer;
 }
 
 }  // namespace wm

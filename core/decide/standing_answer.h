@@ -9,7 +9,12 @@ namespace wm {
 StandingAnswer standing_answer(Standings& standings, const Steps<Rung>& steps, NameId person, NameId x,
                                Instant t);
 
-/// Around t, the instants between which that answer stays the same to the letter.
-Span same_answer(Standings& standings, const Steps<Rung>& steps, NameId person, NameId x, Instant t);
+struct LastingAnswer {
+  StandingAnswer answer;
+  Span same;  // around t: between these instants the answer stays the same to the letter
+};
+/// The same, and how long it lasts.
+LastingAnswer lasting_answer(Standings& standings, const Steps<Rung>& steps, NameId person, NameId x,
+                             Instant t);
 
 }  // namespace wm

@@ -1,5 +1,5 @@
 #pragma once
-// Text as libsodium takes it.
+// Text as libraries of C take bytes.
 #include <string_view>
 
 namespace wm::ledger {

@@ -34,32 +34,38 @@ Expected<Identity> identity_of(Connection& connection) {
   return Identity{std::move(*details), *first};
 }
 
-struct Dated {
-  std::string path;
-  Instant made;
-};
+QString stem_of(const std::string& store) { return QFileInfo(text(store)).completeBaseName(); }
+
+tl::unexpected<Problem> no_folder(const std::string& folder) {
+  return refuse(folder, "The folder does not exist.", "Make it first, or look whether its disk is there.");
+}
 
 /// Files of the folder that are named as backups of this store are; by name alone.
-std::vector<Dated> named_as_ours(const QDir& folder, const QString& stem, const QString& end) {
-  std::vector<Dated> found;
-  for (const QString& name : folder.entryList({stem + "-*" + end}, QDir::Files | QDir::NoSymLinks)) {
+std::vector<BackupFile> named_as_ours(const QDir& folder, const QString& stem, const QString& end) {
+  std::vector<BackupFile> found;
+  for (const QFileInfo& file : folder.entryInfoList({stem + "-*" + end}, QDir::Files | QDir::NoSymLinks)) {
+    const QString name = file.fileName();
     const QString between = name.mid(stem.size() + 1, name.size() - stem.size() - 1 - end.size());
     if (name.startsWith(stem + "-") && name.endsWith(end))
       if (const auto made = read_stamp(between.toStdString()))
-        found.push_back({folder.absoluteFilePath(name).toStdString(), *made});
+        found.push_back({file.absoluteFilePath().toStdString(), *made, file.size(), 0});
   }
-  std::sort(found.begin(), found.end(), [](const Dated& a, const Dated& b) { return a.made > b.made; });
+  std::sort(found.begin(), found.end(),
+            [](const BackupFile& a, const BackupFile& b) { return a.made > b.made; });
   return found;
 }
 
 /// Only those that can be opened and are of this shop: what is damaged may be all that is left of something.
-std::vector<Dated> backups_of(const Identity& shop, const QDir& folder, const QString& stem) {
-  std::vector<Dated> found = named_as_ours(folder, stem, ending);
-  std::erase_if(found, [&](const Dated& file) {
+std::vector<BackupFile> backups_of(const Identity& shop, const QDir& folder, const QString& stem) {
+  std::vector<BackupFile> found = named_as_ours(folder, stem, ending);
+  std::erase_if(found, [&](BackupFile& file) {
     const auto connection = open_to_read(file.path);
     if (!connection) return true;
     const auto identity = identity_of(**connection);
-    return !identity || *identity != shop;
+    const auto commits = commits_in(**connection);
+    if (!identity || *identity != shop || !commits) return true;
+    file.commits = *commits;
+    return false;
   });
   return found;
 }
@@ -67,9 +73,9 @@ std::vector<Dated> backups_of(const Identity& shop, const QDir& folder, const QS
 std::vector<std::string> thin(const Identity& shop, const QDir& folder, const QString& stem,
                               const std::string& made) {
   const auto zone = Zone::named(shop.details.zone);
-  const std::vector<Dated> all = backups_of(shop, folder, stem);
+  const std::vector<BackupFile> all = backups_of(shop, folder, stem);
   std::vector<Instant> times;
-  for (const Dated& file : all) times.push_back(file.made);
+  for (const BackupFile& file : all) times.push_back(file.made);
   const std::vector<bool> keep = backups_to_keep(times, zone ? *zone : Zone::utc());
   std::vector<std::string> removed;
   for (std::size_t i = 0; i < all.size(); ++i)
@@ -79,21 +85,30 @@ std::vector<std::string> thin(const Identity& shop, const QDir& folder, const QS
 
 }  // namespace
 
+Expected<std::vector<BackupFile>> backups_in(const std::string& store, const std::string& folder) {
+  const QDir in(text(folder));
+  if (!in.exists()) return no_folder(folder);
+  const auto connection = open_to_read(store);
+  if (!connection) return tl::make_unexpected(connection.error());
+  return identity_of(**connection).map([&](const Identity& shop) {
+    return backups_of(shop, in, stem_of(store));
+  });
+}
+
 Expected<BackupMade> back_up(const std::string& store, const std::string& folder, Instant now) {
   const QDir into(text(folder));
-  if (!into.exists())
-    return refuse(folder, "The folder does not exist.", "Make it first, or look whether its disk is there.");
+  if (!into.exists()) return no_folder(folder);
   const auto connection = open_to_read(store);
   if (!connection) return tl::make_unexpected(connection.error());
   const auto shop = identity_of(**connection);
   if (!shop) return tl::make_unexpected(shop.error());
-  const QString stem = QFileInfo(text(store)).completeBaseName();
+  const QString stem = stem_of(store);
   const std::string name = into.absoluteFilePath(stem + "-" + text(stamp(now))).toStdString();
   BackupMade made{name + ending, 0, {}};
   if (QFileInfo::exists(text(made.path)))
     return refuse(made.path, "There is a backup of this second already.", "Try again.");
   // What an earlier one left that was cut off.
-  for (const Dated& part : named_as_ours(into, stem, unfinished)) QFile::remove(text(part.path));
+  for (const BackupFile& part : named_as_ours(into, stem, unfinished)) QFile::remove(text(part.path));
   const auto commits = copy_checked(**connection, name + unfinished);
   if (!commits) return tl::make_unexpected(commits.error());
   made.commits = *commits;

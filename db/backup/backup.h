@@ -20,12 +20,25 @@ struct BackupMade {
 /// left alone. Where anything fails the store is untouched and the older backups are all there.
 Expected<BackupMade> back_up(const std::string& store, const std::string& folder, Instant now);
 
+/// A backup in its folder.
+struct BackupFile {
+  std::string path;
+  Instant made;
+  std::int64_t bytes = 0, commits = 0;
+  friend bool operator==(const BackupFile&, const BackupFile&) = default;
+};
+
+/// The backups of this very shop in the folder, the latest first. Each was whole when it got its name; it is
+/// not read again here. Refuses a folder that is not there.
+Expected<std::vector<BackupFile>> backups_in(const std::string& store, const std::string& folder);
+
 /// A commit that the store has and a backup has not.
 struct MissingCommit {
   std::int64_t number = 0;
   Instant recorded;
   std::string action;      // the word that the journal has for it: "checkout", "enter_person"
   std::string entered_by;  // a name
+  friend bool operator==(const MissingCommit&, const MissingCommit&) = default;
 };
 
 /// What putting a backup back would come to.
@@ -34,6 +47,7 @@ struct RestorePlan {
   bool replaces = false;            // there is a file at the store's place
   bool readable = false;            // and what it holds can be told
   std::vector<MissingCommit> lost;  // in order
+  friend bool operator==(const RestorePlan&, const RestorePlan&) = default;
 };
 
 /// Checks every page of the backup and compares it with the store. Refuses the backup of another shop.

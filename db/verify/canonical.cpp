@@ -29,7 +29,8 @@ int hex_value(char c) {
   return c >= 'a' && c <= 'f' ? c - 'a' + 10 : -1;
 }
 
-/// The byte that an escape stands for, and how long the escape is: 0 where it is not one of those that must be.
+/// The byte that an escape stands for, and how long the escape is: 0 where it is not one of those that must
+/// be.
 std::pair<char, std::size_t> escaped(std::string_view text) {
   static constexpr std::string_view names = "\"\\bfnrt", meanings = "\"\\\b\f\n\r\t";
   if (text.size() < 2) return {};
@@ -38,7 +39,8 @@ std::pair<char, std::size_t> escaped(std::string_view text) {
   const int high = hex_value(text[4]), low = hex_value(text[5]);
   if (high < 0 || high > 1 || low < 0) return {};
   const char meant = static_cast<char>(high << 4 | low);
-  return meanings.find(meant) == std::string_view::npos ? std::pair(meant, std::size_t{6}) : std::pair('\0', std::size_t{});
+  return meanings.find(meant) == std::string_view::npos ? std::pair(meant, std::size_t{6})
+                                                        : std::pair('\0', std::size_t{});
 }
 
 std::string plain(std::string_view raw) {

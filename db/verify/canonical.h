@@ -1,6 +1,6 @@
 #pragma once
-// JSON in its one canonical form (RFC 8785, for text, whole numbers, truths, lists and objects): read without building
-// anything, since a store has a million of them.
+// JSON in its one canonical form (RFC 8785, for text, whole numbers, truths, lists and objects): read without
+// building anything, since a store has a million of them.
 #include <optional>
 #include <string>
 #include <string_view>
@@ -12,9 +12,9 @@ namespace wm::verify {
 /// The members of one object, each value as it stands in the text.
 class Members {
  public:
-  /// Nothing where the text is not one object in canonical form: a space, keys that are out of order (by their bytes)
-  /// or twice, an escape that need not be, a number that is not whole, text that is not UTF-8. `keep` is emptied and
-  /// used again.
+  /// Nothing where the text is not one object in canonical form: a space, keys that are out of order (by
+  /// their bytes) or twice, an escape that need not be, a number that is not whole, text that is not UTF-8.
+  /// `keep` is emptied and used again.
   static bool read(std::string_view text, Members& keep);
 
   /// The raw value; empty where there is none.

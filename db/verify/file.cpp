@@ -31,16 +31,23 @@ Expected<File> File::open(const std::string& path) {
     return tl::make_unexpected(Problem{path, std::move(what), remedy});
   };
   sqlite3* opened = nullptr;
-  const int done = sqlite3_open_v2(path.c_str(), &opened, SQLITE_OPEN_READONLY, nullptr);
+  const int done =
+      sqlite3_open_v2(path.c_str(), &opened, SQLITE_OPEN_READONLY | SQLITE_OPEN_NOMUTEX, nullptr);
   File file;
   file.database_ = {opened, sqlite3_close_v2};
-  if (done != SQLITE_OK) return refuse("The file cannot be opened: " + file.said() + ".", "Check its name, and the right to read it.");
+  if (done != SQLITE_OK)
+    return refuse("The file cannot be opened: " + file.said() + ".",
+                  "Check its name, and the right to read it.");
   sqlite3_busy_timeout(opened, 5000);
   Rows id = file.rows(db::dialect::read_application_id);
-  if (!id.next()) return refuse("The file cannot be read: " + file.said() + ".", "Choose the shop's own file, or a backup of it.");
+  if (!id.next())
+    return refuse("The file cannot be read: " + file.said() + ".",
+                  "Choose the shop's own file, or a backup of it.");
   if (id.whole(0) != db::dialect::application_id)
-    return refuse("The file is not a shop's file of this program.", "Choose the shop's own file, or a backup of it.");
-  if (!file.run("PRAGMA trusted_schema = OFF; BEGIN")) return refuse("The file cannot be read: " + file.said() + ".", "Try again.");
+    return refuse("The file is not a shop's file of this program.",
+                  "Choose the shop's own file, or a backup of it.");
+  if (!file.run("PRAGMA trusted_schema = OFF; BEGIN"))
+    return refuse("The file cannot be read: " + file.said() + ".", "Try again.");
   return file;
 }
 

@@ -1,5 +1,6 @@
 #pragma once
-// The store's file, read by SQLite alone: no other part of the program stands between it and what is verified.
+// The store's file, read by SQLite alone: no other part of the program stands between it and what is
+// verified.
 #include <sqlite3.h>
 
 #include <cstdint>

@@ -23,8 +23,8 @@ enum class FindingKind {
 };
 std::string_view word(FindingKind kind);
 
-/// `place` can be found by a person: "record 14", "record 14, kind". Sentences have no end in `says` and `should`,
-/// which may be empty where there is nothing to say.
+/// `place` can be found by a person: "record 14", "record 14, kind". Sentences have no end in `says` and
+/// `should`, which may be empty where there is nothing to say.
 struct Finding {
   FindingKind kind;
   std::string place, says, should;

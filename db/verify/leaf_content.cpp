@@ -7,7 +7,9 @@
 namespace wm::verify {
 namespace {
 
-std::string text_or_empty(const Members& members, std::string_view key) { return members.text(key).value_or(""); }
+std::string text_or_empty(const Members& members, std::string_view key) {
+  return members.text(key).value_or("");
+}
 
 /// The records that one refers to stand under these names; two names mean a record in some kinds alone.
 std::string referred_to(const LeafContent& leaf) {
@@ -54,7 +56,8 @@ std::optional<std::string> read_body(LeafContent& leaf) {
 
 /// What may be left out is left out where it says nothing.
 bool says_nothing(const Members& all, const LeafContent& leaf) {
-  return all.text("action") == leaf.kind || all.text("by") == "" || (all.has("paper") && all.raw("paper") != "true") ||
+  return all.text("action") == leaf.kind || all.text("by") == "" ||
+         (all.has("paper") && all.raw("paper") != "true") ||
          (all.has("station") && leaf.station != "quiz" && leaf.station != "import");
 }
 
@@ -64,7 +67,8 @@ std::optional<std::string> read_leaf(std::string_view text, LeafContent& leaf) {
   static thread_local Members all;
   leaf.commitments.clear();
   if (!Members::read(text, all)) return "it is not one JSON object in canonical form";
-  if (const auto key = all.unknown({"action", "body", "by", "commit", "note", "order", "paper", "station"}); !key.empty())
+  if (const auto key = all.unknown({"action", "body", "by", "commit", "note", "order", "paper", "station"});
+      !key.empty())
     return "it has a \"" + std::string(key) + "\"";
   const auto order = all.whole("order"), commit = all.whole("commit");
   if (!order || !commit) return "it has no order or no commit";

@@ -18,7 +18,8 @@ std::string salted_hash(std::string_view salt, std::string_view field, std::stri
 }  // namespace
 
 PrivateValues::PrivateValues(const File& file, Findings& findings)
-    : rows_(file.rows("SELECT ord, field, salt, value FROM private_values ORDER BY ord, field")), findings_(findings) {
+    : rows_(file.rows("SELECT ord, field, salt, value FROM private_values ORDER BY ord, field")),
+      findings_(findings) {
   step();
 }
 
@@ -42,9 +43,11 @@ void PrivateValues::check_row(const LeafContent& leaf, const Commitment& commitm
   }
   const auto salt = ledger::from_hex(rows_.bytes(2));
   if (!rows_.is_text(2) || !rows_.is_text(3) || !salt || salt->size() != 16)
-    return findings_.add(FindingKind::private_value, where, "a value without a whole salt", "both as they were entered");
+    return findings_.add(FindingKind::private_value, where, "a value without a whole salt",
+                         "both as they were entered");
   if (salted_hash(*salt, commitment.field, rows_.bytes(3)) != commitment.hash)
-    findings_.add(FindingKind::private_value, where, rows_.shown(3), "what was entered, which the record's hash does not tell");
+    findings_.add(FindingKind::private_value, where, rows_.shown(3),
+                  "what was entered, which the record's hash does not tell");
 }
 
 void PrivateValues::check(const LeafContent& leaf) {
@@ -56,7 +59,8 @@ void PrivateValues::check(const LeafContent& leaf) {
       check_row(leaf, commitment);
       step();
     } else {
-      findings_.add(FindingKind::private_value, place(leaf.order, commitment.field), "missing", "there, or blanked");
+      findings_.add(FindingKind::private_value, place(leaf.order, commitment.field), "missing",
+                    "there, or blanked");
     }
   }
   while (there_ && rows_.whole(0) <= leaf.order) no_such("the record has no such value");
@@ -72,7 +76,8 @@ bool PrivateValues::may_be_blank(const Blank& blank) const {
 
 void PrivateValues::finish() {
   while (there_) no_such("there is no such record");
-  if (rows_.failed()) findings_.add(FindingKind::unreadable, "the private values", "they could not be read to the end");
+  if (rows_.failed())
+    findings_.add(FindingKind::unreadable, "the private values", "they could not be read to the end");
   for (const Blank& blank : blanks_)
     if (!may_be_blank(blank))
       findings_.add(FindingKind::blanked, place(blank.order, blank.field), "blank",

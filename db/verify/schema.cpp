@@ -49,7 +49,8 @@ void check_schema(const File& file, Findings& findings) {
       findings.add(FindingKind::schema, name, found->second, sql);
   }
   for (const auto& [name, sql] : is)
-    if (!should.contains(name)) findings.add(FindingKind::schema, name, "there", "not there: this program makes no such thing");
+    if (!should.contains(name))
+      findings.add(FindingKind::schema, name, "there", "not there: this program makes no such thing");
 }
 
 }  // namespace wm::verify

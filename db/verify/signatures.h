@@ -12,7 +12,7 @@ namespace wm::verify {
 
 /// Check-outs by how they came in.
 struct CheckoutCount {
-  std::size_t held = 0;            // signed, and the signature holds
+  std::size_t held = 0;             // signed, and the signature holds
   std::size_t verified_before = 0;  // signed, and not looked at again: a root known from outside covers them
   std::size_t paper = 0, imported = 0, unsigned_here = 0;  // without a signature
 };
@@ -21,9 +21,10 @@ struct CheckoutCount {
 class Signatures {
  public:
   explicit Signatures(Findings& findings) : findings_(findings) {}
-  /// `known`: whether the record lies before a root that holds.
-  void check(const LeafContent& leaf, const ledger::Hash& hash, bool known);
-  CheckoutCount finish();
+  void check(const LeafContent& leaf, const ledger::Hash& hash);
+  /// Verifies those of records after `covered`; what lies before it was verified when its root was written
+  /// down.
+  CheckoutCount finish(std::int64_t covered);
 
  private:
   struct Open {
@@ -31,14 +32,22 @@ class Signatures {
     std::string id, assessor;
     bool paper, imported;
   };
+  struct Signed {
+    std::int64_t order;
+    std::string signer, assessor, key, latest_key, signature;  // keys and signature in hexadecimal
+    std::string message;
+  };
   void end_commit();
-  void check_signature(const LeafContent& leaf, bool known);
+  void take_signature(const LeafContent& leaf);
+  void verify(const Signed& one);
+  void wrong(std::int64_t order, std::string says, std::string should);
 
   Findings& findings_;
   std::int64_t commit_ = 0;
-  std::vector<ledger::Hash> hashes_;  // of this commit so far
-  std::vector<Open> unsigned_;        // its check-outs without a signature so far
+  std::vector<ledger::Hash> hashes_;         // of this commit so far
+  std::vector<Open> unsigned_;               // its check-outs without a signature so far
   std::map<std::string, std::string> keys_;  // by person, in hexadecimal
+  std::vector<Signed> signed_;
   CheckoutCount count_;
 };
 

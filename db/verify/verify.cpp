@@ -21,9 +21,11 @@ constexpr const char* read_records =
 
 class Look {
  public:
-  Look(const File& file, const Ask& ask) : file_(file), ask_(ask), privates_(file, report_.findings), signatures_(report_.findings) {
+  Look(const File& file, const Ask& ask)
+      : file_(file), ask_(ask), privates_(file, report_.findings), signatures_(report_.findings) {
     std::vector<KnownRoot> known = ask.against;
-    std::stable_sort(known.begin(), known.end(), [](const auto& a, const auto& b) { return a.head.size < b.head.size; });
+    std::stable_sort(known.begin(), known.end(),
+                     [](const auto& a, const auto& b) { return a.head.size < b.head.size; });
     for (KnownRoot& one : known) report_.roots.push_back({std::move(one), Outcome::cut_off});
   }
 
@@ -31,10 +33,9 @@ class Look {
     report_.head.at = first_instant;
     check_schema(file_, report_.findings);
     shop();
-    find_covered();
     records();
     privates_.finish();
-    report_.checkouts = signatures_.finish();
+    report_.checkouts = signatures_.finish(covered());
     edge();
     roots();
     proofs();
@@ -56,7 +57,8 @@ class Look {
   }
 
   void answer_roots() {
-    for (; next_root_ < report_.roots.size() && report_.roots[next_root_].known.head.size <= edge_.size(); ++next_root_) {
+    for (; next_root_ < report_.roots.size() && report_.roots[next_root_].known.head.size <= edge_.size();
+         ++next_root_) {
       RootAnswer& answer = report_.roots[next_root_];
       const bool now = answer.known.head.size == edge_.size();
       answer.outcome = now && agrees(answer.known) ? Outcome::holds : Outcome::altered;
@@ -71,12 +73,14 @@ class Look {
     Rows rows = file_.rows("SELECT demo_clock, name, zone, one FROM shop ORDER BY one");
     if (!rows.next()) return found(FindingKind::shop, "the shop", "missing", "one row");
     try {
-      add(ledger::leaf_hash(json::compact(std::vector<json::Member>{{"demo_clock", std::to_string(rows.whole(0))},
-                                                                    {"kind", json::in_quotes("shop")},
-                                                                    {"name", json::in_quotes(rows.bytes(1))},
-                                                                    {"zone", json::in_quotes(rows.bytes(2))}})));
+      add(ledger::leaf_hash(
+          json::compact(std::vector<json::Member>{{"demo_clock", std::to_string(rows.whole(0))},
+                                                  {"kind", json::in_quotes("shop")},
+                                                  {"name", json::in_quotes(rows.bytes(1))},
+                                                  {"zone", json::in_quotes(rows.bytes(2))}})));
     } catch (const std::exception&) {  // of text that is not UTF-8
-      found(FindingKind::shop, "the shop", "a name or a zone that is no text", "what the first leaf of the tree says");
+      found(FindingKind::shop, "the shop", "a name or a zone that is no text",
+            "what the first leaf of the tree says");
       add(ledger::leaf_hash(""));
     }
     only_one(rows, 3, FindingKind::shop, "the shop");
@@ -87,29 +91,20 @@ class Look {
     if (rows.next()) found(kind, place, "more than one row", "one row");
   }
 
-  /// Signatures before the last root that holds were verified when that root was; to know which it is, the tree has to
-  /// be hashed once before the records are read. Costs only where it is asked for.
-  void find_covered() {
-    if (ask_.all || report_.roots.empty()) return;
-    ledger::Edge edge = edge_;
-    Rows rows = file_.rows("SELECT leaf FROM records ORDER BY ord");
-    std::size_t next = next_root_;
-    const std::uint64_t last = report_.roots.back().known.head.size;
-    while (edge.size() < last && rows.next()) {
-      edge.append(ledger::leaf_hash(rows.bytes(0)));
-      for (; next < report_.roots.size() && report_.roots[next].known.head.size <= edge.size(); ++next) {
-        const KnownRoot& known = report_.roots[next].known;
-        const ledger::Hash root = edge.root();
-        if (known.head.size == edge.size() && (known.full ? known.full->head.root == root : ledger::matches(known.head, root)))
-          covered_ = edge.size();
-      }
-    }
+  /// The last record under a root that holds, unless all is asked for.
+  std::int64_t covered() const {
+    std::uint64_t size = 1;
+    for (const RootAnswer& answer : report_.roots)
+      if (answer.outcome == Outcome::holds && !ask_.all) size = std::max(size, answer.known.head.size);
+    return static_cast<std::int64_t>(size) - 1;
   }
 
   void records() {
     Rows rows = file_.rows(read_records);
     while (rows.next()) one_record(rows);
-    if (rows.failed()) found(FindingKind::unreadable, record(order_ + 1), "the records could not be read from here on: " + file_.said());
+    if (rows.failed())
+      found(FindingKind::unreadable, record(order_ + 1),
+            "the records could not be read from here on: " + file_.said());
   }
 
   void one_record(const Rows& rows) {
@@ -122,13 +117,15 @@ class Look {
     if (!rows.is_blob(hash) || rows.bytes(hash) != ledger::as_text(leaf_hash))
       found(FindingKind::hash, record(now) + ", hash", rows.shown(hash), ledger::to_hex(leaf_hash));
     add(leaf_hash);
-    if (const auto wrong = read_leaf(rows.bytes(leaf), content_)) return found(FindingKind::leaf, record(now), *wrong, "a leaf as the program writes it");
+    if (const auto wrong = read_leaf(rows.bytes(leaf), content_))
+      return found(FindingKind::leaf, record(now), *wrong, "a leaf as the program writes it");
     columns(rows);
     content_.order = order_;  // what goes with it is found by the column
     sequence();
     privates_.check(content_);
-    signatures_.check(content_, leaf_hash, edge_.size() <= covered_);
-    if (!ask_.record.empty() && content_.id == ask_.record) report_.record = Inclusion{edge_.size() - 1, std::string(rows.bytes(leaf)), {}};
+    signatures_.check(content_, leaf_hash);
+    if (!ask_.record.empty() && content_.id == ask_.record)
+      report_.record = Inclusion{edge_.size() - 1, std::string(rows.bytes(leaf)), {}};
   }
 
   void columns(const Rows& rows) {
@@ -137,9 +134,11 @@ class Look {
         found(FindingKind::column, record(order_) + ", " + name, rows.shown(column), std::to_string(should));
     };
     const auto text = [&](Column column, const char* name, const std::string& should, bool may_be_none) {
-      const bool fits = may_be_none && should.empty() ? rows.is_null(column) : rows.is_text(column) && rows.bytes(column) == should;
+      const bool fits = may_be_none && should.empty() ? rows.is_null(column)
+                                                      : rows.is_text(column) && rows.bytes(column) == should;
       if (!fits)
-        found(FindingKind::column, record(order_) + ", " + name, rows.shown(column), should.empty() ? "nothing" : should);
+        found(FindingKind::column, record(order_) + ", " + name, rows.shown(column),
+              should.empty() ? "nothing" : should);
     };
     whole(ord, "ord", content_.order);
     whole(commit_no, "commit_no", content_.commit);
@@ -156,14 +155,17 @@ class Look {
       found(FindingKind::order, record(order_) + ", commit", std::to_string(content_.commit),
             commit_ == 0 ? "1" : std::to_string(commit_) + " or " + std::to_string(commit_ + 1));
     if (content_.recorded < report_.head.at)
-      found(FindingKind::order, record(order_) + ", recorded", to_text(content_.recorded), "not before " + to_text(report_.head.at) + ", when the one before was entered");
+      found(FindingKind::order, record(order_) + ", recorded", to_text(content_.recorded),
+            "not before " + to_text(report_.head.at) + ", when the one before was entered");
     commit_ = content_.commit;
     report_.head.at = std::max(report_.head.at, content_.recorded);
   }
 
   void edge() {
     Rows rows = file_.rows("SELECT size, hashes, one FROM tree_edge ORDER BY one");
-    if (!rows.next()) return found(FindingKind::edge, "the tree's edge", "missing", "of " + std::to_string(edge_.size()) + " leaves");
+    if (!rows.next())
+      return found(FindingKind::edge, "the tree's edge", "missing",
+                   "of " + std::to_string(edge_.size()) + " leaves");
     if (!rows.is_whole(0) || rows.whole(0) != static_cast<std::int64_t>(edge_.size()))
       found(FindingKind::edge, "the tree's edge, size", rows.shown(0), std::to_string(edge_.size()));
     if (!rows.is_blob(1) || rows.bytes(1) != edge_.bytes())
@@ -178,12 +180,15 @@ class Look {
     for (const RootAnswer& answer : report_.roots) {
       const std::uint64_t size = answer.known.head.size;
       if (answer.outcome == Outcome::cut_off)
-        return found(FindingKind::cut_off, answer.known.name, std::to_string(edge_.size() - (edge_.size() > 0)) + " records",
-              std::to_string(size - 1) + " records at least");
+        return found(FindingKind::cut_off, answer.known.name,
+                     std::to_string(edge_.size() - (edge_.size() > 0)) + " records",
+                     std::to_string(size - 1) + " records at least");
       if (answer.outcome == Outcome::altered && size > holds)
-        return found(FindingKind::altered, answer.known.name, between(holds, size), "as they were when this root was written down");
+        return found(FindingKind::altered, answer.known.name, between(holds, size),
+                     "as they were when this root was written down");
       if (answer.outcome == Outcome::altered)
-        found(FindingKind::altered, answer.known.name, "another root than the tree had at that size, though a later root holds",
+        found(FindingKind::altered, answer.known.name,
+              "another root than the tree had at that size, though a later root holds",
               "a root of this shop");
     }
   }
@@ -191,8 +196,9 @@ class Look {
   static std::string between(std::uint64_t holds, std::uint64_t fails) {
     if (fails <= 1) return "the shop's own row was altered";
     const std::uint64_t first = std::max<std::uint64_t>(holds, 1), last = fails - 1;
-    const std::string records = first == last ? "record " + std::to_string(last)
-                                              : "one or more of the records " + std::to_string(first) + " to " + std::to_string(last);
+    const std::string records =
+        first == last ? "record " + std::to_string(last)
+                      : "one or more of the records " + std::to_string(first) + " to " + std::to_string(last);
     return records + (holds == 0 ? ", or the shop's own row," : "") + " altered, added, removed or rebuilt";
   }
 
@@ -202,7 +208,8 @@ class Look {
     std::uint64_t before = 0;
     const auto grew_to = [&](std::uint64_t size) {
       if (before > 0 && size > before)
-        report_.growth.push_back({before, size, ledger::consistency_proof(std::span(hashes_).first(size), before)});
+        report_.growth.push_back(
+            {before, size, ledger::consistency_proof(std::span(hashes_).first(size), before)});
       before = size;
     };
     for (const RootAnswer& answer : report_.roots)
@@ -219,7 +226,6 @@ class Look {
   std::vector<ledger::Hash> hashes_;
   LeafContent content_;
   std::int64_t order_ = 0, commit_ = 0;
-  std::uint64_t covered_ = 0;
   std::size_t next_root_ = 0;
 };
 
@@ -231,7 +237,9 @@ Expected<KnownRoot> read_known_root(const std::string& name, std::string_view te
       return KnownRoot{name, ledger::shortened(head.head), head};
     });
   }
-  return ledger::read_short(text).map([&](const ledger::ShortHead& head) { return KnownRoot{name, head, {}}; });
+  return ledger::read_short(text).map([&](const ledger::ShortHead& head) {
+    return KnownRoot{name, head, {}};
+  });
 }
 
 Expected<Report> look_through(const std::string& path, const Ask& ask) {

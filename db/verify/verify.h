@@ -1,8 +1,9 @@
 #pragma once
 // Looks a whole store through: whether anything in it was altered, added, removed or cut off.
 //
-// Everything is derived again from the leaves. Against roots known from outside the file nothing that they cover
-// can have been changed unseen; without one, a file that was rebuilt as a whole can't be told from an honest one.
+// Everything is derived again from the leaves. Against roots known from outside the file nothing that they
+// cover can have been changed unseen; without one, a file that was rebuilt as a whole can't be told from an
+// honest one.
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -37,7 +38,8 @@ struct RootAnswer {
   Outcome outcome;
 };
 
-/// That one record is in the tree: its leaf's hash with those of the proof gives the root (RFC 9162, 2.1.3.2).
+/// That one record is in the tree: its leaf's hash with those of the proof gives the root (RFC
+/// 9162, 2.1.3.2).
 struct Inclusion {
   std::uint64_t order = 0;  // the leaf's place in the tree too, since the shop's is 0
   std::string leaf;
@@ -52,7 +54,8 @@ struct Growth {
 
 struct Report {
   Findings findings;
-  ledger::Head head;  // of the tree as it is; `at` when its last record was entered, the earliest instant where there is none
+  ledger::Head head;  // of the tree as it is; `at` when its last record was entered, the earliest instant
+                      // where there is none
   CheckoutCount checkouts;
   std::vector<RootAnswer> roots;  // smallest first
   std::vector<Growth> growth;     // between each two that hold, one after the other, and up to the whole tree

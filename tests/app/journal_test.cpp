@@ -9,10 +9,8 @@ class JournalTest : public QObject {
   Q_OBJECT
  private slots:
   void every_record_is_there_once_latest_first() {
-    ListsShop shop;
-    JournalPage page(shop.session());
-    shop.show(page);
-    auto* list = page.findChild<ListView*>("list");
+    Shown<JournalPage> shop;
+    auto* list = shop.page.findChild<ListView*>("list");
     const auto& entries = shop.session().store().entries();
     QCOMPARE(list->rows().size(), entries.size());
     for (std::size_t i = 0; i < entries.size(); ++i)
@@ -21,30 +19,25 @@ class JournalTest : public QObject {
   }
 
   void a_birth_date_is_told_to_nobody() {
-    ListsShop shop;
-    shop.sit("mia");
-    JournalPage page(shop.session());
-    shop.show(page);
-    type(page, "birth date");
-    const QString seen = seen_on(page);
+    Shown<JournalPage> shop("mia");
+    type(shop.page, "birth date");
+    const QString seen = seen_on(shop.page);
     QVERIFY(seen.contains(QString::fromUtf8("Birth date of Inés Castellanos entered.")));
     QVERIFY(!seen.contains("1989"));
   }
 
   void words_and_people_narrow_it_down() {
-    ListsShop shop;
-    JournalPage page(shop.session());
-    shop.show(page);
-    auto* list = page.findChild<ListView*>("list");
-    type(page, "ines check-out");
+    Shown<JournalPage> shop;
+    auto* list = shop.page.findChild<ListView*>("list");
+    type(shop.page, "ines check-out");
     QCOMPARE(list->rows().size(), std::size_t(1));
     QVERIFY(list->rows().front().cells[2].text.contains(
         "passed the check-out: Bandsaw; assessed by Mia Okafor."));
-    page.findChild<QLineEdit*>("search")->clear();
-    auto* person = page.findChild<QComboBox*>("person");
+    shop.page.findChild<QLineEdit*>("search")->clear();
+    auto* person = shop.page.findChild<QComboBox*>("person");
     person->setCurrentIndex(person->findData("eleni"));
     for (const ListRow& row : list->rows()) QVERIFY(row.cells[2].text.contains(QString::fromUtf8("Ελένη")));
-    auto* kind = page.findChild<QComboBox*>("kind");
+    auto* kind = shop.page.findChild<QComboBox*>("kind");
     kind->setCurrentIndex(kind->findData("Lesson"));
     QCOMPARE(list->rows().size(), std::size_t(1));
   }
@@ -77,15 +70,12 @@ class JournalTest : public QObject {
   }
 
   void the_desk_strikes_out_nobody_elses_record() {
-    ListsShop shop;
-    shop.sit("dee");
-    JournalPage page(shop.session());
-    shop.show(page);
-    type(page, "ines check-out");
-    press(page, Qt::Key_D, Qt::ControlModifier);
-    type(page, "I do not like it");
-    press(page, Qt::Key_Return);
-    QVERIFY(page.findChild<QLabel*>("problem")->isVisible());
+    Shown<JournalPage> shop("dee");
+    type(shop.page, "ines check-out");
+    press(shop.page, Qt::Key_D, Qt::ControlModifier);
+    type(shop.page, "I do not like it");
+    press(shop.page, Qt::Key_Return);
+    QVERIFY(shop.page.findChild<QLabel*>("problem")->isVisible());
     for (const db::Entry& entry : shop.session().store().entries()) QVERIFY(!entry.voided);
   }
 

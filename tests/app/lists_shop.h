@@ -156,6 +156,16 @@ class ListsShop {
   std::unique_ptr<Session> session_;
 };
 
+/// The shop with one of its pages shown, and somebody sitting there.
+template <class P>
+struct Shown : ListsShop {
+  P page{session()};
+  explicit Shown(const PersonId& who = {}) {
+    if (!who.empty()) sit(who);
+    show(page);
+  }
+};
+
 /// All that a page shows in words, one text.
 inline QString seen_on(const QWidget& page) {
   QCoreApplication::processEvents();

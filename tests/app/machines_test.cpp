@@ -33,16 +33,13 @@ class MachinesTest : public QObject {
   Q_OBJECT
  private slots:
   void a_machine_goes_out_of_service_with_its_tag_and_who_holds_the_key() {
-    ListsShop shop;
-    shop.sit("dee");
-    MachinesPage page(shop.session());
-    shop.show(page);
+    Shown<MachinesPage> shop("dee");
     QCOMPARE(QApplication::focusWidget()->objectName(), QString("search"));
     QVERIFY(!out_of_service(shop, "b1"));
-    put_out(page, "by the door");
+    put_out(shop.page, "by the door");
     QVERIFY(out_of_service(shop, "b1"));
     QVERIFY(!out_of_service(shop, "b2"));
-    const QString seen = seen_on(page);
+    const QString seen = seen_on(shop.page);
     for (const char* words : {"out of service", "tag 14", "put on by Dee Griffith", "key with Dee Griffith",
                               "Guard cracked", "red 3"})
       QVERIFY2(seen.contains(words), words);
@@ -51,71 +48,59 @@ class MachinesTest : public QObject {
   }
 
   void the_desk_may_not_take_off_its_lock_but_an_instructor_takes_off_their_own() {
-    ListsShop shop;
-    shop.sit("ivo");
-    MachinesPage page(shop.session());
-    shop.show(page);
-    put_out(page, "by the door");
+    Shown<MachinesPage> shop("ivo");
+    put_out(shop.page, "by the door");
     QVERIFY(out_of_service(shop, "b1"));
-    press(page, Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
-    type(page, "New guard fitted");
-    press(page, Qt::Key_Return);
+    press(shop.page, Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
+    type(shop.page, "New guard fitted");
+    press(shop.page, Qt::Key_Return);
     QVERIFY(!out_of_service(shop, "b1"));
-    QVERIFY(seen_on(page).contains("New guard fitted"));
+    QVERIFY(seen_on(shop.page).contains("New guard fitted"));
   }
 
   void a_manager_takes_anothers_lock_off_only_after_an_attempt_to_reach_them() {
-    ListsShop shop;
-    shop.sit("ivo");
-    MachinesPage page(shop.session());
-    shop.show(page);
-    put_out(page, "by the door");
+    Shown<MachinesPage> shop("ivo");
+    put_out(shop.page, "by the door");
     shop.sit("mia");
-    press(page, Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
-    press(page, Qt::Key_Return, Qt::ControlModifier);
-    QVERIFY(page.findChild<QLabel*>("problem")->isVisible());
+    press(shop.page, Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY(shop.page.findChild<QLabel*>("problem")->isVisible());
     QVERIFY(out_of_service(shop, "b1"));
-    press(page, Qt::Key_Escape);
-    press(page, Qt::Key_R, Qt::ControlModifier);
-    type(page, "telephoned twice, no answer");
-    press(page, Qt::Key_Return);
-    QVERIFY(seen_on(page).contains("telephoned twice, no answer"));
-    press(page, Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
-    press(page, Qt::Key_Return, Qt::ControlModifier);
+    press(shop.page, Qt::Key_Escape);
+    press(shop.page, Qt::Key_R, Qt::ControlModifier);
+    type(shop.page, "telephoned twice, no answer");
+    press(shop.page, Qt::Key_Return);
+    QVERIFY(seen_on(shop.page).contains("telephoned twice, no answer"));
+    press(shop.page, Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
     QVERIFY(!out_of_service(shop, "b1"));
   }
 
   void a_change_says_what_was_changed_and_stands_in_the_history() {
-    ListsShop shop;
-    shop.sit("mia");
-    MachinesPage page(shop.session());
-    shop.show(page);
-    type(page, "old combination");
-    press(page, Qt::Key_G, Qt::ControlModifier);
-    press(page, Qt::Key_Return);
-    QVERIFY(page.findChild<QLabel*>("problem")->isVisible());
-    type(page, "New cutterhead");
-    press(page, Qt::Key_Return);
+    Shown<MachinesPage> shop("mia");
+    type(shop.page, "old combination");
+    press(shop.page, Qt::Key_G, Qt::ControlModifier);
+    press(shop.page, Qt::Key_Return);
+    QVERIFY(shop.page.findChild<QLabel*>("problem")->isVisible());
+    type(shop.page, "New cutterhead");
+    press(shop.page, Qt::Key_Return);
     const auto* change = std::get_if<Change>(&std::get<Fact>(shop.session().store().entries().back().fact));
     QVERIFY(change);
     QCOMPARE(change->target, TargetName("jointer-planer"));
-    QVERIFY(seen_on(page).contains("New cutterhead"));
+    QVERIFY(seen_on(shop.page).contains("New cutterhead"));
   }
 
   void a_manager_enters_a_unit_and_nobody_else_is_offered_it() {
-    ListsShop shop;
-    shop.sit("dee");
-    MachinesPage page(shop.session());
-    shop.show(page);
-    QVERIFY(!page.findChild<QPushButton*>("new"));
+    Shown<MachinesPage> shop("dee");
+    QVERIFY(!shop.page.findChild<QPushButton*>("new"));
     shop.sit("mia");
-    press(page, Qt::Key_N, Qt::ControlModifier);
-    type(page, "Lathe by the window");
-    auto* machine = page.findChild<QComboBox*>("class");
+    press(shop.page, Qt::Key_N, Qt::ControlModifier);
+    type(shop.page, "Lathe by the window");
+    auto* machine = shop.page.findChild<QComboBox*>("class");
     machine->setCurrentIndex(machine->findText("Lathe"));
-    page.findChild<QLineEdit*>("number")->setText("l1");
-    press(page, Qt::Key_Return, Qt::ControlModifier);
-    QVERIFY(seen_on(page).contains("Lathe by the window"));
+    shop.page.findChild<QLineEdit*>("number")->setText("l1");
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY(seen_on(shop.page).contains("Lathe by the window"));
   }
 };
 

@@ -68,136 +68,115 @@ class PeopleTest : public QObject {
   }
 
   void a_nickname_finds_a_person_and_no_birth_date_is_seen() {
-    ListsShop shop;
-    shop.sit("dee");
-    PeoplePage page(shop.session());
-    shop.show(page);
+    Shown<PeoplePage> shop("dee");
     QCOMPARE(QApplication::focusWidget()->objectName(), QString("search"));
-    type(page, "nena cas");
-    const QString seen = seen_on(page);
+    type(shop.page, "nena cas");
+    const QString seen = seen_on(shop.page);
     QVERIFY(seen.contains("Castellanos, Inés"));
     QVERIFY(!seen.contains("Okafor"));
     QVERIFY(!seen.contains("1989"));  // Day 7000 is 2 March 1989
     QVERIFY(!seen.contains("37"));    // her age
-    QSignalSpy went(&page, &Page::go);
-    press(page, Qt::Key_Return);
+    QSignalSpy went(&shop.page, &Page::go);
+    press(shop.page, Qt::Key_Return);
     QCOMPARE(went.count(), 1);
     QCOMPARE(went.front().front().value<Place>().person, PersonId("ines"));
   }
 
   void somebody_new_is_entered_and_the_double_is_shown_while_typing() {
-    ListsShop shop;
-    shop.sit("dee");
-    PeoplePage page(shop.session());
-    shop.show(page);
-    press(page, Qt::Key_N, Qt::ControlModifier);
+    Shown<PeoplePage> shop("dee");
+    press(shop.page, Qt::Key_N, Qt::ControlModifier);
     QCOMPARE(QApplication::focusWidget()->objectName(), QString("given"));
-    type(page, "Olga");
-    press(page, Qt::Key_Tab);
-    type(page, "Ivanova");
-    auto* doubles = page.findChild<QLabel*>("doubles");
+    type(shop.page, "Olga");
+    press(shop.page, Qt::Key_Tab);
+    type(shop.page, "Ivanova");
+    auto* doubles = shop.page.findChild<QLabel*>("doubles");
     QVERIFY(!doubles->isVisible());
-    page.findChild<QLineEdit*>("given")->setText(QString::fromUtf8("Ольга"));
-    page.findChild<QLineEdit*>("family")->setText(QString::fromUtf8("Иванова"));
+    shop.page.findChild<QLineEdit*>("given")->setText(QString::fromUtf8("Ольга"));
+    shop.page.findChild<QLineEdit*>("family")->setText(QString::fromUtf8("Иванова"));
     QVERIFY(doubles->isVisible());
     QVERIFY(doubles->text().contains("same name"));
-    page.findChild<QLineEdit*>("given")->setText("Wilhelmina");
-    page.findChild<QLineEdit*>("family")->setText("Quist");
-    page.findChild<QLineEdit*>("born")->setText("14 March 1998");
-    page.findChild<QLineEdit*>("number")->setText("77");
-    press(page, Qt::Key_Return, Qt::ControlModifier);
+    shop.page.findChild<QLineEdit*>("given")->setText("Wilhelmina");
+    shop.page.findChild<QLineEdit*>("family")->setText("Quist");
+    shop.page.findChild<QLineEdit*>("born")->setText("14 March 1998");
+    shop.page.findChild<QLineEdit*>("number")->setText("77");
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
     const auto& people = shop.session().store().people();
     QCOMPARE(people.back().family, std::string("Quist"));
-    QVERIFY(seen_on(page).contains("Wilhelmina Quist"));
-    QVERIFY(!seen_on(page).contains("1998"));
+    QVERIFY(seen_on(shop.page).contains("Wilhelmina Quist"));
+    QVERIFY(!seen_on(shop.page).contains("1998"));
     const auto* birth = std::get_if<Birth>(&std::get<Fact>(shop.session().store().entries().back().fact));
     QVERIFY(birth);
     QCOMPARE(birth->born, day_of({1998, 3, 14}));
   }
 
   void a_birth_date_that_is_none_keeps_the_form_open() {
-    ListsShop shop;
-    shop.sit("dee");
-    PeoplePage page(shop.session());
-    shop.show(page);
-    press(page, Qt::Key_N, Qt::ControlModifier);
-    type(page, "Ned");
-    page.findChild<QLineEdit*>("born")->setText("31 February");
+    Shown<PeoplePage> shop("dee");
+    press(shop.page, Qt::Key_N, Qt::ControlModifier);
+    type(shop.page, "Ned");
+    shop.page.findChild<QLineEdit*>("born")->setText("31 February");
     const auto before = shop.session().store().people().size();
-    press(page, Qt::Key_Return, Qt::ControlModifier);
-    QVERIFY(page.findChild<QLabel*>("problem")->isVisible());
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY(shop.page.findChild<QLabel*>("problem")->isVisible());
     QCOMPARE(shop.session().store().people().size(), before);
-    press(page, Qt::Key_Escape);
+    press(shop.page, Qt::Key_Escape);
     QCOMPARE(QApplication::focusWidget()->objectName(), QString("search"));
   }
 
   void details_are_corrected() {
-    ListsShop shop;
-    shop.sit("dee");
-    PeoplePage page(shop.session());
-    shop.show(page);
-    type(page, "lindqvist");
-    press(page, Qt::Key_G, Qt::ControlModifier);
-    page.findChild<QLineEdit*>("nickname")->setText("Ivy");
-    press(page, Qt::Key_Return, Qt::ControlModifier);
+    Shown<PeoplePage> shop("dee");
+    type(shop.page, "lindqvist");
+    press(shop.page, Qt::Key_G, Qt::ControlModifier);
+    shop.page.findChild<QLineEdit*>("nickname")->setText("Ivy");
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
     QCOMPARE(shop.session().store().person("ivo")->nickname, std::string("Ivy"));
   }
 
   void two_entries_are_joined_and_parted_again() {
-    ListsShop shop;
-    shop.sit("mia");
-    PeoplePage page(shop.session());
-    shop.show(page);
-    type(page, "nena");
-    press(page, Qt::Key_J, Qt::ControlModifier);
-    type(page, "huong");
-    press(page, Qt::Key_Return);
-    press(page, Qt::Key_Return, Qt::ControlModifier);
+    Shown<PeoplePage> shop("mia");
+    type(shop.page, "nena");
+    press(shop.page, Qt::Key_J, Qt::ControlModifier);
+    type(shop.page, "huong");
+    press(shop.page, Qt::Key_Return);
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
     QCOMPARE(shop.session().store().joined("huong"), PersonId("ines"));
-    QVERIFY(seen_on(page).contains("Entries joined to this one"));
-    QTest::mouseClick(page.findChild<QPushButton*>("strike_join"), Qt::LeftButton);
-    type(page, "They are sisters");
-    press(page, Qt::Key_Return);
+    QVERIFY(seen_on(shop.page).contains("Entries joined to this one"));
+    QTest::mouseClick(shop.page.findChild<QPushButton*>("strike_join"), Qt::LeftButton);
+    type(shop.page, "They are sisters");
+    press(shop.page, Qt::Key_Return);
     QCOMPARE(shop.session().store().joined("huong"), PersonId("huong"));
   }
 
   void roles_are_the_managers_to_give() {
-    ListsShop shop;
-    shop.sit("dee");
-    PeoplePage page(shop.session());
-    shop.show(page);
-    type(page, "nena");
-    QVERIFY(!page.findChild<QPushButton*>("role"));
+    Shown<PeoplePage> shop("dee");
+    type(shop.page, "nena");
+    QVERIFY(!shop.page.findChild<QPushButton*>("role"));
     shop.sit("mia");
-    press(page, Qt::Key_R, Qt::ControlModifier);
-    auto* role = page.findChild<QComboBox*>("role_choice");
+    press(shop.page, Qt::Key_R, Qt::ControlModifier);
+    auto* role = shop.page.findChild<QComboBox*>("role_choice");
     role->setCurrentIndex(role->findText("instructor"));
-    press(page, Qt::Key_Return, Qt::ControlModifier);
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
     QCOMPARE(shop.session().store().role_of("ines"), std::optional(db::Role::instructor));
   }
 
   void weekly_hours_are_added_and_ended_by_a_manager() {
-    ListsShop shop;
-    shop.sit("dee");
-    PeoplePage page(shop.session());
-    shop.show(page);
-    type(page, "ivo");
-    QVERIFY(!page.findChild<QPushButton*>("hours"));
+    Shown<PeoplePage> shop("dee");
+    type(shop.page, "ivo");
+    QVERIFY(!shop.page.findChild<QPushButton*>("hours"));
     shop.sit("mia");
-    press(page, Qt::Key_T, Qt::ControlModifier);
-    auto* day = page.findChild<QComboBox*>("weekday");
+    press(shop.page, Qt::Key_T, Qt::ControlModifier);
+    auto* day = shop.page.findChild<QComboBox*>("weekday");
     day->setCurrentIndex(day->findText("Thursday"));
-    page.findChild<QLineEdit*>("from")->setText("5:30 pm");
-    page.findChild<QLineEdit*>("to")->setText("5 pm");
-    press(page, Qt::Key_Return, Qt::ControlModifier);
-    QVERIFY(page.findChild<QLabel*>("problem")->isVisible());  // ends before it begins
-    page.findChild<QLineEdit*>("to")->setText("20:00");
-    press(page, Qt::Key_Return, Qt::ControlModifier);
+    shop.page.findChild<QLineEdit*>("from")->setText("5:30 pm");
+    shop.page.findChild<QLineEdit*>("to")->setText("5 pm");
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY(shop.page.findChild<QLabel*>("problem")->isVisible());  // ends before it begins
+    shop.page.findChild<QLineEdit*>("to")->setText("20:00");
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
     const auto lines = hours_of(shop.session(), "ivo");
     QCOMPARE(lines.size(), std::size_t(1));
     QCOMPARE(lines[0].hours, (db::Hours{"ivo", 3, 17 * 60 + 30, 20 * 60}));
-    QVERIFY2(seen_on(page).contains("Usually in"), qPrintable(seen_on(page)));
-    QTest::mouseClick(page.findChild<QPushButton*>("end_hours"), Qt::LeftButton);
+    QVERIFY2(seen_on(shop.page).contains("Usually in"), qPrintable(seen_on(shop.page)));
+    QTest::mouseClick(shop.page.findChild<QPushButton*>("end_hours"), Qt::LeftButton);
     QVERIFY(hours_of(shop.session(), "ivo").empty());
   }
 
@@ -216,38 +195,32 @@ class PeopleTest : public QObject {
   }
 
   void details_are_blanked_for_good_once_the_name_is_typed() {
-    ListsShop shop;
-    shop.sit("mia");
-    PeoplePage page(shop.session());
-    shop.show(page);
-    type(page, "olga");
-    QVERIFY(!page.findChild<QPushButton*>("blank"));
-    page.findChild<QLineEdit*>("search")->setText(QString::fromUtf8("Ольга"));
-    press(page, Qt::Key_B, Qt::ControlModifier | Qt::ShiftModifier);
-    type(page, "Olga");
-    press(page, Qt::Key_Return);
-    QVERIFY(page.findChild<QLabel*>("problem")->isVisible());
-    page.findChild<QLineEdit*>("typed_name")->setText(QString::fromUtf8("ольга иванова"));
+    Shown<PeoplePage> shop("mia");
+    type(shop.page, "olga");
+    QVERIFY(!shop.page.findChild<QPushButton*>("blank"));
+    shop.page.findChild<QLineEdit*>("search")->setText(QString::fromUtf8("Ольга"));
+    press(shop.page, Qt::Key_B, Qt::ControlModifier | Qt::ShiftModifier);
+    type(shop.page, "Olga");
+    press(shop.page, Qt::Key_Return);
+    QVERIFY(shop.page.findChild<QLabel*>("problem")->isVisible());
+    shop.page.findChild<QLineEdit*>("typed_name")->setText(QString::fromUtf8("ольга иванова"));
     const auto rung = shop.session().decider().rung("olga", "bandsaw", shop.session().now());
-    press(page, Qt::Key_Return);
+    press(shop.page, Qt::Key_Return);
     const db::Person gone = *shop.session().store().person("olga");
     QVERIFY(gone.given.empty() && gone.family.empty() && gone.number.empty() && gone.phone.empty());
     QCOMPARE(shop.session().decider().rung("olga", "bandsaw", shop.session().now()), rung);
-    QVERIFY(!seen_on(page).contains(QString::fromUtf8("Иванова")));
+    QVERIFY(!seen_on(shop.page).contains(QString::fromUtf8("Иванова")));
   }
 
   void a_file_is_seen_before_it_is_entered_and_its_bad_rows_are_listed() {
-    ListsShop shop;
-    shop.sit("mia");
-    PeoplePage page(shop.session());
-    shop.show(page);
+    Shown<PeoplePage> shop("mia");
     const auto write = [&shop](const QByteArray& text) {
       QFile file(shop.file("people.csv"));
       QVERIFY(file.open(QIODevice::WriteOnly));
       file.write(text);
     };
-    press(page, Qt::Key_I, Qt::ControlModifier);
-    auto* view = page.findChild<ImportView*>();
+    press(shop.page, Qt::Key_I, Qt::ControlModifier);
+    auto* view = shop.page.findChild<ImportView*>();
     QVERIFY(view);
     write("number,given,family,born\n90,Uwe,Brandt,1990-02-30\n91,Tola,Adeyemi,1991-05-06\n");
     view->open_file(shop.file("people.csv"));
@@ -257,9 +230,9 @@ class PeopleTest : public QObject {
     view->open_file(shop.file("people.csv"));
     QVERIFY(view->findChild<QPushButton*>("run")->isEnabled());
     const auto before = shop.session().store().people().size();
-    press(page, Qt::Key_Return, Qt::ControlModifier);
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
     QCOMPARE(shop.session().store().people().size(), before + 2);
-    QVERIFY(seen_on(page).contains("Adeyemi, Tola"));
+    QVERIFY(seen_on(shop.page).contains("Adeyemi, Tola"));
   }
 };
 

@@ -274,26 +274,22 @@ class RostersTest : public QObject {
   }
 
   void a_tier_is_left_out_by_one_key_and_the_paper_follows() {
-    ListsShop shop;
-    RostersPage page(shop.session());
-    shop.show(page);
+    Shown<RostersPage> shop;
     QCoreApplication::processEvents();
-    auto* grid = page.findChild<RosterGrid*>("roster");
+    auto* grid = shop.page.findChild<RosterGrid*>("roster");
     const int all = grid->model()->columnCount();
     QVERIFY(QApplication::focusWidget());
     QCOMPARE(QApplication::focusWidget()->objectName(), QString("tier_1"));
-    press(page, Qt::Key_Space);
+    press(shop.page, Qt::Key_Space);
     QCOMPARE(grid->model()->columnCount(), all - 3);
-    page.save_pdf(shop.file("two.pdf"));
+    shop.page.save_pdf(shop.file("two.pdf"));
     QVERIFY(!run_pdftotext({shop.file("two.pdf"), "-"}).contains("Hand tools"));
   }
 
   void a_pdf_that_cannot_be_written_is_told_and_nothing_is_left() {
-    ListsShop shop;
-    RostersPage page(shop.session());
-    shop.show(page);
-    QSignalSpy told(&page, &Page::tell_problem);
-    page.save_pdf(shop.file("no/such/folder/roster.pdf"));
+    Shown<RostersPage> shop;
+    QSignalSpy told(&shop.page, &Page::tell_problem);
+    shop.page.save_pdf(shop.file("no/such/folder/roster.pdf"));
     QCOMPARE(told.count(), 1);
   }
 

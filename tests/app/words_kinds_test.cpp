@@ -1,6 +1,5 @@
 // Every kind of requirement in every state, in zones whose days begin late, twice or not at all.
 #include <QtTest>
-#include <memory>
 
 #include "app/words/grace_words.h"
 #include "app/words/needs.h"
@@ -18,33 +17,6 @@ const WordsShop shop;
 const Instant now = shop.now;
 
 Instant start(int year, int month, int day) { return shop.start(year, month, day); }
-
-AnswerReader reader(std::vector<db::Entry> entries = {}) {
-  AnswerReader reader = shop.reader();
-  reader.record_of = [kept = std::make_shared<std::vector<db::Entry>>(std::move(entries))](
-                         const RecordId& id) -> const db::Entry* {
-    for (const db::Entry& entry : *kept)
-      if (entry.id == id) return &entry;
-    return nullptr;
-  };
-  return reader;
-}
-
-Reason reason(Requirement need, bool holds, std::optional<Instant> until = std::nullopt) {
-  Reason r;
-  r.need = std::move(need);
-  r.holds = holds;
-  r.until = until;
-  return r;
-}
-
-db::Entry entry(const char* id, Instant at, Fact fact) {
-  db::Entry e;
-  e.id = id;
-  e.at = at;
-  e.fact = std::move(fact);
-  return e;
-}
 
 StandingAnswer standing(Rung rung, std::optional<Instant> until = std::nullopt) {
   StandingAnswer answer;
@@ -72,12 +44,14 @@ std::vector<Requirement> every_kind() {
           {NeedSomeOf{2, {paper, age}}}};
 }
 
-std::vector<db::Entry> every_record() {
-  return {entry("d", start(2025, 10, 2), Document{"kim", "waiver", {}}),
-          entry("q", start(2026, 10, 25), Quiz{"kim", "tier-3", 3, 12, 20, 1}),
-          entry("f", start(2026, 3, 3), Checkout{"kim", "bandsaw", 1, Outcome::failed, "mara"}),
-          entry("l", start(2026, 10, 2), Lesson{"kim", "guards", 2}),
-          entry("s", start(2026, 10, 2), Suspend{"kim", Everything{}, {}})};
+WordsShop with_every_record() {
+  WordsShop shop;
+  shop.add("d", start(2025, 10, 2), Document{"kim", "waiver", {}});
+  shop.add("q", start(2026, 10, 25), Quiz{"kim", "tier-3", 3, 12, 20, 1});
+  shop.add("f", start(2026, 3, 3), Checkout{"kim", "bandsaw", 1, Outcome::failed, "mara"});
+  shop.add("l", start(2026, 10, 2), Lesson{"kim", "guards", 2});
+  shop.add("s", start(2026, 10, 2), Suspend{"kim", Everything{}, {}});
+  return shop;
 }
 
 const RecordId* carrying(const Requirement& need) {
@@ -99,10 +73,11 @@ class WordsKindsTest : public QObject {
   /// Every kind of requirement, there or missing, in every state, on every rung, in zones whose days begin
   /// late, twice or not at all: each sentence is whole, and none tells the birthday.
   void every_kind_in_every_state_is_told_in_whole_sentences() {
+    const WordsShop records = with_every_record();
     int told = 0;
     for (const char* zone :
          {"America/Chicago", "America/Havana", "Asia/Kathmandu", "Pacific/Apia", "Asia/Beirut"}) {
-      AnswerReader known = reader(every_record());
+      AnswerReader known = records.reader();
       known.zone = Zone::named(zone).value();
       const Instant birthday = known.zone.start(day_of({2027, 2, 3}));
       for (const Requirement& need : every_kind())

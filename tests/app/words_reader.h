@@ -3,6 +3,7 @@
 #include <vector>
 
 #include "app/words/reader.h"
+#include "core/decide/answers.h"
 
 namespace wm::app {
 
@@ -41,5 +42,13 @@ struct WordsShop {
     return reader;
   }
 };
+
+inline Reason reason(Requirement need, bool holds, std::optional<Instant> until = std::nullopt) {
+  Reason r;
+  r.need = std::move(need);
+  r.holds = holds;
+  r.until = until;
+  return r;
+}
 
 }  // namespace wm::app

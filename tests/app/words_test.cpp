@@ -32,14 +32,6 @@ GateAnswer gate(Reason reason, GateState state, std::optional<Instant> due = {},
   return gate;
 }
 
-Reason reason(Requirement need, bool holds, std::optional<Instant> until = std::nullopt) {
-  Reason r;
-  r.need = std::move(need);
-  r.holds = holds;
-  r.until = until;
-  return r;
-}
-
 QString one(const NeedLine& line) { return line.what + " | " + line.detail; }
 
 StandingAnswer standing(Rung rung, std::optional<Instant> until = std::nullopt,

@@ -64,8 +64,8 @@ std::string insert_of(const Json& leaf) {
   return "INSERT INTO records VALUES (" + leaf.at("order").dump() + ", " + leaf.at("commit").dump() + ", " +
          quoted(body.at("id")) + ", " + quoted(kind) + ", " +
          std::to_string(parse_instant(std::string(body.at("recorded")))->seconds) + ", " +
-         or_null(body.value(kind == "join" ? "other" : "person", "")) + ", " + or_null(referred(body)) + ", " + quoted(text) +
-         ", " + blob(ledger::as_text(ledger::leaf_hash(text))) + ");\n";
+         or_null(body.value(kind == "join" ? "other" : "person", "")) + ", " + or_null(referred(body)) +
+         ", " + quoted(text) + ", " + blob(ledger::as_text(ledger::leaf_hash(text))) + ");\n";
 }
 
 }  // namespace
@@ -93,8 +93,10 @@ void Tampered::run_plain(const std::string& sql) { exec(opened(path_).get(), sql
 std::vector<ledger::Hash> Tampered::hashes() {
   const auto shop = rows("SELECT demo_clock, name, zone FROM shop")[0];
   std::vector<ledger::Hash> out = {ledger::leaf_hash(
-      Json{{"demo_clock", std::stoll(shop[0])}, {"kind", "shop"}, {"name", shop[1]}, {"zone", shop[2]}}.dump())};
-  for (const auto& row : rows("SELECT leaf FROM records ORDER BY ord")) out.push_back(ledger::leaf_hash(row[0]));
+      Json{{"demo_clock", std::stoll(shop[0])}, {"kind", "shop"}, {"name", shop[1]}, {"zone", shop[2]}}
+          .dump())};
+  for (const auto& row : rows("SELECT leaf FROM records ORDER BY ord"))
+    out.push_back(ledger::leaf_hash(row[0]));
   return out;
 }
 

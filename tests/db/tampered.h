@@ -22,8 +22,8 @@ class Tampered {
   void run_plain(const std::string& sql);
   std::vector<std::vector<std::string>> rows(const std::string& sql);
 
-  /// Rewrites every record as the program would have written it: `change` gets the leaves and may do anything with
-  /// them. Orders and commits are counted anew, and every column, every hash and the tree's edge follow.
+  /// Rewrites every record as the program would have written it: `change` gets the leaves and may do anything
+  /// with them. Orders and commits are counted anew, and every column, every hash and the tree's edge follow.
   void rebuild(const std::function<void(std::vector<nlohmann::json>&)>& change);
   /// The root over what lies in the file now.
   ledger::Head head();

@@ -1,5 +1,5 @@
-// A store in the hands of somebody who can write its file: what they do is found and named, by the program and by a
-// verifier that shares no line with it.
+// A store in the hands of somebody who can write its file: what they do is found and named, by the program
+// and by a verifier that shares no line with it.
 #include "db/verify/verify.h"
 
 #include <QProcess>
@@ -50,7 +50,8 @@ verify::KnownRoot known(const ledger::Head& head) {
 }
 
 /// What the other verifier finds, the roots apart.
-Lines python(const std::string& path, const std::vector<std::string>& against, std::vector<std::string>& roots) {
+Lines python(const std::string& path, const std::vector<std::string>& against,
+             std::vector<std::string>& roots) {
   QStringList words = {"-B", WM_TESTS "/oracles/ledger.py", QString::fromStdString(path)};
   for (const std::string& root : against) words << "--against" << QString::fromStdString(root);
   QProcess program;
@@ -65,7 +66,9 @@ Lines python(const std::string& path, const std::vector<std::string>& against, s
 }
 
 std::string_view word(verify::Outcome outcome) {
-  return outcome == verify::Outcome::holds ? "holds" : outcome == verify::Outcome::altered ? "altered" : "cut_off";
+  return outcome == verify::Outcome::holds     ? "holds"
+         : outcome == verify::Outcome::altered ? "altered"
+                                               : "cut_off";
 }
 
 /// What the program finds, after the other verifier has found the same.
@@ -125,14 +128,16 @@ TEST_CASE("an honest store is found to be one", "[verify]") {
 TEST_CASE("whichever column of whichever table is changed, it is found", "[verify]") {
   Tampered honest(honest_file());
   for (const char* table : {"shop", "records", "private_values", "tree_edge"}) {
-    for (const auto& column : honest.rows("SELECT name FROM pragma_table_info('" + std::string(table) + "')")) {
+    for (const auto& column :
+         honest.rows("SELECT name FROM pragma_table_info('" + std::string(table) + "')")) {
       const std::string name = column[0];
       for (const char* order : {"", " DESC"}) {
         Tampered file(honest_file());
         const std::string row = " WHERE rowid = (SELECT rowid FROM " + std::string(table) + " WHERE " + name +
                                 " IS NOT NULL ORDER BY rowid" + order + " LIMIT 1)";
         file.run("UPDATE OR REPLACE " + std::string(table) + " SET " + name + " = CASE typeof(" + name +
-                 ") WHEN 'integer' THEN " + name + " + 3 WHEN 'blob' THEN x'00' ELSE " + name + " || '1' END" + row);
+                 ") WHEN 'integer' THEN " + name + " + 3 WHEN 'blob' THEN x'00' ELSE " + name +
+                 " || '1' END" + row);
         INFO(table << "." << name << order);
         CHECK_FALSE(found(look(file.path())).empty());
       }
@@ -164,7 +169,8 @@ TEST_CASE("what was done is named", "[verify]") {
   }
   SECTION("a leaf changed, with its hash") {
     const std::string lesson = order_of(file, "kind = 'lesson'");
-    const std::string leaf = file.rows("SELECT replace(leaf, 'kim', 'dee') FROM records WHERE ord = " + lesson)[0][0];
+    const std::string leaf =
+        file.rows("SELECT replace(leaf, 'kim', 'dee') FROM records WHERE ord = " + lesson)[0][0];
     file.run("UPDATE records SET leaf = '" + leaf + "', hash = x'" + ledger::to_hex(ledger::leaf_hash(leaf)) +
              "', person = 'dee' WHERE ord = " + lesson);
     CHECK(found(look(file.path())) == Lines{"edge: the tree's edge, hashes"});
@@ -174,8 +180,10 @@ TEST_CASE("what was done is named", "[verify]") {
     CHECK(found(look(file.path())).contains("order: record 9"));
   }
   SECTION("a guard gone, one changed, one added") {
-    file.run_plain("DROP TRIGGER records_delete; DROP TRIGGER records_update; CREATE TRIGGER records_update BEFORE UPDATE "
-                   "ON records BEGIN SELECT 1; END; CREATE TABLE more (one)");
+    file.run_plain(
+        "DROP TRIGGER records_delete; DROP TRIGGER records_update; CREATE TRIGGER records_update BEFORE "
+        "UPDATE "
+        "ON records BEGIN SELECT 1; END; CREATE TABLE more (one)");
     CHECK(found(look(file.path())) ==
           Lines{"schema: trigger records_delete", "schema: trigger records_update", "schema: table more"});
   }
@@ -232,21 +240,34 @@ TEST_CASE("check-outs are held to their signatures", "[verify]") {
   file.rebuild([&](std::vector<Json>& leaves) {
     leaves.push_back({{"commit", 10'000},
                       {"order", 0},
-                      {"body", body({{"id", "key"}, {"kind", "pin"}, {"person", "ivo"}, {"pin", hash},
+                      {"body", body({{"id", "key"},
+                                     {"kind", "pin"},
+                                     {"person", "ivo"},
+                                     {"pin", hash},
                                      {"key", ledger::to_hex(key.public_key())}})}});
     leaves.push_back({{"commit", 10'001},
                       {"order", 0},
-                      {"body", body({{"id", "passed"}, {"kind", "checkout"}, {"person", "kim"}, {"checkout", "bandsaw"},
-                                     {"revision", 0}, {"outcome", "passed"}, {"assessor", "ivo"}})}});
+                      {"body", body({{"id", "passed"},
+                                     {"kind", "checkout"},
+                                     {"person", "kim"},
+                                     {"checkout", "bandsaw"},
+                                     {"revision", 0},
+                                     {"outcome", "passed"},
+                                     {"assessor", "ivo"}})}});
   });
-  file.run("INSERT INTO private_values VALUES (" + order_of(file, "id = 'key'") + ", 'pin', '" + salt + "', '" + value + "')");
-  const auto signed_by = [&](const ledger::SigningKey& with, const ledger::SigningKey& named, const std::string& person) {
+  file.run("INSERT INTO private_values VALUES (" + order_of(file, "id = 'key'") + ", 'pin', '" + salt +
+           "', '" + value + "')");
+  const auto signed_by = [&](const ledger::SigningKey& with, const ledger::SigningKey& named,
+                             const std::string& person) {
     const std::string leaf = file.rows("SELECT leaf FROM records WHERE id = 'passed'")[0][0];
     const auto message = ledger::checkout_message(std::vector{ledger::leaf_hash(leaf)});
     file.rebuild([&](std::vector<Json>& leaves) {
       leaves.push_back({{"commit", leaves.back()["commit"]},
                         {"order", 0},
-                        {"body", body({{"id", "signed"}, {"kind", "signature"}, {"checkout", "passed"}, {"person", person},
+                        {"body", body({{"id", "signed"},
+                                       {"kind", "signature"},
+                                       {"checkout", "passed"},
+                                       {"person", person},
                                        {"key", ledger::to_hex(named.public_key())},
                                        {"signature", ledger::to_hex(with.sign(message))}})}});
     });
@@ -280,10 +301,11 @@ TEST_CASE("one record, and the growth from one root to the next, are proved", "[
   REQUIRE(report);
   REQUIRE(report->record);
   CHECK(report->record->order == 12);
-  CHECK(ledger::verify_inclusion(ledger::leaf_hash(report->record->leaf), 12, report->head.size, report->record->proof,
-                                 report->head.root));
+  CHECK(ledger::verify_inclusion(ledger::leaf_hash(report->record->leaf), 12, report->head.size,
+                                 report->record->proof, report->head.root));
   REQUIRE(report->growth.size() == 1);
-  CHECK(ledger::verify_consistency(11, earlier.head().root, report->head.size, report->head.root, report->growth[0].proof));
+  CHECK(ledger::verify_consistency(11, earlier.head().root, report->head.size, report->head.root,
+                                   report->growth[0].proof));
 }
 
 TEST_CASE("what a record is about is read as the program itself reads it, for every kind", "[verify]") {
@@ -298,7 +320,8 @@ TEST_CASE("what a record is about is read as the program itself reads it, for ev
       if (value == "") value = key;
     INFO(body.dump());
     const Subject theirs = subject(body);
-    if (body["kind"] == "details" || body["kind"] == "pin") body[std::string(body["kind"])] = std::string(64, 'a');
+    if (body["kind"] == "details" || body["kind"] == "pin")
+      body[std::string(body["kind"])] = std::string(64, 'a');
     verify::LeafContent ours;
     REQUIRE_FALSE(verify::read_leaf(Json{{"body", body}, {"commit", 1}, {"order", 1}}.dump(), ours));
     CHECK(ours.person == theirs.person);
@@ -308,7 +331,8 @@ TEST_CASE("what a record is about is read as the program itself reads it, for ev
     if (!std::holds_alternative<RulebookIssued>(fact)) check(to_json("x", evening, evening, fact));
   });
   for_each_kind<Fact>([&](const Fact& fact) {
-    if (!std::holds_alternative<Birth>(fact)) check(Json::parse(to_json(Record{"x", evening, evening, {}, fact})));
+    if (!std::holds_alternative<Birth>(fact))
+      check(Json::parse(to_json(Record{"x", evening, evening, {}, fact})));
   });
 }
 
@@ -322,11 +346,31 @@ TEST_CASE("JSON is canonical or it is not", "[verify]") {
   for (const char* text : {R"({})", R"({"a":[1,-2,true,null,{}],"b":"\"\\\b\f\n\r\t\u0001\u001f","ü":"é€😀"})",
                            R"({"a":9007199254740991,"b":{"c":false}})"})
     CHECK(verify::Members::read(text, members));
-  for (const char* text :
-       {"", "[]", "{", "{} ", R"({"b":1,"a":1})", R"({"a":1,"a":1})", R"({"a": 1})", R"({"a":01})", R"({"a":-0})",
-        R"({"a":1.0})", R"({"a":1e3})", R"({"a":9007199254740992})", R"({"a":+1})", R"({"a":"\/"})", R"({"a":"\u000a"})",
-        R"({"a":"\u001F"})", R"({"a":"\u0020"})", R"({"a":[1,]})", "{\"a\":\"\n\"}", "{\"a\":\"\xff\"}",
-        "{\"a\":\"\xc0\xaf\"}", "{\"a\":\"\xed\xa0\x80\"}", R"({"a":tru})", R"({"a":nulll})", R"({"a":-})"}) {
+  for (const char* text : {"",
+                           "[]",
+                           "{",
+                           "{} ",
+                           R"({"b":1,"a":1})",
+                           R"({"a":1,"a":1})",
+                           R"({"a": 1})",
+                           R"({"a":01})",
+                           R"({"a":-0})",
+                           R"({"a":1.0})",
+                           R"({"a":1e3})",
+                           R"({"a":9007199254740992})",
+                           R"({"a":+1})",
+                           R"({"a":"\/"})",
+                           R"({"a":"\u000a"})",
+                           R"({"a":"\u001F"})",
+                           R"({"a":"\u0020"})",
+                           R"({"a":[1,]})",
+                           "{\"a\":\"\n\"}",
+                           "{\"a\":\"\xff\"}",
+                           "{\"a\":\"\xc0\xaf\"}",
+                           "{\"a\":\"\xed\xa0\x80\"}",
+                           R"({"a":tru})",
+                           R"({"a":nulll})",
+                           R"({"a":-})"}) {
     INFO(text);
     CHECK_FALSE(verify::Members::read(text, members));
   }

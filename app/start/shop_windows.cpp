@@ -1,0 +1,116 @@
+#include "app/start/shop_windows.h"
+
+#include <QDir>
+#include <QLabel>
+#include <QStandardPaths>
+
+#include "app/start/computer_secret.h"
+#include "app/theme/theme.h"
+#include "app/words/words.h"
+#include "db/backup/backup.h"
+#include "db/demo.h"
+#include "db/heads.h"
+
+namespace wm::app {
+namespace {
+
+/// This computer's own folder for that shop, apart from the shop's file: what lies in it is no record.
+QString station_folder(const std::string& path) {
+  const QDir folder(QStandardPaths::writableLocation(QStandardPaths::AppLocalDataLocation));
+  QString own = folder.filePath("station-" + shop_key(path));
+  QDir().mkpath(own);
+  return own;
+}
+
+}  // namespace
+
+ShopWindows::ShopWindows(std::string path, db::Store::Clock real_now, db::StoreOptions options)
+    : path_(std::move(path)), real_now_(std::move(real_now)), options_(std::move(options)) {}
+
+ShopWindows::~ShopWindows() {
+  keep_head();
+  behind_.waitForDone();
+}
+
+void ShopWindows::keep_head() {
+  if (!session_ || options_.secret == ledger::Secret{}) return;
+  head_kept_ = session_->zone().day(session_->now());
+  const auto kept = session_->store().head().and_then([this](const ledger::Head& head) {
+    return db::keep_head(session_->station().toStdString(), head, station_key(options_.secret));
+  });
+  if (!kept && window_) window_->messages().tell_problem(kept.error());
+}
+
+void ShopWindows::open(db::Store store) {
+  session_ = std::make_unique<Session>(std::move(store), station_folder(path_));
+  connect(session_.get(), &Session::changed, this, [this] {
+    if (session_->zone().day(session_->now()) != head_kept_) keep_head();
+  });
+  // Not at once: the one who asks is a page of the window that goes.
+  connect(
+      &session_->backups(), &Backups::put_back_wanted, this,
+      [this](const QString& backup) { put_back(backup.toStdString()); }, Qt::QueuedConnection);
+  window_ = std::make_unique<MainWindow>(*session_);
+  window_->resize(1366, 768);
+  Place desk;
+  desk.page = "desk";
+  window_->go(desk);
+  window_->show();
+  keep_head();
+  session_->backups().start();
+}
+
+void ShopWindows::ask() {
+  start_ = std::make_unique<StartPage>();
+  start_->resize(1024, 720);
+  connect(start_.get(), &StartPage::answered, this, [this](const FirstAnswers& answers) {
+    auto store = answers.demo ? db::make_demo(path_, real_now_, options_)
+                              : make_shop(path_, answers, real_now_, options_);
+    if (!store) return start_->tell_problem(store.error());
+    open(std::move(*store));
+    start_->hide();
+  });
+  start_->show();
+}
+
+void ShopWindows::wait_with(const QString& words) {
+  waiting_ = std::make_unique<QLabel>(words);
+  waiting_->setFont(type(TypeSize::large));
+  waiting_->setAlignment(Qt::AlignCenter);
+  waiting_->setWordWrap(true);
+  waiting_->setTextFormat(Qt::PlainText);
+  waiting_->setContentsMargins(40, 40, 40, 40);
+  waiting_->setWindowTitle(tr("Witnessmark"));
+  waiting_->resize(1024, 720);
+  waiting_->show();
+}
+
+/// The shop's file must not be open, not even here. The next window is there before the last one goes: with
+/// none the program would end.
+void ShopWindows::put_back(const std::string& backup) {
+  wait_with(tr("The backup is being put back. This window goes on by itself."));
+  window_.reset();
+  session_.reset();
+  behind_.start([this, backup, now = real_now_()] {
+    const auto kept = db::restore(backup, path_, now);
+    QMetaObject::invokeMethod(
+        this, [this, kept] { go_on(kept); }, Qt::QueuedConnection);
+  });
+}
+
+void ShopWindows::go_on(const Expected<std::string>& kept) {
+  auto store = db::Store::open(path_, real_now_, options_);
+  if (!store) {
+    const QString why = kept ? QString() : problem_sentence(kept.error()) + ' ';
+    return wait_with(why + problem_sentence(store.error()));
+  }
+  open(std::move(*store));
+  waiting_.reset();
+  if (kept)
+    window_->messages().tell(tr("The backup is in place. What was there before is kept as %1.")
+                                 .arg(QString::fromStdString(*kept)));
+  else
+    window_->messages().tell_problem(kept.error());
+}
+
+}  // namespace wm::app

@@ -1,0 +1,45 @@
+#pragma once
+// The windows of one shop's file, one after the other: the first questions, the shop, and the wait while a
+// backup takes its place.
+#include <QThreadPool>
+#include <memory>
+
+#include "app/frame/main_window.h"
+#include "app/start/start_page.h"
+
+class QLabel;
+
+namespace wm::app {
+
+class ShopWindows : public QObject {
+  Q_OBJECT
+ public:
+  ShopWindows(std::string path, db::Store::Clock real_now, db::StoreOptions options);
+  ~ShopWindows() override;
+
+  /// The first start's questions, and then the shop that they make.
+  void ask();
+  void open(db::Store store);
+  /// Null while there is none.
+  MainWindow* window() const { return window_.get(); }
+  Session* session() const { return session_.get(); }
+
+ private:
+  /// Writes the ledger's head down outside the store: at the start, once a day, and at the end.
+  void keep_head();
+  void put_back(const std::string& backup);
+  void go_on(const Expected<std::string>& kept);
+  void wait_with(const QString& words);
+
+  const std::string path_;
+  const db::Store::Clock real_now_;
+  const db::StoreOptions options_;
+  Day head_kept_;  // the shop's day on which keep_head was last called
+  std::unique_ptr<Session> session_;
+  std::unique_ptr<MainWindow> window_;
+  std::unique_ptr<StartPage> start_;
+  std::unique_ptr<QLabel> waiting_;
+  QThreadPool behind_;
+};
+
+}  // namespace wm::app
