@@ -487,10 +487,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>somebody whose details were blanked</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <comment>family name, given name</comment>
         <translation type="unfinished"></translation>
@@ -1585,6 +1581,15 @@
     </message>
     <message>
         <source>PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>person %1</source>
+        <comment>a number</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 signed: %2</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4145,6 +4150,11 @@
     <message>
         <source>Without a supervisor, through the day shown: %1</source>
         <comment>how many</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ledger %1</source>
+        <comment>a code of letters and figures</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -9,7 +9,7 @@
 namespace wm::app {
 namespace {
 
-constexpr int axis = 22, row = 26, margin = 2;
+constexpr int axis = 22, row = 26, edge = 2;
 constexpr std::size_t most_bands = 6;
 
 DayBand* find(std::vector<DayBand>& bands, const MachineId& id) {
@@ -83,7 +83,7 @@ void DayStrip::find_hours() {
 
 QSize DayStrip::sizeHint() const {
   const int rows = static_cast<int>(bands_.size()) + (left_out_ > 0 || bands_.empty() ? 1 : 0);
-  return {320, axis + row * rows + 2 * margin};
+  return {320, axis + row * rows + 2 * edge};
 }
 
 qreal DayStrip::x(Instant t) const {

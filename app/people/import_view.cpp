@@ -22,7 +22,7 @@ using namespace db::import;
 
 constexpr int most_previewed = 200;
 
-QString words(const std::string& text) { return QString::fromStdString(text); }
+QString shown(const std::string& text) { return QString::fromStdString(text); }
 
 QString capital_first(QString text) {
   if (!text.isEmpty()) text[0] = text[0].toUpper();
@@ -233,14 +233,14 @@ void ImportView::show_mapping() {
   if (!table_) return;
   const Mapping guess = guess_mapping(*table_, kind());
   for (const Field& field : fields_of(kind())) {
-    auto* column = box(("column_" + field.key).c_str(), words(field.meaning));
+    auto* column = box(("column_" + field.key).c_str(), shown(field.meaning));
     column->addItem(field.needed ? tr("not chosen") : tr("not in the file"), -1);
     for (std::size_t i = 0; i < table_->header.size(); ++i)
-      column->addItem(words(table_->header[i]), static_cast<int>(i));
+      column->addItem(shown(table_->header[i]), static_cast<int>(i));
     const auto found = guess.find(field.key);
     column->setCurrentIndex(found == guess.end() ? 0 : found->second + 1);
     connect(column, &QComboBox::activated, this, &ImportView::plan);
-    auto* name = role_label(words(field.meaning), "quiet");
+    auto* name = role_label(shown(field.meaning), "quiet");
     name->setFixedWidth(150);
     fields_->addRow(name, column);
     columns_[field.key] = column;
@@ -259,10 +259,10 @@ void ImportView::plan() {
   show_rows(*plan_);
   if (plan_->question)
     wrong.push_back(tr("Line %1: %2 can be two dates. Say at the left which number is the month.")
-                        .arg(QString::number(plan_->question->line), words(plan_->question->text)));
+                        .arg(QString::number(plan_->question->line), shown(plan_->question->text)));
   for (const RowProblem& row : plan_->problems)
     wrong.push_back(tr("%1: %2", "line and column, what is wrong")
-                        .arg(capital_first(words(row.problem.where)), problem_sentence(row.problem)));
+                        .arg(capital_first(shown(row.problem.where)), problem_sentence(row.problem)));
   show_problems(wrong);
 }
 
@@ -272,14 +272,14 @@ void ImportView::show_rows(const ImportPlan& plan) {
   preview_->setRowCount(rows);
   preview_->setColumnCount(static_cast<int>(plan.titles.size()) + 3);
   QStringList titles{tr("Line"), tr("What comes of it")};
-  for (const std::string& title : plan.titles) titles << words(title);
+  for (const std::string& title : plan.titles) titles << shown(title);
   preview_->setHorizontalHeaderLabels(titles << tr("Remark"));
   for (int i = 0; i < rows; ++i) {
     const PlannedRow& row = plan.rows[static_cast<std::size_t>(i)];
     QStringList cells{QString::number(row.line), fate_words(row.fate)};
-    for (const std::string& cell : row.cells) cells << words(cell);
+    for (const std::string& cell : row.cells) cells << shown(cell);
     while (cells.size() < titles.size() - 1) cells << QString();
-    cells << words(row.remark);
+    cells << shown(row.remark);
     for (int c = 0; c < cells.size() && c < preview_->columnCount(); ++c)
       preview_->setItem(i, c, new QTableWidgetItem(cells[c]));
   }

@@ -50,7 +50,7 @@ Expected<ledger::Secret> computer_secret(const QString& folder) {
 }
 
 Expected<ledger::Secret> computer_secret() {
-  return computer_secret(QStandardPaths::writableLocation(QStandardPaths::AppLocalDataLocation));
+  return computer_secret(QStandardPaths::writableLocation(QStandardPaths::AppConfigLocation));
 }
 
 }  // namespace wm::app

@@ -44,6 +44,10 @@ QString target_phrase(std::string_view target) {
   return Words::tr("the %1 for %2", "a machine and its mode").arg(machine, plain(mode));
 }
 
+QString revision_words(int revision) {
+  return revision > 0 ? Words::tr(", revision %1", "ends a phrase").arg(revision) : QString();
+}
+
 QString person_name(const std::optional<db::Person>& person) {
   if (!person) return Words::tr("somebody unknown");
   const QString given = QString::fromStdString(person->given),

@@ -14,6 +14,8 @@ QString target_label(const TargetName& target);
 QString class_label(std::string_view machine_class);
 /// Inside a sentence: "the jointer/planer, for jointing".
 QString target_phrase(std::string_view target);
+/// ", revision 3", which ends a phrase, or nothing for 0.
+QString revision_words(int revision);
 /// "Jonas Lindqvist", or the number where the details have been blanked.
 QString person_name(const std::optional<db::Person>& person);
 

@@ -17,7 +17,7 @@ QString on_target(const std::optional<TargetName>& target) {
   return target ? Words::tr(" on %1", "a machine").arg(target_phrase(*target)) : QString();
 }
 
-QString revision_words(const Reason& reason, RevisionRule rule) {
+QString revision_asked(const Reason& reason, RevisionRule rule) {
   if (rule == RevisionRule::any || reason.revision_needed == 0) return {};
   return Words::tr(", revision %1").arg(reason.revision_needed);
 }
@@ -39,15 +39,15 @@ struct Label {
   QString operator()(const NeedAge& n) const { return Words::tr("Not for people under %1").arg(n.years); }
   QString operator()(const NeedLesson& n) const {
     return Words::tr("Lesson: %1%2", "name, revision")
-        .arg(item_label(n.lesson), revision_words(reason, n.revision));
+        .arg(item_label(n.lesson), revision_asked(reason, n.revision));
   }
   QString operator()(const NeedQuiz& n) const {
     return Words::tr("Quiz: %1%2, %3 % needed", "name, revision, percentage")
-        .arg(item_label(n.quiz), revision_words(reason, n.revision), QString::number(n.pass_percent));
+        .arg(item_label(n.quiz), revision_asked(reason, n.revision), QString::number(n.pass_percent));
   }
   QString operator()(const NeedCheckout& n) const {
     return Words::tr("Check-out: %1%2", "name, revision")
-        .arg(item_label(n.checkout), revision_words(reason, n.revision));
+        .arg(item_label(n.checkout), revision_asked(reason, n.revision));
   }
   QString operator()(const NeedPractice& n) const {
     return Words::tr("Supervised practice%1: %2%3", "where, how much, within what time")
@@ -85,15 +85,15 @@ struct Phrase {
   QString operator()(const NeedAge& n) const { return Words::tr("an age of %1 or more").arg(n.years); }
   QString operator()(const NeedLesson& n) const {
     return Words::tr("the lesson “%1”%2", "name, revision")
-        .arg(item_label(n.lesson), revision_words(reason, n.revision));
+        .arg(item_label(n.lesson), revision_asked(reason, n.revision));
   }
   QString operator()(const NeedQuiz& n) const {
     return Words::tr("the quiz “%1”%2, with %3 % or more", "name, revision, percentage")
-        .arg(item_label(n.quiz), revision_words(reason, n.revision), QString::number(n.pass_percent));
+        .arg(item_label(n.quiz), revision_asked(reason, n.revision), QString::number(n.pass_percent));
   }
   QString operator()(const NeedCheckout& n) const {
     return Words::tr("the check-out “%1”%2", "name, revision")
-        .arg(item_label(n.checkout), revision_words(reason, n.revision));
+        .arg(item_label(n.checkout), revision_asked(reason, n.revision));
   }
   QString operator()(const NeedPractice& n) const {
     return Words::tr("supervised practice%1, %2%3", "where, how much, within what time")

@@ -20,10 +20,6 @@ QString through(const std::optional<Day>& until, const Zone& zone) {
   return until ? Words::tr(", through %1", "ends a phrase").arg(day_words(*until, zone)) : QString();
 }
 
-QString revision_words(int revision) {
-  return revision > 0 ? Words::tr(", revision %1", "ends a phrase").arg(revision) : QString();
-}
-
 QString scope_words(const Scope& scope) {
   if (const auto* tier = std::get_if<TierScope>(&scope)) return Words::tr("all of tier %1").arg(tier->tier);
   if (const auto* target = std::get_if<TargetScope>(&scope)) return target_phrase(target->target);

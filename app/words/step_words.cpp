@@ -8,10 +8,6 @@ namespace wm::app {
 
 namespace {
 
-QString revision_words(int revision) {
-  return revision > 0 ? Words::tr(", revision %1").arg(revision) : QString();
-}
-
 struct StepWords {
   const AnswerReader& reader;
 

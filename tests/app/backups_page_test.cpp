@@ -58,7 +58,7 @@ struct Program {
     auto store = db::Store::create(path, {"Cedar Street Workshop", "America/Chicago", 0}, clock(), quick);
     if (!store || !store->found(SmallShop::history())) qFatal("no shop");
     set_backup_settings(shop_key(path), {backups.path(), 1, 3});
-    windows = std::make_unique<ShopWindows>(path, clock());
+    windows = std::make_unique<ShopWindows>(path, clock(), db::StoreOptions{});
     windows->open(std::move(*store));
   }
   db::Store::Clock clock() {

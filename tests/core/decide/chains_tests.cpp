@@ -1,12 +1,12 @@
 #include <catch2/catch.hpp>
 
 #include "core/decide/decider.h"
+#include "small_shop.h"
 
 using namespace wm;
+using small::start;
 
 namespace {
-
-constexpr Instant start{1735689600};  // 2025-01-01T00:00:00Z
 
 Requirement checkout(const std::string& name) {
   NeedCheckout need;

@@ -17,7 +17,7 @@ struct Mistake {
   const char* says;
 };
 
-std::string file(const std::string& name) {
+std::string scenario_file(const std::string& name) {
   std::ifstream in(WM_TESTS "/core/scenario/" + name, std::ios::binary);
   std::stringstream text;
   text << in.rdbuf();
@@ -291,7 +291,7 @@ std::string all(const std::vector<wm::Problem>& problems) {
 }  // namespace
 
 TEST_CASE("The good scenario has no mistake") {
-  const auto read = wm::read_scenario(file("good.json"));
+  const auto read = wm::read_scenario(scenario_file("good.json"));
   INFO((read ? "" : all(read.error())));
   REQUIRE(read);
   CHECK(read->shop.records.size() == 17);
@@ -299,7 +299,7 @@ TEST_CASE("The good scenario has no mistake") {
 }
 
 TEST_CASE("Every mistake is found where it is, and nothing else is") {
-  const std::string good = file("good.json");
+  const std::string good = scenario_file("good.json");
   for (const Mistake& mistake : mistakes) {
     INFO(mistake.find << " becomes " << mistake.by);
     const auto read = wm::read_scenario(changed(good, mistake.find, mistake.by));
@@ -317,7 +317,7 @@ TEST_CASE("Every mistake is found where it is, and nothing else is") {
 
 TEST_CASE(
     "Sixteen lists of requirements may stand one inside another, a seventeenth is refused where it begins") {
-  const std::string good = file("good.json"), age = R"({"kind": "age", "years": 40})";
+  const std::string good = scenario_file("good.json"), age = R"({"kind": "age", "years": 40})";
   CHECK(wm::read_scenario(changed(good, age, nested(13))));
   for (const int deep : {14, 15, 200, 100'000}) {
     const auto read = wm::read_scenario(changed(good, age, nested(deep)));
@@ -330,7 +330,7 @@ TEST_CASE(
 }
 
 TEST_CASE("All mistakes come out, in order of the file") {
-  const std::string good = file("good.json");
+  const std::string good = scenario_file("good.json");
   std::string text = changed(good, R"("to": "independent")", R"("to": "barred")");
   text = changed(text, R"("severity": 4)", R"("severity": 9)");
   text = changed(text, R"("pass_percent": 80)", R"("pass_percent": 0)");
@@ -345,7 +345,7 @@ TEST_CASE("All mistakes come out, in order of the file") {
 }
 
 TEST_CASE("One mistake brings up no others: what could not be read is not called undefined") {
-  const std::string good = file("good.json");
+  const std::string good = scenario_file("good.json");
   const std::vector<std::array<std::string, 3>> rows = {
       {R"("people": [{"id": "ana"}, {"id": "bo"}, {"id": "Živa"}])", R"("people": 3)", "/people"},
       {R"({"class": "saw", "tier": 2,)", R"({"class": 7, "tier": 2,)", "/rulebooks/0/classes/0/class"},
