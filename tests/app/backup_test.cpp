@@ -73,8 +73,9 @@ class BackupTest : public QObject {
     enter(path, "Ana", true);
     const Said made = said({"backup", path, backups.path().toStdString()});
     QCOMPARE(made.status, 0);
-    QCOMPARE(backups.entryList(QDir::Files).size(), 1);
-    const QString backup = backups.filePath(backups.entryList(QDir::Files).front());
+    QCOMPARE(backups.entryList({"*.backup"}, QDir::Files).size(), 1);
+    QVERIFY(backups.exists("heads"));  // the ledger's root, beside what it is of
+    const QString backup = backups.filePath(backups.entryList({"*.backup"}, QDir::Files).front());
     QCOMPARE(made.out, backup + ": 1 entries, read back and equal to the store.\n");
     enter(path, "Bram", false);
     const Said asked = said({"restore", backup.toStdString(), path});

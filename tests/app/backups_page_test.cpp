@@ -25,7 +25,7 @@ struct ShownBackups : Shown<BackupsPage> {
   }
   Backups& backups() { return session().backups(); }
   void set(int every, int remind) { backups().set({folder.path(), every, remind}); }
-  QStringList files() const { return QDir(folder.path()).entryList(QDir::Files); }
+  QStringList files() const { return QDir(folder.path()).entryList({"*.backup"}, QDir::Files); }
   /// Looks again and waits until that is done.
   void look() {
     QSignalSpy changed(&backups(), &Backups::changed);
@@ -190,7 +190,7 @@ class BackupsPageTest : public QObject {
 
   void what_would_be_lost_is_seen_first_and_then_the_shop_goes_on_as_it_was() {
     Program program;
-    QTRY_COMPARE(program.backups.entryList(QDir::Files).size(), 1);  // by itself
+    QTRY_COMPARE(program.backups.entryList({"*.backup"}, QDir::Files).size(), 1);  // by itself
     QVERIFY(program.session().sit_down("ines", "3333"));
     program.now = program.now + 60;
     QVERIFY(program.session().commit(db::EnterFact{Lesson{"lucja", "guards", 1}}));
@@ -230,12 +230,12 @@ class BackupsPageTest : public QObject {
 
   void a_shop_that_another_window_has_open_stays_as_it_is() {
     Program program;
-    QTRY_COMPARE(program.backups.entryList(QDir::Files).size(), 1);
+    QTRY_COMPARE(program.backups.entryList({"*.backup"}, QDir::Files).size(), 1);
     const auto other = db::Store::open(program.path, program.clock());
     QVERIFY(other.has_value());
     const auto before = other->entries();
     program.session().backups().put_back(
-        program.backups.filePath(program.backups.entryList(QDir::Files).front()).toStdString());
+        program.backups.filePath(program.backups.entryList({"*.backup"}, QDir::Files).front()).toStdString());
     QTRY_VERIFY(program.windows->window() && program.told().contains("Another program has the shop open."));
     QCOMPARE(program.session().store().entries(), before);
     QVERIFY(QDir(program.folder.path()).entryList({"shop-replaced-*"}).isEmpty());
