@@ -122,6 +122,29 @@ void the_window_drawn(benchmark::State& state) {
 }
 BENCHMARK(the_window_drawn)->Unit(benchmark::kMillisecond);
 
+/// The limit for the next: the file asked for nothing but the number that another's commit changes.
+void the_bare_question_for_others(benchmark::State& state) {
+  {
+    auto base = QSqlDatabase::addDatabase("QSQLITE", "bench");
+    base.setDatabaseName(demo_file());
+    if (!base.open()) std::abort();
+    QSqlQuery query(base);
+    for (auto _ : state)
+      if (!query.exec("PRAGMA data_version") || !query.next()) std::abort();
+  }
+  QSqlDatabase::removeDatabase("bench");
+}
+BENCHMARK(the_bare_question_for_others)->Unit(benchmark::kMicrosecond);
+
+/// What each window does some times a second: looks whether another has entered something, and none has.
+void a_look_for_others(benchmark::State& state) {
+  auto store = db::Store::open(demo_file().toStdString(), real_time);
+  if (!store) std::abort();
+  for (auto _ : state)
+    if (store->refresh().value_or(true)) std::abort();
+}
+BENCHMARK(a_look_for_others)->Unit(benchmark::kMicrosecond);
+
 }  // namespace
 
 int main(int argc, char** argv) {

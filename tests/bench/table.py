@@ -63,7 +63,7 @@ def clingo(path):
 def desk(path):
     r = rows(path)
     limits = {"a_usable_desk": "bare_reading_of_the_file", "a_key_in_the_search_field": "the_window_drawn",
-              "a_person_opened": "the_window_drawn"}
+              "a_person_opened": "the_window_drawn", "a_look_for_others": "the_bare_question_for_others"}
     for name, row in r.items():
         limit = limits.get(name)
         beside = f"{times(row['seconds'], r[limit]['seconds'])} × {limit.replace('_', ' ')}" if limit else "a limit"

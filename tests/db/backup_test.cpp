@@ -70,6 +70,27 @@ TEST_CASE("A backup of a shop in use holds all of it, and leaves it as it is") {
   CHECK(copy.rulebooks() == shop.store().rulebooks());
 }
 
+TEST_CASE("A folder tells which backups of this shop it has, the latest first") {
+  TestShop shop;
+  TestShop other = TestShop::empty();
+  other.commit("", EnterPerson{Person{"ana", "9", "Ana", "Sorrel", "", "", "", "", ""}, std::nullopt});
+  Folder folder;
+  CHECK(backups_in(shop.path(), folder.path)->empty());
+  const auto first = back_up(shop.path(), folder.path, evening);
+  shop.enter("dee", fact(Document{"kim", "induction", {}}));
+  const auto second = back_up(shop.path(), folder.path, evening + day);
+  REQUIRE((first && second && back_up(other.path(), folder.path, evening + hour)));
+  write(folder.path + "/shop-20260314-230001Z.backup", "no backup");
+  const auto found = backups_in(shop.path(), folder.path);
+  REQUIRE(found);
+  REQUIRE(found->size() == 2);
+  CHECK((*found)[0] == BackupFile{second->path, evening + day,
+                                  QFileInfo(QString::fromStdString(second->path)).size(), second->commits});
+  CHECK((*found)[1].path == first->path);
+  CHECK((*found)[1].commits == second->commits - 1);
+  CHECK_THAT(backups_in(shop.path(), folder.path + "/none").error().what, Catch::Contains("does not exist"));
+}
+
 TEST_CASE("What was blanked is not in a backup, not even between its pages") {
   TestShop shop;
   Folder folder;
@@ -107,7 +128,7 @@ TEST_CASE("The latest of 7 days, 5 weeks and 12 months stay, counted by brute fo
   const auto week_of = [&](Instant t) {
     return static_cast<int>(std::floor((zone.day(t).number - 4) / 7.0));
   };
-  rc::check("which stay", [&] {
+  const bool holds = rc::check("which stay", [&] {
     auto seconds = *rc::gen::container<std::vector<int>>(rc::gen::inRange(-40000000, 40000000));
     std::sort(seconds.begin(), seconds.end(), std::greater<>());
     seconds.erase(std::unique(seconds.begin(), seconds.end()), seconds.end());
@@ -124,6 +145,7 @@ TEST_CASE("The latest of 7 days, 5 weeks and 12 months stay, counted by brute fo
       RC_ASSERT(keep[i] == stays);
     }
   });
+  CHECK(holds);
 }
 
 TEST_CASE("Older backups are thinned, and no file that is not one of this shop's") {

@@ -124,7 +124,7 @@ bool has_manager(const Store& store) {
 TEST_CASE("Random evenings keep the journal whole, and opening the file again gives what memory had") {
   TestShop prepared;
   prepared.close();
-  rc::check("random commands", [&] {
+  const bool holds = rc::check("random commands", [&] {
     TestShop shop = prepared.copy();
     const int count = *rc::gen::inRange(1, 60);
     for (int i = 0; i < count; ++i) {
@@ -148,4 +148,5 @@ TEST_CASE("Random evenings keep the journal whole, and opening the file again gi
     RC_ASSERT(shop.store().people() == everybody);
     RC_ASSERT(shop.store().last_commit() == last);
   });
+  CHECK(holds);
 }

@@ -5,6 +5,8 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QLineEdit>
+#include <QSettings>
+#include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
 #include <cstdio>
@@ -59,10 +61,29 @@ void press(MainWindow& window, const char* page, const char* button) {
   press(window, button);
 }
 
-std::vector<View> views() {
+/// A few backups, the last of them some days ago.
+void make_backups(Session& session) {
+  static QTemporaryDir folder;
+  const Instant now{QDateTime::currentSecsSinceEpoch()};
+  for (int days : {26, 12, 5, 4})
+    if (!db::back_up(session.store().path(), folder.path().toStdString(), now - days * 86400)) return;
+  session.backups().set({folder.path(), 0, 14});
+}
+
+/// The desk is told, or not, that the last backup is four days old.
+void remind_after(Session& session, int days) {
+  BackupSettings settings = session.backups().settings();
+  settings.remind_days = days;
+  QSignalSpy looked(&session.backups(), &Backups::changed);
+  session.backups().set(settings);
+  looked.wait();
+}
+
+std::vector<View> views(Session& session) {
   std::vector<View> all = {
       {"desk-tonight",
-       [](MainWindow& w) {
+       [&session](MainWindow& w) {
+         remind_after(session, 14);
          type_name(w, {}, false);
          w.go(place("desk"));
        }},
@@ -72,6 +93,17 @@ std::vector<View> views() {
        [](MainWindow& w) {
          type_name(w, "jonas li", true);
          press(w, "take_paper");
+       }},
+      {"desk-reminder",
+       [&session](MainWindow& w) {
+         remind_after(session, 3);
+         w.go(place("desk"));
+       }},
+      {"backups-set-up", [](MainWindow& w) { press(w, "backups", "set_up"); }},
+      {"backups-put-back",
+       [](MainWindow& w) {
+         press(w, "backups", "put_back");
+         QTest::qWait(1500);
        }},
       {"people-import",
        [](MainWindow& w) {
@@ -138,17 +170,20 @@ int main(int argc, char** argv) {
     std::fputs("usage: look DIR [PAGE]\n", stderr);
     return 2;
   }
+  QTemporaryDir settings;
+  QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, settings.path());
   const QDir folder(words[1]);
   folder.mkpath(".");
   auto session = demo_session();
   if (!session) return 1;
+  make_backups(*session);
   const QString only = words.size() > 2 ? words[2] : QString();
   const auto wanted = [&only](const QString& name) { return only.isEmpty() || name.startsWith(only); };
   for (const Shade shade : {Shade::light, Shade::dark}) {
     apply_theme(app, shade);
     const QString shade_name = shade == Shade::light ? "light" : "dark";
     if (wanted("start")) draw_start(folder, shade_name);
-    for (const View& view : views()) {
+    for (const View& view : views(*session)) {
       if (!wanted(view.name)) continue;
       MainWindow window(*session);
       window.show();
