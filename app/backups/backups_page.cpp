@@ -14,6 +14,16 @@
 namespace wm::app {
 namespace {
 
+/// A path that may go on in the next line after each of its parts, so that a long name widens nothing.
+QString breakable(const QString& path) {
+  QString out;
+  for (const QChar c : path) {
+    out += c;
+    if (QStringLiteral("/-_.").contains(c)) out += QChar(0x200B);
+  }
+  return out;
+}
+
 QString words(const std::string& text) { return QString::fromStdString(text); }
 
 Problem problem(const QString& where, const QString& what, const QString& remedy) {
@@ -24,7 +34,7 @@ Problem problem(const QString& where, const QString& what, const QString& remedy
 
 BackupsPage::BackupsPage(Session& session, QWidget* parent)
     : ListPage(session, tr("day or file"),
-               {{tr("Made"), 250}, {tr("File"), 0}, {tr("Size"), 100}, {tr("Entries"), 100}}, parent),
+               {{tr("Made"), 275}, {tr("File"), 0}, {tr("Size"), 100}, {tr("Entries"), 100}}, parent),
       restore_(new RestoreView(session)) {
   views_->addWidget(restore_);
   Backups& backups = session.backups();
@@ -112,7 +122,7 @@ void BackupsPage::describe_file(const db::BackupFile& file) {
   panel_->heading(
       tr("Backup of %1, %2", "day, time").arg(short_day(file.made, zone), clock_time(file.made, zone)));
   panel_->paragraph(tr("When it was made it was read back from the disk and found equal to the shop."));
-  panel_->line(tr("File"), words(file.path));
+  panel_->line(tr("File"), breakable(words(file.path)));
   panel_->line(tr("Size"), QLocale().formattedDataSize(file.bytes, 1, QLocale::DataSizeSIFormat));
   panel_->line(tr("Entries"), QLocale().toString(static_cast<qlonglong>(file.commits)));
 }
@@ -121,7 +131,7 @@ void BackupsPage::describe_settings() {
   const BackupSettings& settings = session().backups().settings();
   panel_->section(tr("How they are made"));
   if (!settings.folder.isEmpty()) {
-    panel_->line(tr("Folder"), settings.folder);
+    panel_->line(tr("Folder"), breakable(settings.folder));
     panel_->line(tr("By itself"), backup_rhythm(settings.every_days));
     panel_->line(tr("The desk is told"), tr("after %n days without one", "", settings.remind_days));
     panel_->line(tr("Kept"), tr("the last of 7 days, 5 weeks and 12 months"));
