@@ -174,6 +174,13 @@ using ShopFact = std::variant<RoleGiven, Join, Booking, Cancel, Attendance, Pres
                               Restriction, SheetMarks, Tag, Reached, MachineAdded, Hours, StrikeOut,
                               RulebookIssued, Details, PinChosen, Erased, Signature>;
 
+/// Whether a fact is never struck out: a strike-out itself, and what commands of their own make and undo.
+inline bool is_for_good(const ShopFact& fact) {
+  return std::holds_alternative<StrikeOut>(fact) || std::holds_alternative<Details>(fact) ||
+         std::holds_alternative<PinChosen>(fact) || std::holds_alternative<Erased>(fact) ||
+         std::holds_alternative<Signature>(fact);
+}
+
 /// One line of the journal. `order` is the place in the one order of commits; `recorded` a label that never
 /// runs backwards.
 struct Entry {

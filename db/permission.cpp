@@ -79,14 +79,7 @@ Expected<void> not_anothers_lock(const Action& action, const Occasion& o) {
 Expected<void> by_hand(const Action& action) {
   const auto* own = std::get_if<EnterShopFact>(&action);
   if (own == nullptr) return {};
-  const bool made = std::visit(
-      [](const auto& f) {
-        using F = std::decay_t<decltype(f)>;
-        return std::is_same_v<F, StrikeOut> || std::is_same_v<F, RulebookIssued> ||
-               std::is_same_v<F, Details> || std::is_same_v<F, PinChosen> || std::is_same_v<F, Erased> ||
-               std::is_same_v<F, Signature>;
-      },
-      own->fact);
+  const bool made = is_for_good(own->fact) || std::holds_alternative<RulebookIssued>(own->fact);
   if (made)
     return refuse("action", "This is not entered by hand.",
                   "Strike the record out, publish the rulebook, or correct the person.");

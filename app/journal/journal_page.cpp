@@ -196,7 +196,8 @@ void JournalPage::describe(const QString& id) {
   panel_->line(tr("Note"), note_of(*entry));
   panel_->line(tr("Record"), tr("number %1").arg(entry->order));
   panel_->section(tr("What can be done"));
-  if (!entry->voided)
+  const auto* own = std::get_if<db::ShopFact>(&entry->fact);
+  if (!entry->voided && (own == nullptr || !db::is_for_good(*own)))
     panel_->button(tr("Strike out"), QKeySequence("Ctrl+D"), [this, copy = *entry] { strike_out(copy); })
         ->setObjectName("strike_out");
   if (!line.people.empty())

@@ -259,3 +259,28 @@ TEST_CASE("Names in every script come back as they were entered") {
   CHECK(shop.store().entries() == entries);
   CHECK(entries.back().note == names.back());
 }
+
+TEST_CASE("What commands of their own make is not struck out, nor entered by hand") {
+  TestShop shop;
+  shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
+  shop.wait(60);
+  SignCheckout signing;
+  signing.checkout = {"kim", "bandsaw", 0, Outcome::passed, "ivo"};
+  signing.pin = "2222";
+  shop.enter("ivo", signing);
+  shop.enter("mia", BlankPerson{"lou"});
+  std::size_t tried = 0;
+  for (const Entry& entry : std::vector<Entry>(shop.store().entries())) {
+    const auto* own_fact = std::get_if<ShopFact>(&entry.fact);
+    if (own_fact == nullptr || !is_for_good(*own_fact)) continue;
+    INFO(entry.id);
+    ++tried;
+    const auto struck = shop.commit("mia", StrikeOutRecord{entry.id, "by mistake"});
+    REQUIRE_FALSE(struck);
+    CHECK(struck.error().where == "record");
+    const auto entered = shop.commit("mia", EnterShopFact{*own_fact});
+    REQUIRE_FALSE(entered);
+    CHECK_THAT(entered.error().what, Catch::Contains("not entered by hand"));
+  }
+  CHECK(tried == 10);  // details of five, three PINs, one signature, one erasing
+}
