@@ -35,7 +35,7 @@ Expected<db::Role> Session::sit_down(const PersonId& person, const std::string& 
 void Session::hand_over() {
   seated_.reset();
   role_.reset();
-  failed_.clear();
+  unsure_.clear();
   emit seated_changed();
 }
 
@@ -68,10 +68,10 @@ Decider& Session::decider(std::optional<Instant> known) {
 }
 
 std::string Session::id_for(const db::Command& command) const {
-  for (const db::Command& failed : failed_) {
+  for (const db::Command& unsure : unsure_) {
     db::Command again = command;
-    again.id = failed.id;
-    if (again == failed) return again.id;
+    again.id = unsure.id;
+    if (again == unsure) return again.id;
   }
   return QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
 }
@@ -88,11 +88,11 @@ Expected<db::Committed> Session::commit(db::Action action, std::optional<Instant
   command.id = id_for(command);
   auto done = store_.commit(command);
   if (!done) {
-    failed_.push_back(std::move(command));
+    if (store_.unsure()) unsure_.push_back(std::move(command));
     return done;
   }
   // Where the same comes once more after this, it is meant a second time.
-  failed_.clear();
+  unsure_.clear();
   emit changed();
   return done;
 }

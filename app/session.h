@@ -56,8 +56,8 @@ class Session : public QObject {
   Decider& decider() { return decider(known_); }
   Decider& decider(std::optional<Instant> known);
 
-  /// Fills in id and `by`, commits, and says `changed` where something came of it. What failed and comes
-  /// again keeps its id: a disk that failed may have kept it, and then it is not entered a second time.
+  /// Fills in id and `by`, commits, and says `changed` where something came of it. What a failing disk may
+  /// have kept and comes again keeps its id, so that it is not entered a second time.
   Expected<db::Committed> commit(db::Action action, std::optional<Instant> at = std::nullopt,
                                  std::string note = {}, bool from_paper = false);
   /// Enters what files of the past hold: all of the plans, or nothing.
@@ -77,7 +77,7 @@ class Session : public QObject {
   std::optional<db::Person> seated_;
   std::optional<db::Role> role_;
   std::optional<Instant> asked_at_, known_;
-  std::vector<db::Command> failed_;  // since one went well, or another sits here
+  std::vector<db::Command> unsure_;  // as Store::unsure; since one went well, or another sits here
   QTimer others_;
   void look_for_others();
   std::string id_for(const db::Command& command) const;

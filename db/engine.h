@@ -36,6 +36,7 @@ struct Store::Impl {
   Expected<Committed> carry_out(const std::vector<const Command*>& commands, bool founding);
   /// The place in the list of the command that was refused last.
   std::size_t refused() const { return refused_; }
+  bool unsure() const { return stale_; }
   Expected<Role> role_at_station(const PersonId& person, const std::string& pin);
 
  private:
@@ -59,8 +60,8 @@ struct Store::Impl {
   Expected<bool> erased_since(std::int64_t order);
 
   QVariant others_;  // changes when another program commits
-  bool stale_ =
-      false;  // memory may differ from the file, which could not be read: all of it is read before it is used
+  /// Memory may differ from the file, which could not be read: all of it is read before it is used.
+  bool stale_ = false;
   std::vector<ledger::Hash> leaves_;  // entered in this transaction
   Memory::Mark mark_;                 // what memory goes back to where the transaction fails
   CurrentShop current_;

@@ -98,6 +98,8 @@ Expected<Committed> Store::found(const std::vector<Command>& commands) {
   });
 }
 
+bool Store::unsure() const { return impl_->unsure(); }
+
 Expected<Role> Store::sit_down(const PersonId& person, const std::string& pin) {
   assert(std::this_thread::get_id() == impl_->owner);
   return impl_->role_at_station(person, pin);

@@ -79,6 +79,10 @@ class Store {
   /// its order (those without come first), `recorded` then too, by nobody. Only on a store that is empty.
   Expected<Committed> found(const std::vector<Command>& commands);
 
+  /// Whether the file may hold what the last commit said had failed: the disk failed as it was made final,
+  /// and nothing could be read since. The same command once more, under the same id, is entered once.
+  bool unsure() const;
+
   /// The role of whoever knows this PIN; wrong ones slow the station down.
   Expected<Role> sit_down(const PersonId& person, const std::string& pin);
   std::optional<Role> role_of(const PersonId& person) const;

@@ -65,12 +65,11 @@ Backups::Outcome Backups::work(BackupSettings settings, Instant now, Make make) 
   const bool due = is_due(*files, outcome.settings.every_days, now, zone_);
   if (make == Make::none || (make == Make::when_due && !due)) return outcome;
   const auto made = db::back_up(store_, folder, now);
-  const auto kept =
-      made.and_then([&](const db::BackupMade& one) { return keep_backup_head(one.path, folder); });
-  if (!kept) {
-    outcome.problem = kept.error();
+  if (!made) {
+    outcome.problem = made.error();
     return outcome;
   }
+  if (const auto kept = keep_backup_head(made->path, folder); !kept) outcome.problem = kept.error();
   if (auto after = db::backups_in(store_, folder)) outcome.files = *after;
   return outcome;
 }

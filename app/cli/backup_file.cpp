@@ -50,10 +50,9 @@ int backup_file(const std::string& store, const std::string& folder) {
   const auto made = db::back_up(store, folder, now());
   if (!made) return refuse(made.error());
   std::cout << made->path << ": " << made->commits << " entries, read back and equal to the store.\n";
-  const auto kept = keep_backup_head(made->path, folder);
-  if (!kept) return refuse(kept.error());
   for (const std::string& path : made->removed) std::cout << path << ": older, removed.\n";
-  return 0;
+  const auto kept = keep_backup_head(made->path, folder);
+  return kept ? 0 : refuse(kept.error());
 }
 
 int restore_file(const std::string& backup, const std::string& store, bool yes) {

@@ -1,6 +1,7 @@
 #pragma once
 // The facts of a shop as known at one instant, sorted so that a decision finds what it needs without
 // searching.
+#include <absl/container/flat_hash_map.h>
 #include <absl/container/flat_hash_set.h>
 
 #include <deque>
@@ -35,7 +36,7 @@ class NameTable {
 
  private:
   std::deque<std::string> texts_;
-  std::unordered_map<std::string_view, NameId> ids_;
+  absl::flat_hash_map<std::string_view, NameId> ids_;
 };
 
 struct KnownScope {

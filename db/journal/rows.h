@@ -19,8 +19,14 @@ Expected<void> blank_by(Connection& connection, const Entry& entry);
 
 /// A row of `records` with what is kept beside it.
 struct KeptApart {
-  std::string field, hash, salt, value;  // blanked: neither salt nor value
+  std::string field, salt, value;  // blanked: neither salt nor value
 };
+/// What goes beside a record for its personal fields, and by field what the record holds of them.
+struct Apart {
+  std::vector<KeptApart> kept;
+  ByField hashes;
+};
+Apart keep_apart(const ByField& values);
 /// Writes a leaf as it is, its columns and what belongs to it.
 Expected<ledger::Hash> write_leaf(Connection& connection, const std::string& leaf, const Entry& entry,
                                   const std::vector<KeptApart>& kept);

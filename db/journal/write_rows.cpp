@@ -15,6 +15,16 @@ QByteArray bytes(const ledger::Hash& hash) { return bytes(ledger::as_text(hash))
 
 }  // namespace
 
+Apart keep_apart(const ByField& values) {
+  Apart apart;
+  for (const auto& [field, value] : values) {
+    const Commitment commitment = commit_to(field, value);
+    apart.kept.push_back({field, commitment.salt, value});
+    apart.hashes[field] = commitment.hash;
+  }
+  return apart;
+}
+
 Expected<ledger::Hash> write_leaf(Connection& connection, const std::string& leaf, const Entry& entry,
                                   const std::vector<KeptApart>& kept) {
   const Subject subject = subject_of(entry.fact);
@@ -37,13 +47,7 @@ Expected<ledger::Hash> write_leaf(Connection& connection, const std::string& lea
 Expected<ledger::Hash> write_entry(Connection& connection, const Entry& entry, const Origin& origin,
                                    const Rulebook* rulebook) {
   const ByField values = personal_in(entry);
-  std::vector<KeptApart> kept;
-  ByField hashes;
-  for (const auto& [field, value] : values) {
-    const Commitment commitment = commit_to(field, value);
-    kept.push_back({field, commitment.hash, commitment.salt, value});
-    hashes[field] = commitment.hash;
-  }
+  const auto& [kept, hashes] = keep_apart(values);
   std::string leaf;
   try {
     const auto note = hashes.find("note");

@@ -75,7 +75,7 @@ Expected<std::vector<EarlierCommit>> read_commits(Connection& connection) {
     done = connection.each("SELECT ord, field, salt, value FROM earlier_private_values ORDER BY ord, field",
                            [&](const QSqlQuery& q) {
                              by_order.at(q.value(0).toLongLong())
-                                 ->kept.push_back({text(q.value(1)), {}, text(q.value(2)), text(q.value(3))});
+                                 ->kept.push_back({text(q.value(1)), text(q.value(2)), text(q.value(3))});
                            });
   }
   return done.map([&] { return std::move(commits); });
@@ -155,28 +155,17 @@ class Carrier {
     Entry made = entry(commit, next_ == 0 ? commit.command : commit.command + "." + std::to_string(next_ + 1),
                        commit.recorded, AnyFact(fact));
     ++next_;
-    std::vector<KeptApart> kept;
-    ByField hashes;
-    for (const auto& [field, value] : personal_in(made)) {
-      const Commitment commitment = commit_to(field, value);
-      hashes[field] = commitment.hash;
-      kept.push_back({field, commitment.hash, commitment.salt, value});
-    }
-    if (const auto* details = std::get_if<Details>(&fact);
-        details != nullptr && details->details == nameless(details->person))
-      kept.front().salt.clear();
+    ByField values = personal_in(made);
+    bool blanked = false;
+    if (const auto* details = std::get_if<Details>(&fact))
+      blanked = details->details == nameless(details->person);
     if (const auto* pin = std::get_if<PinChosen>(&fact)) {
-      const bool latest =
-          people_.last_pin.at(pin->person) == commit.number && people_.pins.contains(pin->person);
-      if (latest) {
-        const std::string& hash = people_.pins.at(pin->person);
-        const Commitment commitment = commit_to("pin", hash);
-        hashes["pin"] = commitment.hash;
-        kept = {{"pin", commitment.hash, commitment.salt, hash}};
-      } else {
-        kept.front().salt.clear();
-      }
+      const auto hash = people_.pins.find(pin->person);
+      blanked = hash == people_.pins.end() || people_.last_pin.at(pin->person) != commit.number;
+      if (!blanked) values["pin"] = hash->second;
     }
+    auto [kept, hashes] = keep_apart(values);
+    if (blanked) kept.front().salt.clear();
     return write(commit, body_of(made, hashes, nullptr), made, "", kept);
   }
 

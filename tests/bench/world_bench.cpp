@@ -160,6 +160,18 @@ void timeline(benchmark::State& state) {
   }
 }
 
+/// The same a second time, when nothing has to come from memory any more.
+void timeline_again(benchmark::State& state) {
+  Samples samples(state);
+  std::size_t i = 1000;
+  for (auto _ : state) {
+    const Pair asked = pair(i++);
+    benchmark::DoNotOptimize(current().standing_steps_anew(asked.person, asked.target));
+    samples.take(
+        [&] { benchmark::DoNotOptimize(current().standing_steps_anew(asked.person, asked.target)); });
+  }
+}
+
 /// At instants that were not asked about before.
 void who(benchmark::State& state) {
   Samples samples(state);
@@ -313,6 +325,7 @@ int main(int argc, char** argv) {
   sampled("one_decision", one_decision, 10'000);
   sampled("first_decision", first_decision, 300);
   sampled("timeline", timeline, large ? 5000 : 300);
+  sampled("timeline_again", timeline_again, large ? 5000 : 300);
   sampled("who", who, 100);
   add("plain_scan", plain_scan);
   add("all_decisions_by_sql", all_decisions_by_sql)->Iterations(3);

@@ -29,15 +29,6 @@ QString attempt(const std::string& path, const QString& sql, bool recursive_trig
   return error;
 }
 
-/// The sqlite3 program: all it says, errors too.
-QString shell(const std::string& path, const QString& sql) {
-  QProcess program;
-  program.setProcessChannelMode(QProcess::MergedChannels);
-  program.start("sqlite3", {QString::fromStdString(path), sql});
-  REQUIRE(program.waitForFinished());
-  return QString::fromUtf8(program.readAll()).trimmed();
-}
-
 const QString columns = "commit_no, id, kind, recorded_at, person, refers_to, leaf, hash";
 const QString next = "(SELECT max(ord) + 1 FROM records), (SELECT max(commit_no) FROM records)";
 
@@ -99,7 +90,7 @@ TEST_CASE("What is kept cannot be changed, deleted or replaced by another progra
     INFO(sql.toStdString());
     CHECK_FALSE(attempt(shop.path(), sql).isEmpty());
     CHECK_FALSE(attempt(shop.path(), sql, true).isEmpty());
-    CHECK(shell(shop.path(), sql).contains("Error"));
+    CHECK(by_sqlite3(shop.path(), sql).contains("Error"));
   }
   shop.reopen();
   CHECK(shop.store().entries() == entries);
@@ -108,13 +99,14 @@ TEST_CASE("What is kept cannot be changed, deleted or replaced by another progra
 TEST_CASE("The file passes the sqlite3 program's own checks and says whose it is") {
   TestShop shop;
   shop.enter("dee", fact(Document{"kim", "Einführung für José", Day{21000}}));
-  CHECK(shell(shop.path(), "PRAGMA integrity_check").toStdString() == "ok");
-  CHECK(shell(shop.path(), "PRAGMA foreign_key_check").toStdString().empty());
-  CHECK(shell(shop.path(), "PRAGMA application_id").toInt() == dialect::application_id);
-  CHECK(shell(shop.path(), "PRAGMA journal_mode").toStdString() == "wal");
+  CHECK(by_sqlite3(shop.path(), "PRAGMA integrity_check").toStdString() == "ok");
+  CHECK(by_sqlite3(shop.path(), "PRAGMA foreign_key_check").toStdString().empty());
+  CHECK(by_sqlite3(shop.path(), "PRAGMA application_id").toInt() == dialect::application_id);
+  CHECK(by_sqlite3(shop.path(), "PRAGMA journal_mode").toStdString() == "wal");
   // Every leaf is JSON to another reader too, and canonical in its eyes: without spaces.
-  CHECK(shell(shop.path(), "SELECT count(*) FROM records WHERE NOT json_valid(leaf) OR json(leaf) <> leaf")
-            .toStdString() == "0");
+  CHECK(
+      by_sqlite3(shop.path(), "SELECT count(*) FROM records WHERE NOT json_valid(leaf) OR json(leaf) <> leaf")
+          .toStdString() == "0");
 }
 
 TEST_CASE("A birth date and a note stand in the file only beside the record, and are gone when blanked") {
@@ -122,11 +114,12 @@ TEST_CASE("A birth date and a note stand in the file only beside the record, and
   Command noted = shop.command("dee", fact(Document{"kim", "induction", std::nullopt}));
   noted.note = "asked for an interpreter";
   REQUIRE(shop.store().commit(noted));
-  CHECK(shell(shop.path(),
-              "SELECT count(*) FROM records WHERE leaf LIKE '%2000-02-13%' OR leaf LIKE '%interpreter%' OR "
-              "leaf LIKE '%Abara%'") == "0");
+  CHECK(by_sqlite3(
+            shop.path(),
+            "SELECT count(*) FROM records WHERE leaf LIKE '%2000-02-13%' OR leaf LIKE '%interpreter%' OR "
+            "leaf LIKE '%Abara%'") == "0");
   // SHA-256 of salt, field, zero byte and value, by the sqlite3 program's bytes and coreutils' sha256sum.
-  const QString row = shell(
+  const QString row = by_sqlite3(
       shop.path(),
       "SELECT salt || hex('born') || '00' || hex(value) FROM private_values WHERE field = 'born' LIMIT 1");
   QProcess sum;
@@ -134,7 +127,7 @@ TEST_CASE("A birth date and a note stand in the file only beside the record, and
   sum.write(QByteArray::fromHex(row.toUtf8()));
   sum.closeWriteChannel();
   REQUIRE(sum.waitForFinished());
-  CHECK(shell(shop.path(), "SELECT leaf FROM records WHERE kind = 'birth' LIMIT 1")
+  CHECK(by_sqlite3(shop.path(), "SELECT leaf FROM records WHERE kind = 'birth' LIMIT 1")
             .contains(QString(sum.readAll().left(64))));
 
   shop.enter("mia", BlankPerson{"kim"});

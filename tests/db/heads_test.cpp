@@ -1,6 +1,5 @@
 // The head of a store's tree, and the file of heads that is kept outside it.
 #include <QFile>
-#include <QProcess>
 #include <QTemporaryDir>
 #include <catch2/catch.hpp>
 
@@ -13,25 +12,17 @@ using namespace wm::db;
 
 namespace {
 
-QByteArray shell(const std::string& path, const QString& sql) {
-  QProcess program;
-  program.start("sqlite3", {QString::fromStdString(path), sql});
-  REQUIRE(program.waitForFinished());
-  return program.readAllStandardOutput();
-}
-
 /// The tree over the leaves as the sqlite3 program gives them, from the definition and not from the edge.
 ledger::Head by_definition(const TestShop& shop) {
   std::vector<ledger::Hash> leaves;
-  const auto add = [&](const QByteArray& hex) {
-    leaves.push_back(ledger::leaf_hash(QByteArray::fromHex(hex).toStdString()));
+  const auto add = [&](const QString& hex) {
+    leaves.push_back(ledger::leaf_hash(QByteArray::fromHex(hex.toLatin1()).toStdString()));
   };
-  add(shell(shop.path(),
-            "SELECT hex('{\"demo_clock\":' || demo_clock || ',\"kind\":\"shop\",\"name\":\"' || name || "
-            "'\",\"zone\":\"' || zone || '\"}') FROM shop")
-          .trimmed());
-  for (const QByteArray& line :
-       shell(shop.path(), "SELECT hex(leaf) FROM records ORDER BY ord").trimmed().split('\n'))
+  add(by_sqlite3(shop.path(),
+                 "SELECT hex('{\"demo_clock\":' || demo_clock || ',\"kind\":\"shop\",\"name\":\"' || name || "
+                 "'\",\"zone\":\"' || zone || '\"}') FROM shop"));
+  for (const QString& line :
+       by_sqlite3(shop.path(), "SELECT hex(leaf) FROM records ORDER BY ord").split('\n'))
     add(line);
   return {leaves.size(), ledger::root_of(leaves), {}};
 }

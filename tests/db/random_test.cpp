@@ -11,7 +11,7 @@ using namespace wm::db;
 
 namespace {
 
-const std::vector<PersonId> people = {"mia", "ivo", "dee", "kim", "lou"};
+const std::vector<PersonId> everybody = {"mia", "ivo", "dee", "kim", "lou"};
 const std::vector<MachineId> machines = {"b1", "b2", "s1", "c1"};
 const std::vector<TargetName> targets = {"bandsaw", "sander", "combi", "combi/joint"};
 
@@ -27,7 +27,7 @@ RecordId any_record(const Store& store) {
 }
 
 Action random_action(const TestShop& shop, const Store& store) {
-  const PersonId person = one_of(people), other = one_of(people);
+  const PersonId person = one_of(everybody), other = one_of(everybody);
   const Instant soon = shop.now() + 600 * *rc::gen::inRange(-2, 40);
   switch (*rc::gen::inRange(0, 17)) {
     case 0:
@@ -129,7 +129,7 @@ TEST_CASE("Random evenings keep the journal whole, and opening the file again gi
     const int count = *rc::gen::inRange(1, 60);
     for (int i = 0; i < count; ++i) {
       shop.wait(*rc::gen::inRange(-60, 900));
-      Command command = shop.command(one_of(people), random_action(shop, shop.store()));
+      Command command = shop.command(one_of(everybody), random_action(shop, shop.store()));
       command.from_paper = *rc::gen::weightedElement<bool>({{4, false}, {1, true}});
       if (*rc::gen::inRange(0, 3) == 0) command.at = shop.now() + *rc::gen::inRange(-7200, 60);
       const auto last = shop.store().last_commit();

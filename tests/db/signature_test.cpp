@@ -1,5 +1,4 @@
 // The assessor's signature under a check-out, and the key that it is made with.
-#include <QProcess>
 #include <catch2/catch.hpp>
 
 #include "db/journal/subject.h"
@@ -10,7 +9,7 @@ using namespace wm::db;
 
 namespace {
 
-SignCheckout checkout(const std::string& pin) {
+SignCheckout checkout_of_kim(const std::string& pin) {
   SignCheckout signing;
   signing.checkout = {"kim", "bandsaw", 0, Outcome::passed, "ivo"};
   signing.pin = pin;
@@ -24,7 +23,7 @@ SignCheckout checkout(const std::string& pin) {
 Committed sign(TestShop& shop) {
   shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
   shop.wait(60);
-  const auto done = shop.commit("ivo", checkout("2222"));
+  const auto done = shop.commit("ivo", checkout_of_kim("2222"));
   INFO((done ? "" : done.error().what));
   REQUIRE(done);
   return *done;
@@ -39,15 +38,13 @@ std::string latest_key(const Store& store, const PersonId& person) {
 
 /// The hashes of a commit's records as the file has them, by the sqlite3 program.
 std::vector<ledger::Hash> hashes_of(const TestShop& shop, std::int64_t commit) {
-  QProcess shell;
-  shell.start("sqlite3",
-              {QString::fromStdString(shop.path()),
-               QString("SELECT lower(hex(hash)) FROM records WHERE commit_no = %1 AND kind <> 'signature' "
-                       "ORDER BY ord")
-                   .arg(commit)});
-  REQUIRE(shell.waitForFinished());
+  const QString lines = by_sqlite3(
+      shop.path(),
+      QString(
+          "SELECT lower(hex(hash)) FROM records WHERE commit_no = %1 AND kind <> 'signature' ORDER BY ord")
+          .arg(commit));
   std::vector<ledger::Hash> hashes;
-  for (const QByteArray& line : shell.readAllStandardOutput().trimmed().split('\n')) {
+  for (const QString& line : lines.split('\n')) {
     const auto hash = ledger::bytes_from_hex<32>(line.toStdString());
     REQUIRE(hash);
     hashes.push_back(*hash);
@@ -91,8 +88,8 @@ TEST_CASE("Each PIN brings a key of its own, and neither PIN nor key stands in t
   shop.wait(60);
   shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
   shop.wait(60);
-  CHECK_FALSE(shop.commit("ivo", checkout("2222")));
-  const auto done = shop.commit("ivo", checkout("8642"));
+  CHECK_FALSE(shop.commit("ivo", checkout_of_kim("2222")));
+  const auto done = shop.commit("ivo", checkout_of_kim("8642"));
   REQUIRE(done);
   CHECK(as<Signature>(done->entries.back().fact)->key == after);
 }
@@ -108,7 +105,7 @@ TEST_CASE("On another computer the PIN still serves, and the next signature come
   CHECK(store->sit_down("ivo", "2222") == Role::instructor);
   REQUIRE(store->commit(shop.command("dee", fact(Lesson{"kim", "guards", 1}))));
   shop.wait(60);
-  const Command signing = shop.command("ivo", checkout("2222"));
+  const Command signing = shop.command("ivo", checkout_of_kim("2222"));
   const auto done = store->commit(signing);
   REQUIRE(done);
   REQUIRE(done->entries.size() == 5);
@@ -124,7 +121,7 @@ TEST_CASE("On another computer the PIN still serves, and the next signature come
   CHECK(again->again);
   // From now on that key serves there.
   shop.wait(60);
-  const auto next = store->commit(shop.command("ivo", checkout("2222")));
+  const auto next = store->commit(shop.command("ivo", checkout_of_kim("2222")));
   REQUIRE(next);
   CHECK(next->entries.size() == 4);
   CHECK(as<Signature>(next->entries.back().fact)->key == chosen->key);

@@ -14,7 +14,7 @@ namespace {
 using Json = nlohmann::json;
 using Database = std::unique_ptr<sqlite3, int (*)(sqlite3*)>;
 
-Database opened(const std::string& path) {
+Database database_at(const std::string& path) {
   sqlite3* out = nullptr;
   REQUIRE(sqlite3_open(path.c_str(), &out) == SQLITE_OK);
   return {out, sqlite3_close};
@@ -75,11 +75,11 @@ Tampered::Tampered(const std::string& path) : path_(folder_.filePath("shop.wmk")
 }
 
 std::vector<std::vector<std::string>> Tampered::rows(const std::string& sql) {
-  return rows_of(opened(path_).get(), sql);
+  return rows_of(database_at(path_).get(), sql);
 }
 
 void Tampered::run(const std::string& sql) {
-  const Database database = opened(path_);
+  const Database database = database_at(path_);
   const auto guards = rows_of(database.get(), "SELECT name, sql FROM sqlite_master WHERE type = 'trigger'");
   std::string all = "PRAGMA ignore_check_constraints = ON; PRAGMA foreign_keys = OFF; BEGIN;\n";
   for (const auto& guard : guards) all += "DROP TRIGGER " + guard[0] + ";\n";
@@ -88,7 +88,7 @@ void Tampered::run(const std::string& sql) {
   exec(database.get(), all + "COMMIT;");
 }
 
-void Tampered::run_plain(const std::string& sql) { exec(opened(path_).get(), sql); }
+void Tampered::run_plain(const std::string& sql) { exec(database_at(path_).get(), sql); }
 
 std::vector<ledger::Hash> Tampered::hashes() {
   const auto shop = rows("SELECT demo_clock, name, zone FROM shop")[0];

@@ -1,9 +1,18 @@
 #include "test_shop.h"
 
 #include <QFile>
+#include <QProcess>
 #include <catch2/catch.hpp>
 
 namespace wm::db {
+
+QString by_sqlite3(const std::string& path, const QString& sql) {
+  QProcess program;
+  program.setProcessChannelMode(QProcess::MergedChannels);
+  program.start("sqlite3", {QString::fromStdString(path), sql});
+  REQUIRE(program.waitForFinished());
+  return QString::fromUtf8(program.readAll()).trimmed();
+}
 
 TestShop::TestShop(Empty) : path_(folder_->filePath("shop.wm").toStdString()) {
   make_application();

@@ -1,11 +1,15 @@
 #pragma once
 // A small shop for tests: a clock that stands still until told, one manager, one instructor, one at the desk.
+#include <QString>
 #include <QTemporaryDir>
 #include <string>
 
 #include "small_shop.h"
 
 namespace wm::db {
+
+/// What the sqlite3 program says to that statement on that file, errors too.
+QString by_sqlite3(const std::string& path, const QString& sql);
 
 class TestShop {
  public:
