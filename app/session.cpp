@@ -20,6 +20,7 @@ Session::Session(db::Store store, QString station, QObject* parent)
       backups_(store_.path(), zone_, [this] { return now() - store_.details().demo_clock; }) {
   others_.setInterval(look_ms);
   connect(&others_, &QTimer::timeout, this, &Session::look_for_others);
+  connect(&others_, &QTimer::timeout, this, &Session::look_at_clock);
   others_.start();
 }
 
@@ -55,6 +56,14 @@ void Session::look_for_others() {
   if (store_.refresh().value_or(false)) emit changed();
 }
 
+void Session::look_at_clock() {
+  const std::int64_t jump = store_.clock_jump();
+  // A clock that is wrong runs on: only by how much it is wrong is told.
+  if (jump == jump_ || (jump != 0 && jump_ != 0 && std::abs(jump - jump_) < 60)) return;
+  jump_ = jump;
+  emit clock_jumped(jump);
+}
+
 Decider& Session::decider(std::optional<Instant> known) {
   if (!known) return store_.current().decider();
   // Another program at the same file may have committed since, too.
@@ -77,7 +86,7 @@ std::string Session::id_for(const db::Command& command) const {
 }
 
 Expected<db::Committed> Session::commit(db::Action action, std::optional<Instant> at, std::string note,
-                                        bool from_paper) {
+                                        bool from_paper, std::optional<db::Second> second) {
   db::Command command;
   if (seated_) command.by = seated_->id;
   command.quiz_station = role_ == db::Role::quiz_station;
@@ -85,6 +94,7 @@ Expected<db::Committed> Session::commit(db::Action action, std::optional<Instant
   command.from_paper = from_paper;
   command.note = std::move(note);
   command.action = std::move(action);
+  command.second = std::move(second);
   command.id = id_for(command);
   auto done = store_.commit(command);
   if (!done) {

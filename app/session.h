@@ -59,13 +59,16 @@ class Session : public QObject {
   /// Fills in id and `by`, commits, and says `changed` where something came of it. What a failing disk may
   /// have kept and comes again keeps its id, so that it is not entered a second time.
   Expected<db::Committed> commit(db::Action action, std::optional<Instant> at = std::nullopt,
-                                 std::string note = {}, bool from_paper = false);
+                                 std::string note = {}, bool from_paper = false,
+                                 std::optional<db::Second> second = std::nullopt);
   /// Enters what files of the past hold: all of the plans, or nothing.
   Expected<db::Committed> take_in(const std::vector<db::import::ImportPlan>& plans);
 
  signals:
   /// A record was added, or a date set: ask again.
   void changed();
+  /// As Store::clock_jump, whenever it has become another.
+  void clock_jumped(qint64 seconds);
   /// Somebody sat down or left.
   void seated_changed();
 
@@ -80,6 +83,8 @@ class Session : public QObject {
   std::vector<db::Command> unsure_;  // as Store::unsure; since one went well, or another sits here
   QTimer others_;
   void look_for_others();
+  void look_at_clock();
+  std::int64_t jump_ = 0;
   std::string id_for(const db::Command& command) const;
 
   std::unordered_map<std::int64_t, std::unique_ptr<Decider>> deciders_;  // of the past, by `known`

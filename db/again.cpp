@@ -71,6 +71,7 @@ struct Comparison {
     }
     return false;
   }
+  bool operator()(const ConfirmClock&) const { return true; }
   bool operator()(const StrikeOutRecord& a) const {
     return are({AnyFact(ShopFact(StrikeOut{a.record, a.reason}))});
   }
@@ -110,6 +111,7 @@ Expected<void> Store::Impl::check_same(const Command& command, const CommitLine&
     const std::string& note = entries.front().note;
     const bool blanked = note.empty() && earlier->noted;
     same = same && (note == command.note || blanked);
+    same = same && entries.front().second == (command.second ? command.second->person : PersonId());
   }
   same = same && std::visit(Comparison{memory, command, line, entries}, command.action);
   if (same) return {};

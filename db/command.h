@@ -70,8 +70,20 @@ struct StrikeOutRecord {
   friend bool operator==(const StrikeOutRecord&, const StrikeOutRecord&) = default;
 };
 
+/// Confirms that the clock is right; `shown` and `jumped` are the store's to say.
+struct ConfirmClock {
+  friend bool operator==(const ConfirmClock&, const ConfirmClock&) = default;
+};
+
 using Action = std::variant<EnterPerson, CorrectPerson, BlankPerson, ChoosePin, EnterFact, EnterShopFact,
-                            SignCheckout, PutOutOfService, PublishRulebook, StrikeOutRecord>;
+                            SignCheckout, PutOutOfService, PublishRulebook, StrikeOutRecord, ConfirmClock>;
+
+/// An instructor or a manager who vouches for what somebody else enters: their own PIN.
+struct Second {
+  PersonId person;
+  std::string pin;
+  friend bool operator==(const Second&, const Second&) = default;
+};
 
 struct Command {
   /// Unique; the same command twice is entered once, another under the same id is refused. The first record
@@ -84,6 +96,7 @@ struct Command {
   bool from_paper = false;    // a manager enters a paper from the past
   std::string note;
   Action action;
+  std::optional<Second> second;  // needed where the rulebook asks for four eyes
   friend bool operator==(const Command&, const Command&) = default;
 };
 

@@ -3,6 +3,7 @@
 #include <memory>
 #include <thread>
 
+#include "db/clock_watch.h"
 #include "db/journal/current_shop.h"
 #include "db/journal/rows.h"
 #include "db/pin.h"
@@ -19,6 +20,7 @@ struct Store::Impl {
   StoreOptions options;
   Memory memory;
   PinDelay delay;
+  ClockWatch watch;
   std::thread::id owner = std::this_thread::get_id();
 
   /// Reads the whole file. Inside a transaction, so that all of it is of one moment.
@@ -36,6 +38,7 @@ struct Store::Impl {
   Expected<Committed> carry_out(const std::vector<const Command*>& commands, bool founding);
   /// The place in the list of the command that was refused last.
   std::size_t refused() const { return refused_; }
+  std::int64_t clock_jump() const;
   bool unsure() const { return stale_; }
   Expected<Role> role_at_station(const PersonId& person, const std::string& pin);
 
@@ -50,6 +53,10 @@ struct Store::Impl {
   Expected<void> check_permission(const Command& command, Instant at, Instant recorded);
   /// Whether nobody can sit down as a manager yet: then the first one comes in by nobody.
   bool without_manager(Instant t) const;
+  /// Refuses all but its confirmation while the clock can't be believed.
+  Expected<void> check_clock(const Command& command, Instant clock_now) const;
+  /// That whoever must vouch for it too does, with their PIN.
+  Expected<void> check_vouched(const Command& command, Instant recorded);
   /// Whose of the person's entries the PIN is; wrong ones slow the station down.
   Expected<PersonId> verify_pin(const PersonId& person, const std::string& pin);
   Expected<PinChosen> choose_pin(const PersonId& person, const std::string& pin) const;

@@ -5,6 +5,7 @@
 #include "db/engine.h"
 #include "db/permission.h"
 #include "db/refuse.h"
+#include "db/second.h"
 
 namespace wm::db {
 namespace {
@@ -32,6 +33,11 @@ bool makes_first_manager(const Action& action) {
   const auto* own = std::get_if<EnterShopFact>(&action);
   const auto* role = own == nullptr ? nullptr : std::get_if<RoleGiven>(&own->fact);
   return role != nullptr && role->role == Role::manager;
+}
+
+bool is_printed(const Action& action) {
+  const auto* own = std::get_if<EnterShopFact>(&action);
+  return own != nullptr && std::holds_alternative<Printed>(own->fact);
 }
 
 RecordId record_id(const std::string& command, std::size_t n) {
@@ -62,6 +68,8 @@ bool Store::Impl::without_manager(Instant t) const {
 
 Expected<void> Store::Impl::check_permission(const Command& command, Instant at, Instant recorded) {
   if (command.by.empty() && makes_first_manager(command.action) && without_manager(recorded)) return {};
+  // Whoever may look may print: what the paper said is noted whether somebody sits there or not.
+  if (command.by.empty() && is_printed(command.action)) return {};
   if (memory.person(command.by) == nullptr)
     return refuse("by", "Nobody sits at this station.", "Sit down with your PIN first.");
   const auto role =
@@ -70,6 +78,34 @@ Expected<void> Store::Impl::check_permission(const Command& command, Instant at,
     return refuse("by", memory.name(command.by) + " has no role at the desk.",
                   "A manager can give them one.");
   return allowed(*role, command.action, {memory, zone, command.by, command.from_paper, at, recorded});
+}
+
+std::int64_t Store::Impl::clock_jump() const {
+  std::optional<Instant> confirmed;
+  if (const auto& all = memory.of_kind("clock"); !all.empty()) {
+    const Entry& last = memory.entries()[all.back()];
+    if (last.recorded == memory.last_recorded()) confirmed = as<ClockConfirmed>(last.fact)->shown;
+  }
+  return watch.jump(now(), memory.last_recorded(), confirmed);
+}
+
+Expected<void> Store::Impl::check_clock(const Command& command, Instant clock_now) const {
+  const std::int64_t jump = clock_jump();
+  const bool confirms = std::holds_alternative<ConfirmClock>(command.action);
+  if (jump != 0 && !confirms) return tl::make_unexpected(clock_problem(zone, clock_now, jump));
+  if (jump == 0 && confirms) return refuse("clock", "The clock has not jumped.", "Nothing is left to do.");
+  return {};
+}
+
+Expected<void> Store::Impl::check_vouched(const Command& command, Instant recorded) {
+  if (!command.second) {
+    if (!needs_second(memory, command.action, recorded)) return {};
+    return refuse("second", "The rulebook asks that a second person vouches for this.",
+                  "Let another instructor or manager enter their PIN too.");
+  }
+  return check_second(memory, command.action, command.by, command.second->person, recorded).and_then([&] {
+    return verify_pin(command.second->person, command.second->pin).map([](const PersonId&) {});
+  });
 }
 
 Expected<PersonId> Store::Impl::verify_pin(const PersonId& person, const std::string& pin) {
@@ -126,11 +162,20 @@ Expected<Committed> Store::Impl::enter(const Command& command, bool founding) {
   const bool now_only = std::holds_alternative<PublishRulebook>(command.action);
   const Instant at = now_only ? recorded : command.at.value_or(recorded);
   if (auto fine = check_command(command, at); !fine) return tl::make_unexpected(fine.error());
-  if (!founding)
+  if (!founding) {
+    if (auto fine = check_clock(command, clock_now); !fine) return tl::make_unexpected(fine.error());
     if (auto fine = check_permission(command, at, recorded); !fine) return tl::make_unexpected(fine.error());
-  const Case c{memory, zone, recorded, at, founding, command.from_paper, [this]() -> Decider& {
-                 return current().decider();
-               }};
+    if (auto fine = check_vouched(command, recorded); !fine) return tl::make_unexpected(fine.error());
+  }
+  const Case c{memory,
+               zone,
+               recorded,
+               at,
+               founding,
+               command.from_paper,
+               [this]() -> Decider& { return current().decider(); },
+               clock_now,
+               clock_jump()};
   const PinDesk pins{
       [this](const PersonId& person, const std::string& pin) { return choose_pin(person, pin); },
       [&](const PersonId& person, const std::string& pin) {
@@ -143,6 +188,7 @@ Expected<Committed> Store::Impl::enter(const Command& command, bool founding) {
   auto made = plan(c, command.action, command.id, pins);
   if (!made) return tl::make_unexpected(made.error());
   auto done = write(command, c, std::move(*made), station);
+  if (done && std::holds_alternative<ConfirmClock>(command.action)) watch.believe(clock_now);
   // Each of these may take the last manager away: looked at once it has been done.
   if (done && managed && memory.managers(recorded).empty())
     return refuse("role", "The shop would be without a manager.", "Make somebody else a manager first.");
@@ -160,12 +206,13 @@ Expected<Committed> Store::Impl::write(const Command& command, const Case& c, Pl
                                        const std::string& station) {
   Committed done;
   done.number = memory.last_commit() + 1;
-  const Origin origin{action_word(command.action), c.founding ? "" : command.by, station, command.from_paper};
+  const Origin origin{action_word(command.action), c.founding ? "" : command.by, station, command.from_paper,
+                      command.second ? command.second->person : PersonId()};
   const auto enter_next = [&](AnyFact fact) -> Expected<ledger::Hash> {
     const std::size_t n = done.entries.size();
     done.entries.push_back({memory.last_order() + 1 + static_cast<std::int64_t>(n), done.number,
                             record_id(command.id, n), c.at, c.now, std::nullopt, std::move(fact), origin.by,
-                            command.from_paper, n == 0 ? command.note : ""});
+                            command.from_paper, n == 0 ? command.note : "", origin.second});
     return add(done.entries.back(), origin, plan.rulebook ? &*plan.rulebook : nullptr);
   };
   if (plan.signer && plan.signer->chosen) plan.facts.emplace_back(ShopFact(std::move(*plan.signer->chosen)));

@@ -161,6 +161,26 @@ struct Signature {
   std::string key, signature;
   WM_EQUAL(Signature);
 };
+/// Somebody whom an assessor has named as close to them: family, a partner. Where the rulebook says so the
+/// assessor does not sign for them. Ended by striking it out.
+struct Close {
+  PersonId person, other;
+  WM_EQUAL(Close);
+};
+/// A paper printed or saved. `digest`: SHA-256 of its text, page by page, in hexadecimal.
+struct Printed {
+  std::string title;
+  int pages = 0;
+  std::string digest;
+  WM_EQUAL(Printed);
+};
+/// A manager found the computer's clock right although it had jumped. `jumped`: seconds, ahead or (less than
+/// 0) back.
+struct ClockConfirmed {
+  Instant shown;
+  std::int64_t jumped = 0;
+  WM_EQUAL(ClockConfirmed);
+};
 /// Somebody's details, birth date and notes erased. `born_by`: they were born on this day or before, as had
 /// been proved; later than the birth date, which it does not tell.
 struct Erased {
@@ -170,15 +190,17 @@ struct Erased {
 };
 #undef WM_EQUAL
 
-using ShopFact = std::variant<RoleGiven, Join, Booking, Cancel, Attendance, Presence, Waiting, WaitingEnd,
-                              Restriction, SheetMarks, Tag, Reached, MachineAdded, Hours, StrikeOut,
-                              RulebookIssued, Details, PinChosen, Erased, Signature>;
+using ShopFact =
+    std::variant<RoleGiven, Join, Booking, Cancel, Attendance, Presence, Waiting, WaitingEnd, Restriction,
+                 SheetMarks, Tag, Reached, MachineAdded, Hours, StrikeOut, RulebookIssued, Details, PinChosen,
+                 Erased, Signature, Close, Printed, ClockConfirmed>;
 
 /// Whether a fact is never struck out: a strike-out itself, and what commands of their own make and undo.
 inline bool is_for_good(const ShopFact& fact) {
   return std::holds_alternative<StrikeOut>(fact) || std::holds_alternative<Details>(fact) ||
          std::holds_alternative<PinChosen>(fact) || std::holds_alternative<Erased>(fact) ||
-         std::holds_alternative<Signature>(fact);
+         std::holds_alternative<Signature>(fact) || std::holds_alternative<Printed>(fact) ||
+         std::holds_alternative<ClockConfirmed>(fact);
 }
 
 /// One line of the journal. `order` is the place in the one order of commits; `recorded` a label that never
@@ -193,6 +215,7 @@ struct Entry {
   PersonId entered_by;  // empty: the import that made the shop
   bool from_paper = false;
   std::string note;
+  PersonId second;  // who vouched for it beside `entered_by`; empty: nobody
   friend bool operator==(const Entry&, const Entry&) = default;
 };
 

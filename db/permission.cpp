@@ -68,6 +68,12 @@ Expected<void> own_today(const Action& action, const Occasion& o) {
   return refuse("record", "Only your own entries of today can be struck out here.", "Ask a manager.");
 }
 
+Expected<void> own_family(const Action& action, const Occasion& o) {
+  if (same(o, std::get<Close>(std::get<EnterShopFact>(action).fact).person, o.by)) return {};
+  return refuse("person", "Who is close to somebody is for themselves to say.",
+                "Let them sit down here, or ask a manager.");
+}
+
 /// Striking out a lock that is on takes it off: that needs what taking it off needs.
 Expected<void> not_anothers_lock(const Action& action, const Occasion& o) {
   const RecordId& id = std::get<StrikeOutRecord>(action).record;
@@ -79,7 +85,8 @@ Expected<void> not_anothers_lock(const Action& action, const Occasion& o) {
 Expected<void> by_hand(const Action& action) {
   const auto* own = std::get_if<EnterShopFact>(&action);
   if (own == nullptr) return {};
-  const bool made = is_for_good(own->fact) || std::holds_alternative<RulebookIssued>(own->fact);
+  const bool made = (is_for_good(own->fact) && !std::holds_alternative<Printed>(own->fact)) ||
+                    std::holds_alternative<RulebookIssued>(own->fact);
   if (made)
     return refuse("action", "This is not entered by hand.",
                   "Strike the record out, publish the rulebook, or correct the person.");
@@ -132,6 +139,9 @@ constexpr std::array table = {
     PermissionRow{"hours",          no,           no,        no,            yes},
     PermissionRow{"rulebook",       no,           no,        no,            yes},
     PermissionRow{"strike_out",     no,           own_today, own_today,     not_anothers_lock},
+    PermissionRow{"close",          no,           no,        own_family,    yes},
+    PermissionRow{"printed",        no,           yes,       yes,           yes},
+    PermissionRow{"clock",          no,           no,        no,            yes},
 };
 // clang-format on
 
@@ -176,6 +186,7 @@ std::string action_word(const Action& action) {
     std::string operator()(const PutOutOfService&) const { return "out_of_service"; }
     std::string operator()(const PublishRulebook&) const { return "rulebook"; }
     std::string operator()(const StrikeOutRecord&) const { return "strike_out"; }
+    std::string operator()(const ConfirmClock&) const { return "clock"; }
   };
   return std::visit(Words{}, action);
 }

@@ -70,6 +70,9 @@ struct Planner {
     plan.rulebook->recorded = c.now;
     return check_rulebook(c, *plan.rulebook).map([&] { return plan; });
   }
+  Expected<Plan> operator()(const ConfirmClock&) const {
+    return Plan{.facts = {own(ClockConfirmed{c.shown, c.jumped})}};
+  }
   Expected<Plan> operator()(const StrikeOutRecord& a) const {
     return one(own(StrikeOut{a.record, a.reason}));
   }

@@ -9,6 +9,7 @@
 #include "db/heads.h"
 #include "db/journal/known_shop.h"
 #include "db/refuse.h"
+#include "db/second.h"
 #include "db/sql/file.h"
 
 namespace wm::db {
@@ -66,6 +67,7 @@ Expected<Store> Store::open(const std::string& path, Clock clock, StoreOptions o
   auto zone = zone_of(impl->details);
   if (!zone) return tl::make_unexpected(zone.error());
   impl->zone = *zone;
+  impl->watch = ClockWatch(impl->options.passed, impl->now());
   return impl->load_again().map([&] { return Store(std::move(impl)); });
 }
 
@@ -99,6 +101,9 @@ Expected<Committed> Store::found(const std::vector<Command>& commands) {
 }
 
 bool Store::unsure() const { return impl_->unsure(); }
+
+std::int64_t Store::clock_jump() const { return impl_->clock_jump(); }
+bool Store::asks_for_second(const Action& action) const { return needs_second(impl_->memory, action, now()); }
 
 Expected<Role> Store::sit_down(const PersonId& person, const std::string& pin) {
   assert(std::this_thread::get_id() == impl_->owner);

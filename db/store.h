@@ -43,6 +43,9 @@ struct StoreOptions {
   std::size_t pin_memory = 0;
   /// What signing keys are sealed with beside a PIN: this computer's own, never in the store. Secret{}: none.
   ledger::Secret secret;
+  /// Seconds since some moment, whatever the clock is set to, by which a clock that jumps is found out.
+  /// Empty: only whether it lies behind the last entry is looked at.
+  std::function<std::int64_t()> passed;
   /// How long another program's write is waited for.
   int busy_ms = 1500;
 };
@@ -82,6 +85,12 @@ class Store {
   /// Whether the file may hold what the last commit said had failed: the disk failed as it was made final,
   /// and nothing could be read since. The same command once more, under the same id, is entered once.
   bool unsure() const;
+
+  /// How many seconds the clock has jumped, ahead or (less than 0) back: nothing but ConfirmClock is entered
+  /// then. 0: it can be believed.
+  std::int64_t clock_jump() const;
+  /// Whether the rulebook in force asks that a second person vouches for this.
+  bool asks_for_second(const Action& action) const;
 
   /// The role of whoever knows this PIN; wrong ones slow the station down.
   Expected<Role> sit_down(const PersonId& person, const std::string& pin);

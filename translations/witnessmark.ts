@@ -196,6 +196,15 @@
         <source>More steps follow: print this for all of them.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Ledger %1.</source>
+        <comment>a code of letters and figures</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Answer for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Diary</name>
@@ -368,6 +377,13 @@
     <message>
         <source>%1–%2</source>
         <comment>from a time to a time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Tr</name>
+    <message>
+        <source>The paper is out, but the journal does not say so.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1590,6 +1606,32 @@
     </message>
     <message>
         <source>%1 signed: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 named %2 as close to them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Printed: %1, %n page(s), text %2.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The computer&apos;s clock confirmed at %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closeness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper printed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clock</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2889,6 +2931,10 @@
         <source>Standings that rest on it now: %1.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Vouched for by</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::Legend</name>
@@ -3379,6 +3425,30 @@
         <source>Type the name instead, or give the card to a person on the page People</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The clock is right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This computer&apos;s clock shows %1, %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is before the last entry, or it was set back while the shop was open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was set ahead while the shop was open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be entered until it is put right, or a manager says here that it is right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clock counts as right from now on.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::MessageBar</name>
@@ -3804,6 +3874,70 @@
         <source>Blank the details</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Paused</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End this pause</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From now on they stand as their papers, lessons and check-outs say.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pause has ended.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close to them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No longer close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no longer close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Struck out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name somebody close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who is close to %1?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Family, a partner, a close friend</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the rulebook says so, neither signs a check-out for the other. Everybody at the desk can see it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Named as close.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>close</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::PersonBox</name>
@@ -3947,6 +4081,13 @@
     <message>
         <source>%1: %2</source>
         <comment>who, why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::Printed</name>
+    <message>
+        <source>The paper is out, but the journal does not say so.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4302,6 +4443,33 @@
     </message>
     <message>
         <source>%1 sits here, as %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::SecondFields</name>
+    <message>
+        <source>The rulebook asks for two: another instructor or manager looks at this and enters their own PIN.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The second person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Their PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>second person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is chosen yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type part of a name and choose with Enter</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -8,6 +8,7 @@
 #include <QTextDocument>
 
 #include "app/desk/tr.h"
+#include "app/print/printed.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -20,6 +21,14 @@ QString pdf_path(const QString& name) {
   QString file = name;
   file.replace(QRegularExpression("[^\\w]+"), "-");
   return folder.filePath(file + ".pdf");
+}
+
+/// By which somebody can tell later whether what the sheet was made from was changed since.
+QString ledger_words(const Session& session) {
+  const auto head = session.store().head(session.known());
+  return head ? DeskWords::tr("Ledger %1.", "a code of letters and figures")
+                    .arg(QString::fromStdString(ledger::to_text(ledger::shortened(*head))))
+              : QString();
 }
 
 }  // namespace
@@ -38,14 +47,14 @@ QString answer_sheet(const Session& session, const QString& name, const DeskAnsw
                      need.detail.toHtmlEscaped());
   for (const QString& line : answer.way + QStringList{next})
     if (!line.isEmpty()) html += QStringLiteral("<p>%1</p>").arg(line.toHtmlEscaped());
-  html += QStringLiteral("<p><small>%1<br>%2</small></p>")
+  html += QStringLiteral("<p><small>%1 %2<br>%3</small></p>")
               .arg(DeskWords::tr("As known on %1.")
                        .arg(long_day(session.known().value_or(session.now()), session.zone())),
-                   caution().toHtmlEscaped());
+                   ledger_words(session).toHtmlEscaped(), caution().toHtmlEscaped());
   return html;
 }
 
-Expected<QString> print_answer(const Session& session, const QString& name, const DeskAnswer& answer,
+Expected<QString> print_answer(Session& session, const QString& name, const DeskAnswer& answer,
                                const QString& next) {
   QTextDocument document;
   document.setHtml(answer_sheet(session, name, answer, next));
@@ -61,6 +70,10 @@ Expected<QString> print_answer(const Session& session, const QString& name, cons
     return tl::unexpected(
         Problem{"print", DeskWords::tr("The sheet could not be written to %1").arg(path).toStdString(),
                 DeskWords::tr("See whether that folder can be written to").toStdString()});
+  if (auto noted = note_printed(session, DeskWords::tr("Answer for %1").arg(name), document.pageCount(),
+                                document.toPlainText());
+      !noted)
+    return tl::unexpected(noted.error());
   return paper ? DeskWords::tr("Printed for %1.").arg(name)
                : DeskWords::tr("No printer is set up; written to %1.").arg(path);
 }

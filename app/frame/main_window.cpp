@@ -28,6 +28,9 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
       messages_(new MessageBar),
       banner_(new QFrame),
       banner_words_(new QLabel),
+      clock_(new QFrame),
+      clock_words_(new QLabel),
+      clock_right_(new KeyButton(tr("The clock is right"), Qt::CTRL | Qt::SHIFT | Qt::Key_T)),
       reader_(new CardReader(this)) {
   setWindowTitle(tr("%1 – Witnessmark").arg(QString::fromStdString(session.store().details().name)));
   setMinimumSize(1024, 640);
@@ -38,6 +41,7 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
   auto* column = new QVBoxLayout;
   column->setSpacing(0);
   column->addWidget(banner());
+  column->addWidget(clock_banner());
   column->addWidget(stack_, 1);
   column->addWidget(messages_);
   row->addLayout(column, 1);
@@ -53,6 +57,9 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     if (current()) current()->refresh();
   };
   connect(&session, &Session::seated_changed, this, draw_again);
+  connect(&session, &Session::seated_changed, this, [this] { show_clock(session_.store().clock_jump()); });
+  connect(&session, &Session::clock_jumped, this, &MainWindow::show_clock);
+  show_clock(session.store().clock_jump());
   connect(&session.backups(), &Backups::changed, this, draw_again);
   show_banner();
 }
@@ -70,6 +77,45 @@ QWidget* MainWindow::banner() {
   row->addWidget(banner_words_, 1);
   row->addWidget(back);
   return banner_;
+}
+
+QWidget* MainWindow::clock_banner() {
+  clock_->setObjectName("clock_banner");
+  clock_->setProperty("role", "banner");
+  auto* row = new QHBoxLayout(clock_);
+  row->setContentsMargins(20, 6, 20, 6);
+  clock_words_->setWordWrap(true);
+  clock_right_->setObjectName("clock_right");
+  connect(clock_right_, &KeyButton::clicked, this, &MainWindow::confirm_clock);
+  row->addWidget(clock_words_, 1);
+  row->addWidget(clock_right_);
+  return clock_;
+}
+
+void MainWindow::show_clock(qint64 jump) {
+  clock_->setVisible(jump != 0);
+  clock_right_->setVisible(session_.role() == db::Role::manager);
+  if (jump == 0) return;
+  const Zone& zone = session_.zone();
+  const Instant now = session_.now();
+  const QString shows =
+      tr("This computer's clock shows %1, %2.").arg(long_day(now, zone), clock_time(now, zone));
+  const QString how = jump < 0
+                          ? tr("That is before the last entry, or it was set back while the shop was open.")
+                          : tr("It was set ahead while the shop was open.");
+  clock_words_->setText(QStringList{
+      shows, how,
+      tr("Nothing can be entered until it is put right, or a manager says here that it is right.")}
+                            .join(' '));
+}
+
+void MainWindow::confirm_clock() {
+  const auto done = session_.commit(db::ConfirmClock{});
+  show_clock(session_.store().clock_jump());
+  if (done)
+    messages_->tell(tr("The clock counts as right from now on."));
+  else
+    messages_->tell_problem(done.error());
 }
 
 void MainWindow::show_banner() {

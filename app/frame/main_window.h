@@ -12,6 +12,8 @@
 
 namespace wm::app {
 
+class KeyButton;
+
 class MainWindow : public QWidget {
   Q_OBJECT
  public:
@@ -29,6 +31,9 @@ class MainWindow : public QWidget {
   void show_banner();
   void scanned(const QString& card);
   QWidget* banner();
+  QWidget* clock_banner();
+  void show_clock(qint64 jump);
+  void confirm_clock();
 
   Session& session_;
   Side* side_;
@@ -36,6 +41,9 @@ class MainWindow : public QWidget {
   MessageBar* messages_;
   QFrame* banner_;
   QLabel* banner_words_;
+  QFrame* clock_;  // shown while the clock can't be believed
+  QLabel* clock_words_;
+  KeyButton* clock_right_;
   CardReader* reader_;
   std::map<QString, Page*> made_;
   QString before_seat_ = "desk";

@@ -7,6 +7,7 @@
 #include <set>
 
 #include "app/lists/effects.h"
+#include "app/lists/second_fields.h"
 #include "app/widgets/key_button.h"
 #include "app/words/words.h"
 
@@ -192,6 +193,7 @@ void JournalPage::describe(const QString& id) {
   panel_->line(tr("Entered"),
                tr("%1, %2").arg(long_day(entry->recorded, zone), clock_time(entry->recorded, zone)));
   panel_->line(tr("By"), line.entered_by);
+  if (!entry->second.empty()) panel_->line(tr("Vouched for by"), reader_.name_of(entry->second));
   panel_->line(tr("From"), entry->from_paper ? tr("a paper from the past") : QString());
   panel_->line(tr("Note"), note_of(*entry));
   panel_->line(tr("Record"), tr("number %1").arg(entry->order));
@@ -222,12 +224,15 @@ void JournalPage::strike_out(const db::Entry& entry) {
   form->say(
       tr("It stays in the journal, struck out, with this reason and your name. From then on it counts for "
          "nothing."));
-  run_form(form, tr("Struck out."), [this, reason, id = entry.id]() -> Expected<db::Committed> {
+  const SecondFields second(session(), *form, db::StrikeOutRecord{entry.id, {}});
+  run_form(form, tr("Struck out."), [this, reason, second, id = entry.id]() -> Expected<db::Committed> {
     const std::string why = reason->text().simplified().toStdString();
     if (why.empty())
       return tl::unexpected(Problem{tr("why").toStdString(), tr("There is no reason yet").toStdString(),
                                     tr("Write why it is struck out").toStdString()});
-    return session().commit(db::StrikeOutRecord{id, why});
+    const auto vouched = second.second();
+    if (!vouched) return tl::unexpected(vouched.error());
+    return session().commit(db::StrikeOutRecord{id, why}, std::nullopt, {}, false, *vouched);
   });
 }
 

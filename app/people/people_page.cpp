@@ -76,7 +76,9 @@ void PeoplePage::describe(const QString& id) {
   if (person) {
     details(*person);
     joined_entries(person->id);
+    pauses(*person);
     weekly_hours(*person);
+    close_ones(*person);
     actions(*person);
   } else {
     panel_->heading(typed().isEmpty() ? tr("Nobody here yet") : tr("Nobody of that name"));

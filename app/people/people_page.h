@@ -21,6 +21,10 @@ class PeoplePage : public ListPage {
   void details(const db::Person& person);
   void joined_entries(const PersonId& person);
   void weekly_hours(const db::Person& person);
+  void pauses(const db::Person& person);
+  void end_pause(const RecordId& id);
+  void close_ones(const db::Person& person);
+  void name_close(const db::Person& person);
   void actions(const db::Person& person);
   void manager_actions(const db::Person& person);
 

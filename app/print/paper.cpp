@@ -101,12 +101,17 @@ void set_up(QPagedPaintDevice& device, const PaperText& text) { device.setPageLa
 
 bool paint_paper(QPagedPaintDevice& device, const PaperText& text, int pages, const DrawBody& draw) {
   QPainter painter(&device);
-  if (!painter.isActive()) return false;
-  const double scale = static_cast<double>(device.logicalDpiX()) / units_per_inch;
+  return painter.isActive() &&
+         draw_paper(painter, device.logicalDpiX(), text, pages, draw, [&] { return device.newPage(); });
+}
+
+bool draw_paper(QPainter& painter, int dpi, const PaperText& text, int pages, const DrawBody& draw,
+                const std::function<bool()>& new_page) {
+  const double scale = static_cast<double>(dpi) / units_per_inch;
   painter.scale(scale, scale);
   const QSizeF paper = printable(text);
   for (int page = 0; page < pages; ++page) {
-    if (page > 0 && !device.newPage()) return false;
+    if (page > 0 && !new_page()) return false;
     draw_head(painter, text, paper.width());
     painter.save();
     draw(painter, paper_body(text), page);

@@ -42,6 +42,10 @@ QRectF paper_body(const PaperText& text);
 using DrawBody = std::function<void(QPainter& painter, const QRectF& body, int page)>;
 
 void set_up(QPagedPaintDevice& device, const PaperText& text);
+/// Draws all pages on whatever the painter paints on, which has `dpi` dots to the inch; `new_page` begins
+/// another one.
+bool draw_paper(QPainter& painter, int dpi, const PaperText& text, int pages, const DrawBody& draw,
+                const std::function<bool()>& new_page);
 /// False where the device does not take it (no such printer, a full disk).
 bool paint_paper(QPagedPaintDevice& device, const PaperText& text, int pages, const DrawBody& draw);
 /// All or nothing: what stood at `path` stays until the whole paper is written. Answers the number of pages.

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 
+#include "app/print/paper_words.h"
 #include "app/rosters/door_layout.h"
 #include "app/rosters/roster_layout.h"
 #include "app/words/words.h"
@@ -85,6 +86,12 @@ Expected<int> write_roster_pdf(const RosterTable& table, const RosterChoice& cho
 Expected<int> write_roster_pdf(Session& session, const RosterChoice& choice, const QString& path,
                                PaperSize size) {
   return write_roster_pdf(roster_table(session, choice), choice, path, size);
+}
+
+RosterWords roster_words(const RosterTable& table, const RosterChoice& choice, PaperSize size) {
+  const Laid laid = lay(table, choice, size);
+  return {laid.text.title + ", " + laid.text.subtitle, paper_words(laid.text, laid.pages, laid.draw),
+          laid.pages};
 }
 
 bool print_roster(const RosterTable& table, const RosterChoice& choice, QPrinter& printer, PaperSize size) {

@@ -5,6 +5,7 @@
 #include <QPrintDialog>
 #include <QVBoxLayout>
 
+#include "app/print/printed.h"
 #include "app/rosters/roster_paper.h"
 #include "app/theme/theme.h"
 #include "app/widgets/key_button.h"
@@ -152,19 +153,26 @@ void RostersPage::ask_for_path() {
 void RostersPage::save_pdf(const QString& path) {
   const auto pages = write_roster_pdf(grid_->table(), choice(), path, paper_size());
   if (!pages) return emit tell_problem(pages.error());
+  if (!note(roster_words(grid_->table(), choice(), paper_size()))) return;
   emit tell(tr("Roster saved as %1. Pages: %2.").arg(path, QString::number(*pages)));
+}
+
+bool RostersPage::note(const RosterWords& words) {
+  const auto noted = note_printed(session(), words.title, words.pages, words.words);
+  if (!noted) emit tell_problem(noted.error());
+  return noted.has_value();
 }
 
 void RostersPage::print() {
   QPrinter printer(QPrinter::HighResolution);
   QPrintDialog dialog(&printer, this);
   if (dialog.exec() != QDialog::Accepted) return;
-  if (print_roster(grid_->table(), choice(), printer, paper_size()))
-    emit tell(tr("Roster sent to %1.").arg(printer.printerName()));
-  else
-    emit tell_problem({printer.printerName().toStdString(),
-                       tr("The printer did not take the roster.").toStdString(),
-                       tr("See whether it is on, or save a PDF and print that.").toStdString()});
+  const RosterWords words = roster_words(grid_->table(), choice(), paper_size());
+  if (!print_roster(grid_->table(), choice(), printer, paper_size()))
+    return emit tell_problem({printer.printerName().toStdString(),
+                              tr("The printer did not take the roster.").toStdString(),
+                              tr("See whether it is on, or save a PDF and print that.").toStdString()});
+  if (note(words)) emit tell(tr("Roster sent to %1.").arg(printer.printerName()));
 }
 
 }  // namespace wm::app

@@ -6,6 +6,7 @@
 
 #include "app/page/page.h"
 #include "app/rosters/roster_grid.h"
+#include "app/rosters/roster_paper.h"
 
 class QHBoxLayout;
 
@@ -30,6 +31,8 @@ class RostersPage : public Page {
   void show_tiers();
   void ask_for_path();
   void print();
+  /// Enters that a paper is out; false where that failed, which is told.
+  bool note(const RosterWords& words);
   QString summary() const;
 
   QLabel* heading_;

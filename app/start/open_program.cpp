@@ -6,6 +6,7 @@
 #include <QFileInfo>
 #include <QStandardPaths>
 #include <cstdio>
+#include <ctime>
 
 #include "app/cli/version.h"
 #include "app/start/computer_secret.h"
@@ -21,6 +22,12 @@ namespace {
 
 Instant real_now() { return {QDateTime::currentSecsSinceEpoch()}; }
 
+/// Since the computer was started, asleep or awake.
+std::int64_t seconds_passed() {
+  timespec now{};
+  return clock_gettime(CLOCK_BOOTTIME, &now) == 0 ? std::int64_t{now.tv_sec} : 0;
+}
+
 std::string store_path(const OpenWith& with) {
   if (!with.store.empty()) return with.store;
   const QDir folder(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation));
@@ -35,6 +42,7 @@ void tell(const std::string& path, const Problem& problem) {
 /// Where the secret cannot be had, the program works on: a PIN alone then guards the keys made here.
 db::StoreOptions store_options() {
   db::StoreOptions options;
+  options.passed = seconds_passed;
   auto secret = computer_secret();
   if (secret)
     options.secret = *secret;

@@ -217,6 +217,16 @@ struct Sentence {
   QString operator()(const db::Signature& r) const {
     return Words::tr("%1 signed: %2").arg(name(r.person), other(r.checkout));
   }
+  QString operator()(const db::Close& r) const {
+    return Words::tr("%1 named %2 as close to them.").arg(name(r.person), name(r.other));
+  }
+  QString operator()(const db::Printed& r) const {
+    return Words::tr("Printed: %1, %n page(s), text %2.", nullptr, r.pages)
+        .arg(QString::fromStdString(r.title), QString::fromStdString(r.digest.substr(0, 16)));
+  }
+  QString operator()(const db::ClockConfirmed& r) const {
+    return Words::tr("The computer's clock confirmed at %1.").arg(time(r.shown));
+  }
   QString operator()(const db::Erased& r) const {
     return Words::tr("Details of %1 erased.").arg(name(r.person));
   }
@@ -258,6 +268,9 @@ struct Kind {
   QString operator()(const db::Details&) const { return Words::tr("Details"); }
   QString operator()(const db::PinChosen&) const { return Words::tr("PIN"); }
   QString operator()(const db::Erased&) const { return Words::tr("Details"); }
+  QString operator()(const db::Close&) const { return Words::tr("Closeness"); }
+  QString operator()(const db::Printed&) const { return Words::tr("Paper printed"); }
+  QString operator()(const db::ClockConfirmed&) const { return Words::tr("Clock"); }
   QString operator()(const db::Signature&) const { return Words::tr("Check-out"); }
 };
 
@@ -277,6 +290,7 @@ struct People {
     if constexpr (requires { r.assessor; }) found.push_back(r.assessor);
     if constexpr (requires { r.supervisor; }) found.push_back(r.supervisor);
     if constexpr (requires { r.key_holder; }) found.push_back(r.key_holder);
+    if constexpr (std::is_same_v<T, db::Close>) found.push_back(r.other);
     if constexpr (requires { r.keep; }) found.insert(found.end(), {r.keep, r.other});
     if constexpr (requires { r.suspension; }) follow(r.suspension);
     if constexpr (requires { r.appointment; }) follow(r.appointment);

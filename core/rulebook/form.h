@@ -39,6 +39,7 @@ std::optional<std::vector<Gate>> gates(json::Reading& reading, json::Value value
 std::optional<std::vector<std::string>> modes(json::Reading& reading, json::Value value);
 std::optional<std::vector<Tier>> tiers(json::Reading& reading, json::Value value);
 std::optional<std::vector<MachineClass>> classes(json::Reading& reading, json::Value value);
+std::optional<std::vector<FourEyes>> four_eyes(json::Reading& reading, json::Value value);
 
 /// `valid` and `grace`, which make no sense the other way round.
 template <class A, class Need>
@@ -202,6 +203,8 @@ void form(A& a, Rulebook& r) {
   a.need("effective_from", r.effective_from, json::instant);
   a.need("recorded", r.recorded, json::instant);
   rules(a, r);
+  a.may("four_eyes", r.four_eyes, {}, four_eyes);
+  a.may("close_may_sign", r.close_may_sign, true, json::truth);
 }
 
 }  // namespace forms

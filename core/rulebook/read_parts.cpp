@@ -98,6 +98,16 @@ std::optional<std::vector<MachineClass>> classes(json::Reading& reading, json::V
   return json::list_of(formed<MachineClass>)(reading, value);
 }
 
+std::optional<std::vector<FourEyes>> four_eyes(json::Reading& reading, json::Value value) {
+  auto list = json::list_of(json::one_of({FourEyes::reinstate, FourEyes::strike_out}))(reading, value);
+  if (!list) return list;
+  std::vector<FourEyes> once = *list;
+  std::sort(once.begin(), once.end());
+  if (std::adjacent_find(once.begin(), once.end()) != once.end())
+    reading.mistake(value, "The same stands here twice.", "Write each once.");
+  return list;
+}
+
 std::optional<std::vector<std::string>> modes(json::Reading& reading, json::Value value) {
   // Modes need to differ within their class alone.
   json::NameScope outer = std::exchange(reading.names, {});

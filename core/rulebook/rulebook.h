@@ -140,12 +140,18 @@ struct MachineClass {
   friend bool operator==(const MachineClass&, const MachineClass&) = default;
 };
 
+/// What one person alone may not do: lift a suspension, strike out a signed check-out.
+enum class FourEyes { reinstate, strike_out };
+
+/// `four_eyes` and `close_may_sign` say who may enter what; no standing rests on them.
 struct Rulebook {
   int version = 1;
   Instant effective_from;
   Instant recorded;
   std::vector<Tier> tiers;
   std::vector<MachineClass> classes;
+  std::vector<FourEyes> four_eyes = {};  // each once
+  bool close_may_sign = true;            // whether an assessor signs for whom they have named as close
   friend bool operator==(const Rulebook&, const Rulebook&) = default;
 };
 

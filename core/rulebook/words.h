@@ -12,6 +12,10 @@ constexpr std::string_view word(Supervision supervision) {
   return supervision == Supervision::assessor ? "assessor" : "independent";
 }
 
+constexpr std::string_view word(FourEyes what) {
+  return what == FourEyes::reinstate ? "reinstate" : "strike_out";
+}
+
 inline std::string_view kind_word(const decltype(Requirement::need)& need) {
   static constexpr std::array<std::string_view, std::variant_size_v<decltype(Requirement::need)>> words = {
       "document",   "age",      "lesson",        "quiz",   "checkout", "practice",

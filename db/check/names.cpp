@@ -46,6 +46,7 @@ Expected<void> check(const Case& c, const F& f) {
   if constexpr (requires { f.key_holder; }) {
     if (!f.key_holder.empty()) person(f.key_holder, "key_holder");
   }
+  if constexpr (std::is_same_v<F, Close>) person(f.other, "other");
   if constexpr (std::is_same_v<F, Join>) person(f.keep, "keep"), person(f.other, "other");
   if constexpr (requires { f.target; }) {
     if (fine) fine = check_target(c, f.target);
@@ -64,8 +65,10 @@ Expected<void> check(const Case& c, const F& f) {
 
 }  // namespace
 
-std::string said(const Case& c, Instant t) {
-  const LocalTime local = c.zone.local(t);
+std::string said(const Case& c, Instant t) { return said(c.zone, t); }
+
+std::string said(const Zone& zone, Instant t) {
+  const LocalTime local = zone.local(t);
   const auto two = [](int n) { return (n < 10 ? "0" : "") + std::to_string(n); };
   return to_text(local.day) + " " + two(local.hour) + ":" + two(local.minute);
 }

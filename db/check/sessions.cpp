@@ -63,8 +63,26 @@ Expected<void> check_session(const Case& c, const Supervised& f) {
       "Choose who can; a manager may enter a paper from the past.");
 }
 
+Expected<void> check_not_close(const Case& c, const Checkout& f) {
+  const Rulebook* rulebook = c.decider().in_force(c.at);
+  if (rulebook == nullptr || rulebook->close_may_sign) return {};
+  for (const std::size_t i : c.memory.of_kind("close")) {
+    const Entry& entry = c.memory.entries()[i];
+    const Close& named = *as<Close>(entry.fact);
+    const bool these = (c.same(named.person, f.assessor) && c.same(named.other, f.person)) ||
+                       (c.same(named.person, f.person) && c.same(named.other, f.assessor));
+    if (these && !entry.voided)
+      return refuse(
+          "assessor",
+          c.memory.name(f.assessor) + " and " + c.memory.name(f.person) + " are close, by their own word.",
+          "Let another assessor watch and sign.");
+  }
+  return {};
+}
+
 Expected<void> check_assessor(const Case& c, const Checkout& f, const MachineId& machine) {
   if (!c.judges_ability()) return {};
+  if (auto fine = check_not_close(c, f); !fine) return fine;
   const std::string machine_class = machine.empty() ? "" : c.memory.class_of_machine(machine);
   const Rulebook* rulebook = c.decider().in_force(c.at);
   bool asked = false;

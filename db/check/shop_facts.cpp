@@ -9,6 +9,10 @@ Expected<void> check_said(const std::string& text, const char* where, const std:
   return refuse(where, what, "Say it in a few words.");
 }
 
+bool is_digest(const std::string& text) {
+  return text.size() == 64 && text.find_first_not_of("0123456789abcdef") == std::string::npos;
+}
+
 template <class F>
 Expected<void> check_exists(const Case& c, const RecordId& id, const char* where, const std::string& what) {
   if (c.memory.live<F>(id) != nullptr) return {};
@@ -70,6 +74,23 @@ struct CheckShopFact {
     return refuse("hours", "These are no hours of a day of the week.",
                   "Choose a weekday, a start and a later end.");
   }
+  Expected<void> operator()(const Close& f) const {
+    if (c.same(f.person, f.other))
+      return refuse("other", "Nobody is named as close to themselves.", "Choose somebody else.");
+    for (const std::size_t i : c.memory.of_kind("close")) {
+      const Entry& entry = c.memory.entries()[i];
+      const Close& named = *as<Close>(entry.fact);
+      if (!entry.voided && c.same(named.person, f.person) && c.same(named.other, f.other))
+        return refuse("other", "They have been named as close already.", "Nothing is left to do.");
+    }
+    return {};
+  }
+  Expected<void> operator()(const Printed& f) const {
+    return f.pages > 0 && is_digest(f.digest)
+               ? Expected<void>{}
+               : refuse("digest", "A printed paper has pages and a SHA-256 digest of its text.",
+                        "Print it once more.");
+  }
   Expected<void> operator()(const StrikeOut& f) const {
     return check_strike_out(c, f).and_then(
         [&] { return check_said(f.reason, "reason", "A record is struck out with a reason."); });
@@ -80,6 +101,7 @@ struct CheckShopFact {
   Expected<void> operator()(const PinChosen&) const { return {}; }
   Expected<void> operator()(const Erased&) const { return {}; }
   Expected<void> operator()(const Signature&) const { return {}; }
+  Expected<void> operator()(const ClockConfirmed&) const { return {}; }
 };
 
 }  // namespace
@@ -110,6 +132,8 @@ Expected<void> check_strike_out(const Case& c, const StrikeOut& f) {
     return refuse("record", "A PIN is not struck out.", "Let another be chosen.");
   if (as<Signature>(entry->fact) != nullptr)
     return refuse("record", "A signature is not struck out.", "Strike out the check-out that it is under.");
+  if (as<Printed>(entry->fact) != nullptr || as<ClockConfirmed>(entry->fact) != nullptr)
+    return refuse("record", "This says what was done, and stays.", "Nothing is left to do.");
   if (as<Erased>(entry->fact) != nullptr)
     return refuse("record", "What has been erased is gone.", "Enter the person anew.");
   if (entry->voided) return refuse("record", "This record is struck out already.", "Nothing is left to do.");

@@ -48,7 +48,7 @@ std::string value_at(const ByField& fields, const char* field) {
 
 Origin origin_in(const Json& leaf) {
   return {leaf.value("action", leaf.at("body").at("kind").get<std::string>()), leaf.value("by", ""),
-          leaf.value("station", "desk"), leaf.value("paper", false)};
+          leaf.value("station", "desk"), leaf.value("paper", false), leaf.value("second", "")};
 }
 
 tl::unexpected<Problem> unreadable(const std::exception& e) {
@@ -131,6 +131,7 @@ std::string to_leaf(std::int64_t commit, std::int64_t order, const Json& body, c
   if (!origin.by.empty()) leaf["by"] = origin.by;
   if (!note.empty()) leaf["note"] = note;
   if (origin.from_paper) leaf["paper"] = true;
+  if (!origin.second.empty()) leaf["second"] = origin.second;
   if (origin.station != "desk") leaf["station"] = origin.station;
   return leaf.dump();
 }
@@ -155,6 +156,7 @@ Expected<LeafContent> read_leaf(std::string_view leaf, const ByField& kept, std:
     entry.recorded = instant_in(body, "recorded");
     entry.entered_by = json.value("by", "");
     entry.from_paper = json.value("paper", false);
+    entry.second = json.value("second", "");
     entry.note = value_at(kept, "note");
     content.origin = origin_in(json);
     if (const char* field = personal_field(content.kind))

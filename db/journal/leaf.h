@@ -3,9 +3,9 @@
 //
 // A leaf is one line of JSON in the form of RFC 8785: an object with "commit", "order" and "body" (the record
 // itself), and where they say something "action" (what was done, where that is not the body's kind), "by"
-// (who sat there), "note" (a hash), "paper" (true: entered from a paper) and "station" ("quiz", "import";
-// else it was the desk). What is personal stands in it as a salted hash (personal.h). Keys that are names go
-// by their UTF-8 bytes.
+// (who sat there), "note" (a hash), "paper" (true: entered from a paper), "second" (who vouched for it too)
+// and "station" ("quiz", "import"; else it was the desk). What is personal stands in it as a salted hash
+// (personal.h). Keys that are names go by their UTF-8 bytes.
 #include <map>
 #include <nlohmann/json_fwd.hpp>
 #include <string>
@@ -25,6 +25,7 @@ struct Origin {
   std::string action, by;
   std::string station = "desk";  // or "quiz", "import"
   bool from_paper = false;
+  std::string second = {};
 };
 
 /// The values of an entry that are kept apart.

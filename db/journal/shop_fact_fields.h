@@ -39,6 +39,9 @@ template <class A> void fields(A& a, PinChosen& f) { a("person", f.person); a.ma
 template <class A> void fields(A& a, Signature& f) {
   a("checkout", f.checkout); a("person", f.person); a("key", f.key); a("signature", f.signature);
 }
+template <class A> void fields(A& a, Close& f) { a("person", f.person); a("other", f.other); }
+template <class A> void fields(A& a, Printed& f) { a("title", f.title); a("pages", f.pages); a("digest", f.digest); }
+template <class A> void fields(A& a, ClockConfirmed& f) { a("shown", f.shown); a("jumped", f.jumped); }
 template <class A> void fields(A& a, Erased& f) { a("person", f.person); a("born_by", f.born_by); }
 // clang-format on
 

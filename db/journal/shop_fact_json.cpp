@@ -30,6 +30,7 @@ std::string_view word_of(E value) {
 
 void put(Json& json, const std::string& value) { json = value; }
 void put(Json& json, int value) { json = value; }
+void put(Json& json, std::int64_t value) { json = value; }
 void put(Json& json, bool value) { json = value; }
 void put(Json& json, Instant value) { json = to_text(value); }
 void put(Json& json, Day value) { json = to_text(value); }
@@ -44,6 +45,7 @@ void put(Json& json, const std::vector<T>& values) {
 
 void take(const Json& json, std::string& value) { value = json.get<std::string>(); }
 void take(const Json& json, int& value) { value = json.get<int>(); }
+void take(const Json& json, std::int64_t& value) { value = json.get<std::int64_t>(); }
 void take(const Json& json, bool& value) { value = json.get<bool>(); }
 void take(const Json& json, Instant& value) {
   const auto instant = parse_instant(json.get<std::string>());
@@ -118,9 +120,10 @@ std::string_view word(Mark mark) { return word_of(mark); }
 
 std::string_view kind_word(const ShopFact& fact) {
   constexpr std::array<std::string_view, std::variant_size_v<ShopFact>> words = {
-      "role",        "join",        "booking", "cancel", "attendance", "presence",      "waiting",
-      "waiting_end", "restriction", "marks",   "tag",    "reached",    "machine_added", "hours",
-      "strike_out",  "rulebook",    "details", "pin",    "erased",     "signature"};
+      "role",          "join",        "booking",     "cancel",   "attendance", "presence",
+      "waiting",       "waiting_end", "restriction", "marks",    "tag",        "reached",
+      "machine_added", "hours",       "strike_out",  "rulebook", "details",    "pin",
+      "erased",        "signature",   "close",       "printed",  "clock"};
   return words[fact.index()];
 }
 

@@ -56,7 +56,7 @@ std::optional<std::string> read_body(LeafContent& leaf) {
 
 /// What may be left out is left out where it says nothing.
 bool says_nothing(const Members& all, const LeafContent& leaf) {
-  return all.text("action") == leaf.kind || all.text("by") == "" ||
+  return all.text("action") == leaf.kind || all.text("by") == "" || all.text("second") == "" ||
          (all.has("paper") && all.raw("paper") != "true") ||
          (all.has("station") && leaf.station != "quiz" && leaf.station != "import");
 }
@@ -67,7 +67,8 @@ std::optional<std::string> read_leaf(std::string_view text, LeafContent& leaf) {
   static thread_local Members all;
   leaf.commitments.clear();
   if (!Members::read(text, all)) return "it is not one JSON object in canonical form";
-  if (const auto key = all.unknown({"action", "body", "by", "commit", "note", "order", "paper", "station"});
+  if (const auto key =
+          all.unknown({"action", "body", "by", "commit", "note", "order", "paper", "second", "station"});
       !key.empty())
     return "it has a \"" + std::string(key) + "\"";
   const auto order = all.whole("order"), commit = all.whole("commit");

@@ -111,6 +111,9 @@ class RulebookMaker {
     book_.version = *whole(1, 1'000'000);
     book_.effective_from = *instant();
     book_.recorded = *instant();
+    if (*rc::gen::arbitrary<bool>()) book_.four_eyes.push_back(FourEyes::strike_out);
+    if (*rc::gen::arbitrary<bool>()) book_.four_eyes.push_back(FourEyes::reinstate);
+    book_.close_may_sign = *rc::gen::arbitrary<bool>();
     for (const int tier : *rc::gen::unique<std::vector<int>>(whole(1, 99)))
       book_.tiers.push_back({.tier = tier});
     if (book_.tiers.empty()) return book_;

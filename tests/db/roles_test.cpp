@@ -264,6 +264,22 @@ const std::vector<Line>& lines() {
        [](auto& e) {
          return own(StrikeOut{e.desk_entry, "wrong person"});
        }},
+      {"name whom the instructor is close to", "im",
+       [](auto&) {
+         return own(Close{"ivo", "kim"});
+       }},
+      {"name whom the desk is close to", "m",
+       [](auto&) {
+         return own(Close{"dee", "kim"});
+       }},
+      {"note a printed paper", "dimn",
+       [](auto&) {
+         return own(Printed{"Roster", 2, std::string(64, 'a')});
+       }},
+      {"enter a confirmed clock as a fact", "",
+       [](auto&) {
+         return own(ClockConfirmed{evening, 0});
+       }},
       {"enter a rulebook's line alone", "", [](auto&) { return own(RulebookIssued{7}); }},
   };
   return all;
@@ -278,7 +294,7 @@ TEST_CASE("Each role may enter what it is for, and nothing else") {
     bool quiz_station;
   };
   const std::vector<Seat> seats = {{'d', "dee", false},   {'i', "ivo", false}, {'m', "mia", false},
-                                   {'q', "mia", true},    {'-', "kim", false}, {'-', "", false},
+                                   {'q', "mia", true},    {'-', "kim", false}, {'n', "", false},
                                    {'-', "nobody", false}};
   TestShop prepared;
   const Records records = prepare(prepared);

@@ -67,6 +67,11 @@ Command noted(Command command, const std::string& note) {
   return command;
 }
 
+Command vouched(Command command) {
+  command.second = Second{"ivo", "2222"};
+  return command;
+}
+
 /// What the commands below refer to.
 std::vector<Command> groundwork() {
   return {command("lock", "dee", PutOutOfService{"b2", "6", "2", "fence loose", "dee"}),
@@ -76,7 +81,8 @@ std::vector<Command> groundwork() {
           noted(command("induction", "dee", fact(Document{"lou", "induction", {}})), "signed in pencil")};
 }
 
-/// Every alternative of Action, so that all that a command can write is written.
+/// Every alternative of Action, so that all that a command can write is written. A confirmed clock is written
+/// as a printed paper is, and would need one that has jumped.
 std::vector<std::pair<std::string, Command>> commands() {
   return {
       {"enter a person with a birth date", command("c1", "dee", EnterPerson{person("", "Noor"), Day{9000}})},
@@ -90,7 +96,10 @@ std::vector<std::pair<std::string, Command>> commands() {
       {"put a machine out of service",
        command("c9", "dee", PutOutOfService{"b1", "7", "3", "blade cracked", "dee"})},
       {"publish a rulebook", command("c10", "mia", PublishRulebook{small_rulebook(2, evening + 2 * day)})},
-      {"strike a record out", command("c11", "dee", StrikeOutRecord{"came", "it was kim"})}};
+      {"strike a record out", command("c11", "dee", StrikeOutRecord{"came", "it was kim"})},
+      {"strike a record out with a second",
+       vouched(command("c12", "mia", StrikeOutRecord{"came", "it was kim"}))},
+      {"note a printed paper", command("c13", "dee", own(Printed{"Roster", 2, std::string(64, 'a')}))}};
 }
 
 /// More than fits into little memory.

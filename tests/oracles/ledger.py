@@ -185,7 +185,7 @@ class Leaf:
 
     def read(self, said):
         body = self.body = said["body"]
-        if set(said) - {"action", "body", "by", "commit", "note", "order", "paper", "station"}:
+        if set(said) - {"action", "body", "by", "commit", "note", "order", "paper", "second", "station"}:
             return False
         numbers = all(isinstance(said.get(k), int) and not isinstance(said.get(k), bool) for k in ("order", "commit"))
         if not numbers or not isinstance(body.get("id"), str) or not isinstance(body.get("kind"), str):
@@ -195,7 +195,7 @@ class Leaf:
         if self.recorded is None or instant(body.get("at")) is None:
             return False
         self.paper, self.station = "paper" in said, said.get("station", "desk")
-        if said.get("action") == self.kind or said.get("by") == "" or said.get("paper", True) is not True:
+        if said.get("action") == self.kind or said.get("by") == "" or said.get("second") == "" or said.get("paper", True) is not True:
             return False
         if "station" in said and said["station"] not in ("quiz", "import"):
             return False

@@ -1,0 +1,31 @@
+#include "app/print/printed.h"
+
+#include <QCoreApplication>
+#include <QCryptographicHash>
+
+namespace wm::app {
+namespace {
+
+QString out_but_unsaid() {
+  return QCoreApplication::translate("wm::app::Printed",
+                                     "The paper is out, but the journal does not say so.");
+}
+
+}  // namespace
+
+std::string words_digest(const QString& words) {
+  return QCryptographicHash::hash(words.toUtf8(), QCryptographicHash::Sha256).toHex().toStdString();
+}
+
+Expected<void> note_printed(Session& session, const QString& title, int pages, const QString& words) {
+  return session.commit(db::EnterShopFact{db::Printed{title.toStdString(), pages, words_digest(words)}})
+      .map([](const db::Committed&) {})
+      .map_error([](Problem problem) {
+        problem.what = (Tr::tr("The paper is out, but the journal does not say so.") + ' ' +
+                        QString::fromStdString(problem.what))
+                           .toStdString();
+        return problem;
+      });
+}
+
+}  // namespace wm::app

@@ -1,0 +1,13 @@
+#pragma once
+// Printed papers in the journal: later somebody can tell whether a paper is one that came from here.
+#include "app/session.h"
+
+namespace wm::app {
+
+/// SHA-256 of a paper's words in UTF-8, in hexadecimal.
+std::string words_digest(const QString& words);
+/// Notes that a paper left the program. Where that can't be entered the paper is out all the same, and the
+/// Problem says so.
+Expected<void> note_printed(Session& session, const QString& title, int pages, const QString& words);
+
+}  // namespace wm::app

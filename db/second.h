@@ -1,0 +1,16 @@
+#pragma once
+// Four eyes: what one person alone may not enter where the rulebook says so.
+#include "db/command.h"
+#include "db/journal/memory.h"
+
+namespace wm::db {
+
+/// Whether the rulebook in force at t asks that a second person vouches for this: to lift a suspension, by
+/// ending it or by striking it out; to strike out a check-out that was signed.
+bool needs_second(const Memory& memory, const Action& action, Instant t);
+/// That this person may be the second beside `by`: an instructor or a manager, another one, and not whom it
+/// is about. Their PIN is for the store to test.
+Expected<void> check_second(const Memory& memory, const Action& action, const PersonId& by,
+                            const PersonId& second, Instant t);
+
+}  // namespace wm::db
