@@ -7,8 +7,10 @@
 #include "app/frame/main_window.h"
 #include "app/frame/pages.h"
 #include "app/theme/theme.h"
+#include "db/journal/subject.h"
 #include "small_shop.h"
 
+using namespace wm;
 using namespace wm::app;
 
 class KeysTest : public QObject {
@@ -51,6 +53,26 @@ class KeysTest : public QObject {
   }
 
  private slots:
+  void a_clock_that_jumped_is_shown_and_confirmed_by_a_manager() {
+    apply_theme(*qApp, Shade::light);
+    SmallShop shop;
+    MainWindow window(*shop.session);
+    window.show();
+    auto* banner = window.findChild<QFrame*>("clock_banner");
+    auto* right = window.findChild<QAbstractButton*>("clock_right");
+    QVERIFY(!banner->isVisible());
+    const db::Printed paper{"Roster", 1, std::string(64, 'a')};
+    QVERIFY(shop.session->commit(db::EnterShopFact{paper}));
+    shop.now = shop.now - 5 * 3600;
+    QTRY_VERIFY(banner->isVisible());
+    QVERIFY(!right->isVisible());
+    QVERIFY(shop.session->sit_down("rosa", "1111"));
+    QVERIFY(right->isVisible());
+    QTest::keyClick(&window, Qt::Key_T, Qt::ControlModifier | Qt::ShiftModifier);
+    QVERIFY(!banner->isVisible());
+    QVERIFY(db::as<db::ClockConfirmed>(shop.session->store().entries().back().fact));
+  }
+
   void no_two_keys_of_a_page_clash() {
     apply_theme(*qApp, Shade::light);
     SmallShop shop;

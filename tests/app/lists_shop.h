@@ -52,6 +52,18 @@ class ListsShop {
     QVERIFY(QTest::qWaitForWindowActive(&page));
   }
 
+  /// Publishes the rulebook once more with what `change` makes of it, in force two minutes on. A manager must
+  /// sit here.
+  template <class Change>
+  void change_rules(Change change) {
+    Rulebook book = session_->store().rulebooks().back();
+    ++book.version;
+    book.effective_from = session_->now() + 60;
+    change(book);
+    enter(db::PublishRulebook{book});
+    wait(120);
+  }
+
  private:
   static db::Person named(const PersonId& id, const std::string& given, const std::string& family,
                           const std::string& number, const std::string& nickname = {}) {

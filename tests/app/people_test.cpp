@@ -3,6 +3,7 @@
 #include "app/people/import_view.h"
 #include "app/people/match.h"
 #include "app/people/people_page.h"
+#include "app/widgets/person_box.h"
 #include "lists_shop.h"
 
 using namespace wm;
@@ -144,6 +145,52 @@ class PeopleTest : public QObject {
     type(shop.page, "They are sisters");
     press(shop.page, Qt::Key_Return);
     QCOMPARE(shop.session().store().joined("huong"), PersonId("huong"));
+  }
+
+  void a_pause_is_ended_by_two_where_the_rulebook_asks_for_it() {
+    Shown<PeoplePage> shop("mia");
+    const RecordId pause = shop.enter(db::EnterFact{Suspend{"ines", Everything{}, std::nullopt}});
+    shop.change_rules([](Rulebook& book) { book.four_eyes = {FourEyes::reinstate}; });
+    type(shop.page, "nena");
+    QVERIFY2(seen_on(shop.page).contains("paused on all machines"), qPrintable(seen_on(shop.page)));
+    QTest::mouseClick(shop.page.findChild<QPushButton*>("end_pause"), Qt::LeftButton);
+    type(shop.page, "She has seen the video");
+    press(shop.page, Qt::Key_Return);
+    QVERIFY(shop.page.findChild<QLabel*>("problem")->isVisible());  // nobody vouches for it yet
+    shop.page.findChild<PersonBox*>("second")->set_person("ivo");
+    auto* pin = shop.page.findChild<QLineEdit*>("second_pin");
+    QCOMPARE(pin->echoMode(), QLineEdit::Password);
+    pin->setText("2223");
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY(shop.page.findChild<QLabel*>("problem")->text().contains("PIN"));
+    QVERIFY(pin->text().isEmpty());
+    pin->setText("2222");
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
+    const db::Entry& end = shop.session().store().entries().back();
+    QCOMPARE(std::get<Reinstate>(std::get<Fact>(end.fact)).suspension, pause);
+    QCOMPARE(end.second, PersonId("ivo"));
+    QCOMPARE(end.note, std::string("She has seen the video"));
+    QVERIFY(!shop.page.findChild<QPushButton*>("end_pause"));
+  }
+
+  void an_instructor_names_who_is_close_and_takes_it_back() {
+    Shown<PeoplePage> shop("ivo");
+    type(shop.page, "nena");
+    QVERIFY(!shop.page.findChild<QPushButton*>("close"));  // she signs nothing
+    shop.page.findChild<QLineEdit*>("search")->clear();
+    type(shop.page, "okafor");
+    QVERIFY(!shop.page.findChild<QPushButton*>("close"));  // hers to say, or a manager's
+    shop.page.findChild<QLineEdit*>("search")->clear();
+    type(shop.page, "ivo");
+    QTest::mouseClick(shop.page.findChild<QPushButton*>("close"), Qt::LeftButton);
+    shop.page.findChild<PersonBox*>("close_to")->set_person("ines");
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
+    const auto named =
+        std::get<db::Close>(std::get<db::ShopFact>(shop.session().store().entries().back().fact));
+    QCOMPARE(named, (db::Close{"ivo", "ines"}));
+    QVERIFY(seen_on(shop.page).contains("Close to them"));
+    QTest::mouseClick(shop.page.findChild<QPushButton*>("end_close"), Qt::LeftButton);
+    QVERIFY(!seen_on(shop.page).contains("Close to them"));
   }
 
   void roles_are_the_managers_to_give() {

@@ -3,9 +3,11 @@
 #include <QRegularExpression>
 #include <map>
 
+#include "app/print/printed.h"
 #include "app/rosters/door_layout.h"
 #include "app/rosters/roster_paper.h"
 #include "app/rosters/rosters_page.h"
+#include "db/journal/subject.h"
 #include "demo_shop.h"
 #include "lists_shop.h"
 
@@ -286,11 +288,43 @@ class RostersTest : public QObject {
     QVERIFY(!run_pdftotext({shop.file("two.pdf"), "-"}).contains("Hand tools"));
   }
 
+  void what_is_noted_of_a_paper_are_the_words_on_it() {
+    ListsShop shop;
+    const RosterTable table = roster_table(shop.session(), {});
+    const QString pdf = shop.file("words.pdf");
+    QVERIFY(write_roster_pdf(table, {}, pdf, PaperSize::a4));
+    const RosterWords noted = roster_words(table, {}, PaperSize::a4);
+    QCOMPARE(noted.words.count('\f'), noted.pages);
+    static const QRegularExpression space("\\s+");
+    const auto words_in = [](const QString& text) {
+      QStringList words = text.normalized(QString::NormalizationForm_C).split(space, Qt::SkipEmptyParts);
+      words.sort();
+      return words;
+    };
+    QCOMPARE(words_in(noted.words), words_in(run_pdftotext({"-layout", pdf, "-"})));
+    QCOMPARE(words_digest(""),
+             std::string("e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855"));
+  }
+
+  void a_saved_roster_is_in_the_journal_whoever_sits_there() {
+    Shown<RostersPage> shop;
+    const QString said =
+        roster_words(roster_table(shop.session(), shop.page.choice()), shop.page.choice(), paper_size())
+            .words;
+    shop.page.save_pdf(shop.file("noted.pdf"));
+    const db::Entry& last = shop.session().store().entries().back();
+    const auto printed = std::get<db::Printed>(std::get<db::ShopFact>(last.fact));
+    QVERIFY(last.entered_by.empty());
+    QVERIFY2(printed.title.starts_with("Who may use what, Hollow Oak Workshop"), printed.title.c_str());
+    QCOMPARE(printed.digest, words_digest(said));
+  }
+
   void a_pdf_that_cannot_be_written_is_told_and_nothing_is_left() {
     Shown<RostersPage> shop;
     QSignalSpy told(&shop.page, &Page::tell_problem);
     shop.page.save_pdf(shop.file("no/such/folder/roster.pdf"));
     QCOMPARE(told.count(), 1);
+    for (const db::Entry& entry : shop.session().store().entries()) QVERIFY(!db::as<db::Printed>(entry.fact));
   }
 
   void letter_is_north_american_and_the_rest_prints_on_a4() {
