@@ -45,6 +45,20 @@ Expected<bool> Store::Impl::load_new() {
   return memory.last_commit() != before;
 }
 
+Expected<bool> Store::Impl::catch_up() {
+  auto reading = Transaction::begin_reading(*connection);
+  if (!reading) return tl::make_unexpected(reading.error());
+  auto added = load_new();
+  if (!added) return added;
+  return reading->commit().map([&] { return *added; });
+}
+
+Expected<void> Store::Impl::adopt(Memory read, CurrentShop worked_out) {
+  memory = std::move(read);
+  current_ = std::move(worked_out);
+  return catch_up().map([](bool) {});
+}
+
 Expected<bool> Store::Impl::erased_since(std::int64_t order) {
   auto erased = connection->run("SELECT 1 FROM records WHERE kind = 'erased' AND ord > ? LIMIT 1",
                                 {static_cast<qlonglong>(order)});

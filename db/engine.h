@@ -29,6 +29,10 @@ struct Store::Impl {
   Expected<void> load_again();
   /// Reads what other programs have added; true where there was something. Inside a transaction.
   Expected<bool> load_new();
+  /// As load_new, in a transaction of its own.
+  Expected<bool> catch_up();
+  /// Begins with what was read before, and reads on from there.
+  Expected<void> adopt(Memory read, CurrentShop worked_out);
   Instant now() const { return clock() + details.demo_clock; }
 
   /// The shop as known now.

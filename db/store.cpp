@@ -52,7 +52,48 @@ Expected<Store> Store::create(const std::string& path, const ShopDetails& detail
   });
 }
 
+struct ReadAhead::Content {
+  Memory memory;
+  CurrentShop current;
+};
+
+ReadAhead::ReadAhead(std::unique_ptr<Content> content) : content_(std::move(content)) {}
+ReadAhead::ReadAhead(ReadAhead&&) noexcept = default;
+ReadAhead& ReadAhead::operator=(ReadAhead&&) noexcept = default;
+ReadAhead::~ReadAhead() = default;
+
+Expected<ReadAhead> ReadAhead::read(const std::string& path, const StoreOptions& options) {
+  auto connection = open_file(path, options);
+  if (!connection) return tl::make_unexpected(connection.error());
+  const auto details = read_details(**connection);
+  if (!details) return tl::make_unexpected(details.error());
+  const auto zone = zone_of(*details);
+  if (!zone) return tl::make_unexpected(zone.error());
+  auto reading = Transaction::begin_reading(**connection);
+  if (!reading) return tl::make_unexpected(reading.error());
+  auto content = std::make_unique<Content>();
+  if (auto done = read_new(**connection, content->memory); !done) return tl::make_unexpected(done.error());
+  if (auto done = reading->commit(); !done) return tl::make_unexpected(done.error());
+  (void)content->current.of(content->memory, *zone);
+  return ReadAhead(std::move(content));
+}
+
 Expected<Store> Store::open(const std::string& path, Clock clock, StoreOptions options) {
+  return connect(path, std::move(clock), std::move(options)).and_then([](std::unique_ptr<Impl> impl) {
+    return impl->load_again().map([&] { return Store(std::move(impl)); });
+  });
+}
+
+Expected<Store> Store::open(const std::string& path, Clock clock, StoreOptions options, ReadAhead ahead) {
+  return connect(path, std::move(clock), std::move(options)).and_then([&](std::unique_ptr<Impl> impl) {
+    return impl->adopt(std::move(ahead.content_->memory), std::move(ahead.content_->current)).map([&] {
+      return Store(std::move(impl));
+    });
+  });
+}
+
+Expected<std::unique_ptr<Store::Impl>> Store::connect(const std::string& path, Clock clock,
+                                                      StoreOptions options) {
   if (sodium_init() < 0)
     return refuse("pin", "This computer gives no random numbers.", "Restart it, then try again.");
   auto impl = std::make_unique<Impl>();
@@ -68,7 +109,7 @@ Expected<Store> Store::open(const std::string& path, Clock clock, StoreOptions o
   if (!zone) return tl::make_unexpected(zone.error());
   impl->zone = *zone;
   impl->watch = ClockWatch(impl->options.passed, impl->now());
-  return impl->load_again().map([&] { return Store(std::move(impl)); });
+  return impl;
 }
 
 const ShopDetails& Store::details() const { return impl_->details; }
@@ -162,11 +203,7 @@ std::int64_t Store::last_commit() const { return impl_->memory.last_commit(); }
 
 Expected<bool> Store::refresh() {
   assert(std::this_thread::get_id() == impl_->owner);
-  auto reading = Transaction::begin_reading(*impl_->connection);
-  if (!reading) return tl::make_unexpected(reading.error());
-  auto added = impl_->load_new();
-  if (!added) return added;
-  return reading->commit().map([&] { return *added; });
+  return impl_->catch_up();
 }
 
 }  // namespace wm::db

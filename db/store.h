@@ -50,6 +50,22 @@ struct StoreOptions {
   int busy_ms = 1500;
 };
 
+/// All that a file holds, read and worked out on any thread, for a store to be opened with.
+class ReadAhead {
+ public:
+  /// Brings an older file up to date; refuses what Store::open refuses.
+  static Expected<ReadAhead> read(const std::string& path, const StoreOptions& options = {});
+  ReadAhead(ReadAhead&&) noexcept;
+  ReadAhead& operator=(ReadAhead&&) noexcept;
+  ~ReadAhead();
+
+ private:
+  friend class Store;
+  struct Content;
+  explicit ReadAhead(std::unique_ptr<Content> content);
+  std::unique_ptr<Content> content_;
+};
+
 /// Owned by the thread that opened it; another thread's call is a mistake of the program (asserted).
 class Store {
  public:
@@ -62,6 +78,8 @@ class Store {
   /// Opens a store, migrating an older one. Refuses what is not ours, from a newer version, on a network
   /// folder, locked by another program or damaged, in a sentence each.
   static Expected<Store> open(const std::string& path, Clock clock, StoreOptions options = {});
+  /// The same with what was read ahead; only what was committed since is read.
+  static Expected<Store> open(const std::string& path, Clock clock, StoreOptions options, ReadAhead ahead);
   Store(Store&&) noexcept;
   Store& operator=(Store&&) noexcept;
   ~Store();
@@ -125,6 +143,8 @@ class Store {
 
  private:
   struct Impl;
+  /// Without what the file holds.
+  static Expected<std::unique_ptr<Impl>> connect(const std::string& path, Clock clock, StoreOptions options);
   explicit Store(std::unique_ptr<Impl> impl);
   std::unique_ptr<Impl> impl_;
 };

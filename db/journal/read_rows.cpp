@@ -1,30 +1,11 @@
 #include "db/journal/rows.h"
+#include "db/journal/some_rows.h"
 #include "db/refuse.h"
 
 namespace wm::db {
 namespace {
 
 std::int64_t number(const QVariant& v) { return v.toLongLong(); }
-
-/// What had been proved of the ages of those who have been erased.
-using Proved = std::map<PersonId, std::optional<Day>>;
-
-Expected<Proved> read_proved(Connection& connection) {
-  Proved proved;
-  Expected<void> done;
-  auto walked = connection.each("SELECT leaf FROM records WHERE kind = 'erased' ORDER BY ord",
-                                [&](const QSqlQuery& row) {
-                                  auto content = read_leaf(text(row.value(0)), {}, std::nullopt);
-                                  if (!content) {
-                                    done = tl::make_unexpected(content.error());
-                                    return;
-                                  }
-                                  const auto* erased = as<Erased>(content->entry.fact);
-                                  proved[erased->person] = erased->born_by;
-                                });
-  if (walked) walked = done;
-  return walked.map([&] { return std::move(proved); });
-}
 
 /// What is kept apart, in step with the records that it belongs to.
 class KeptRows {
@@ -55,11 +36,7 @@ Expected<void> add_row(const Connection& connection, const QSqlQuery& row, const
                        const Proved& proved, Memory& memory) {
   const auto erased = proved.find(text(row.value(2)));
   auto content = read_leaf(text(row.value(3)), kept, erased == proved.end() ? std::nullopt : erased->second);
-  if (!content)
-    return refuse(connection.path(),
-                  "The file is damaged: record '" + text(row.value(1)) + "' cannot be read (" +
-                      content.error().where + ": " + content.error().what + ").",
-                  "Bring back the last backup, and keep this file.");
+  if (!content) return damaged_record(connection.path(), text(row.value(1)), content.error());
   if (content->blank) {
     memory.skip(content->entry);
     return {};

@@ -163,6 +163,12 @@ Expected<bool> is_before_ledger(Connection& connection) {
   });
 }
 
+Expected<bool> is_of_newest_version(Connection& connection) {
+  return connection.value(dialect::read_version).map([](const QVariant& version) {
+    return version.toInt() == newest_version();
+  });
+}
+
 Expected<std::int64_t> commits_in(Connection& connection) {
   const auto earlier = is_before_ledger(connection);
   if (!earlier) return tl::make_unexpected(earlier.error());

@@ -16,6 +16,8 @@ Expected<std::unique_ptr<Connection>> create_file(const std::string& path, const
 Expected<std::unique_ptr<Connection>> open_to_read(const std::string& path);
 /// Whether a file is of a version before every change was a record. The next two know both.
 Expected<bool> is_before_ledger(Connection& connection);
+/// Whether a file has all the tables and indexes that this program knows.
+Expected<bool> is_of_newest_version(Connection& connection);
 Expected<std::int64_t> commits_in(Connection& connection);
 /// The id of the first command; empty where there was none.
 Expected<std::string> first_command(Connection& connection);

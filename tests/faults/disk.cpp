@@ -216,6 +216,10 @@ Files Disk::leftovers() {
       for (const std::string& name : takes_new ? both.second : both.first) left[name] = left_of(*node, name);
     }
   }
+  // A name that another file takes is never nobody's in between: rename replaces it in one (POSIX.1-2017,
+  // rename).
+  for (const auto& [name, node] : safe_names_)
+    if (!left.contains(name) && now.contains(name)) left[name] = left_of(*node, name);
   return left;
 }
 
