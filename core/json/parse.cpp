@@ -6,6 +6,11 @@
 
 namespace wm::json {
 
+namespace {
+// A million records are 200 MB and ten million values; a value takes 80 bytes here.
+constexpr std::size_t largest_text = 512u << 20, most_values = 30'000'000;
+}  // namespace
+
 class TreeBuilder {
  public:
   Tree tree;
@@ -14,6 +19,7 @@ class TreeBuilder {
   std::string last_token, message;
   /// The last token is a number too big for any floating-point type, which is JSON all the same.
   bool overflow = false;
+  bool too_many = false;
 
   bool null() { return add(Kind::null); }
   bool boolean(bool value) { return add(Kind::truth, value); }
@@ -24,10 +30,10 @@ class TreeBuilder {
   }
   bool number_float(double, const std::string&) { return add(Kind::other_number); }
   bool string(std::string& value) {
-    add(Kind::text);
+    const bool added = add(Kind::text);
     tree.nodes_.back().from = append(value);
     tree.nodes_.back().size = value.size();
-    return true;
+    return added;
   }
   bool binary(std::vector<std::uint8_t>&) { return false; }  // JSON texts hold none
   bool start_object(std::size_t) { return open(Kind::object); }
@@ -76,13 +82,14 @@ class TreeBuilder {
       parent.children.push_back(tree.nodes_.size());
     }
     tree.nodes_.push_back(node);
-    return true;
+    too_many = tree.nodes_.size() > most_values;
+    return !too_many;
   }
 
   bool open(Kind kind) {
-    add(kind);
+    const bool added = add(kind);
     open_.push_back({tree.nodes_.size() - 1, {}});
-    return true;
+    return added;
   }
 
   bool close() {
@@ -140,10 +147,14 @@ Problem not_json(std::string_view text, std::size_t at, const std::string& why) 
 }  // namespace
 
 Expected<Tree> Tree::parse(std::string_view given) {
+  if (given.size() > largest_text)
+    return tl::unexpected(Problem{"", "The text is larger than 512 MiB.", "Divide it into smaller files."});
   std::string text(given);
   // A number that overflows stops the library although it is JSON. Another number in its place, one that is
   // refused as well, lets the rest of the text be read. Each costs another reading, so not without end.
-  for (int readings = 0;; ++readings) {
+  constexpr std::size_t most_read_again = 64u << 20;
+  const std::size_t most_readings = std::min<std::size_t>(100, most_read_again / (given.size() + 1));
+  for (std::size_t readings = 0;; ++readings) {
     TreeBuilder builder;
     if (nlohmann::json::sax_parse(text, &builder)) {
       // The library takes a zero byte for the end of the text.
@@ -151,8 +162,10 @@ Expected<Tree> Tree::parse(std::string_view given) {
         return tl::unexpected(not_json(given, zero, "a zero byte stands here"));
       return std::move(builder.tree);
     }
+    if (builder.too_many)
+      return tl::unexpected(
+          Problem{"", "There are more than 30 million values in it.", "Divide it into smaller files."});
     const std::size_t at = std::min(std::max<std::size_t>(builder.stopped_at, 1) - 1, given.size());
-    constexpr int most_readings = 100;
     const std::size_t token = builder.last_token.size();
     if (!builder.overflow || readings == most_readings || token > builder.stopped_at)
       return tl::unexpected(

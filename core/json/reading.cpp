@@ -47,6 +47,17 @@ bool is_kind(Reading& reading, Value value, Kind kind, std::string_view article)
 
 }  // namespace
 
+void Reading::mistake(Value at, std::string what, std::string remedy) {
+  constexpr std::size_t most = 10'000, most_bytes = 8'000'000;
+  if (mistakes_.size() == most || kept_bytes_ > most_bytes) {
+    ++more_;
+    return;
+  }
+  Problem problem{at.pointer(), std::move(what), std::move(remedy)};
+  kept_bytes_ += problem.where.size() + problem.what.size() + problem.remedy.size();
+  mistakes_.push_back({at.place(), std::move(problem)});
+}
+
 void Reading::repeated_keys(const Tree& tree) {
   for (const Value value : tree.repeated())
     mistake(value, "The field " + in_quotes(value.key()) + " stands here for the second time.",
@@ -71,6 +82,9 @@ std::vector<Problem> Reading::in_order() && {
                    [](const Placed& a, const Placed& b) { return a.place < b.place; });
   std::vector<Problem> problems;
   for (Placed& placed : mistakes_) problems.push_back(std::move(placed.problem));
+  if (more_ > 0)
+    problems.push_back({"", "There are " + std::to_string(more_) + " more mistakes.",
+                        "Correct those before this one, then read the file again."});
   return problems;
 }
 

@@ -35,13 +35,12 @@ struct NameScope {
 /// What reading a text brings up besides the things read.
 class Reading {
  public:
-  void mistake(Value at, std::string what, std::string remedy) {
-    mistakes_.push_back({at.place(), {at.pointer(), std::move(what), std::move(remedy)}});
-  }
+  /// The first ten thousand are kept, or 8 MB of sentences; the others are counted.
+  void mistake(Value at, std::string what, std::string remedy);
   /// Every repeated key of the text.
   void repeated_keys(const Tree& tree);
-  std::size_t mistakes() const { return mistakes_.size(); }
-  /// In order of the file.
+  std::size_t mistakes() const { return mistakes_.size() + more_; }
+  /// In order of the file; where some were not kept, a last one says how many.
   std::vector<Problem> in_order() &&;
   /// Finds fault with every name of `names` that is defined twice, at its second definition.
   void repeated_names();
@@ -56,6 +55,7 @@ class Reading {
     Problem problem;
   };
   std::vector<Placed> mistakes_;
+  std::size_t kept_bytes_ = 0, more_ = 0;
 };
 
 // Each reads one value, or says what is wrong with it. They are handed to Fields below.

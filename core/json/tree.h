@@ -53,7 +53,8 @@ class Value {
 class Tree {
  public:
   /// Refuses what isn't JSON with "line L, column C" (columns counted in code points): wrong syntax, UTF-8
-  /// that isn't, anything after the one value. A byte order mark at the start is passed over.
+  /// that isn't, anything after the one value. A byte order mark at the start is passed over. Refuses what is
+  /// larger than 512 MiB or has more than 30 million values.
   static Expected<Tree> parse(std::string_view text);
 
   Value root() const { return {this, 0}; }

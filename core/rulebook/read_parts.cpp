@@ -1,4 +1,5 @@
 // The parts of a rulebook that have a form of their own.
+#include <set>
 #include <utility>
 
 #include "core/json/kinds.h"
@@ -128,12 +129,14 @@ std::optional<ModeGates> mode_gates(json::Reading& reading, json::Value value,
     json::Fields(reading, value).finish();
     return std::nullopt;
   }
+  const std::set<std::string_view> known =
+      modes ? std::set<std::string_view>(modes->begin(), modes->end()) : std::set<std::string_view>();
   ModeGates all;
   for (std::size_t i = 0; i < value.size(); ++i) {
     const json::Value list = value[i];
     if (list.repeated()) continue;
     const std::string mode(list.key());
-    if (modes && std::find(modes->begin(), modes->end(), mode) == modes->end())
+    if (modes && !known.contains(mode))
       reading.mistake(list, "The class has no mode " + json::in_quotes(mode) + ".",
                       "Name one of the class's \"modes\", or add this one there.");
     if (auto read = gates(reading, list)) all[mode] = std::move(*read);

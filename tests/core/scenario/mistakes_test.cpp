@@ -344,6 +344,29 @@ TEST_CASE("All mistakes come out, in order of the file") {
                                            "/records/4/assessor", "/records/7/severity", "/asks/9/to"});
 }
 
+TEST_CASE("Of very many mistakes the first ten thousand are told, and how many more there are") {
+  std::string people = "1";
+  for (int i = 1; i < 12'000; ++i) people += ",1";
+  const auto read = wm::read_scenario(
+      R"({"zone": "UTC", "rulebooks": [], "records": [], "asks": [], "people": [)" + people + "]}");
+  REQUIRE_FALSE(read);
+  REQUIRE(read.error().size() == 10'001);
+  CHECK(read.error()[9'999].where == "/people/9999");
+  CHECK(read.error().back().what == "There are 2000 more mistakes.");
+}
+
+TEST_CASE(
+    "Mistakes whose places are long do not fill the memory: each level stands in the place of all below it") {
+  std::string deep, end;
+  for (int i = 0; i < 20'000; ++i) deep += R"({"a": 1, "a": )", end += "}";
+  const auto read = wm::read_scenario(deep + "1" + end);
+  REQUIRE_FALSE(read);
+  std::size_t size = 0;
+  for (const auto& problem : read.error()) size += problem.where.size();
+  CHECK(size < 8'100'000);
+  CHECK_THAT(read.error().back().what, Catch::Contains("more mistakes"));
+}
+
 TEST_CASE("One mistake brings up no others: what could not be read is not called undefined") {
   const std::string good = scenario_file("good.json");
   const std::vector<std::array<std::string, 3>> rows = {

@@ -79,3 +79,17 @@ TEST_CASE("What is no JSON is named by line and column") {
   CHECK(places("{\"sheet\": \"s\",\n  \"revision\": }") == Places{"line 2, column 15"});
   CHECK(places("").size() == 1);
 }
+
+TEST_CASE("A number too big for any type and a zero byte are mistakes of a run sheet like any other") {
+  const std::string head = R"({"sheet": "s", "class": "c", "checkout": "k", "revision": )";
+  const std::string rest = R"(, "sections": [{"section": "a", "lines": [{"text": "x"}]}]})";
+  REQUIRE(places(head + "1" + rest).empty());
+  CHECK(places(head + "1e999" + rest) == Places{"/revision"});
+  CHECK(places(head + "1" + rest + std::string("\0, and more", 11)).size() == 1);
+}
+
+TEST_CASE("A run sheet of very many unknown fields is read once through, not once for each") {
+  std::string fields = R"("a": 0)";
+  for (int i = 0; i < 300'000; ++i) fields += ",\"" + std::to_string(i) + "\": 0";
+  CHECK(places("{" + fields + "}").size() == 10'001);
+}
