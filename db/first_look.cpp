@@ -1,8 +1,12 @@
 #include "db/first_look.h"
 
+#include <map>
+#include <set>
+
 #include "db/journal/known_shop.h"
 #include "db/journal/memory.h"
 #include "db/journal/rows.h"
+#include "db/journal/some_rows.h"
 #include "db/journal/subject.h"
 #include "db/refuse.h"
 #include "db/sql/file.h"
@@ -19,61 +23,61 @@ PersonId witness(const AnyFact& fact) {
 
 }  // namespace
 
-FirstLook::FirstLook(std::unique_ptr<Connection> connection, ShopDetails details, Zone zone,
-                     Store::Clock clock)
-    : connection_(std::move(connection)),
-      details_(std::move(details)),
-      zone_(std::move(zone)),
-      clock_(std::move(clock)) {}
+struct FirstLook::Impl {
+  std::unique_ptr<Connection> connection;
+  ShopDetails details;
+  Zone zone;
+  Store::Clock clock;
+  Proved proved;
+  std::map<std::int64_t, LeafContent> contents;  // by order
+  std::set<PersonId> persons;                    // whose records are among them
+  std::vector<Person> people;
+  std::map<PersonId, PersonId> roots;                 // whom each one's records count for
+  std::map<PersonId, std::vector<PersonId>> aliases;  // and the other way round
+  std::unique_ptr<Memory> memory;
+  std::unique_ptr<Decider> decider;
 
-Expected<FirstLook> FirstLook::open(const std::string& path, Store::Clock clock) {
-  auto connection = open_to_read(path);
-  if (!connection) return tl::make_unexpected(connection.error());
-  if (const auto newest = is_of_newest_version(**connection); !newest || !*newest)
-    return newest ? refuse(path, "The file is of an earlier version.",
-                           "It is brought up to date when it is opened.")
-                  : tl::make_unexpected(newest.error());
-  auto details = read_details(**connection);
-  if (!details) return tl::make_unexpected(details.error());
-  auto zone = Zone::named(details->zone);
-  if (!zone) return refuse("zone", "There is no time zone '" + details->zone + "'.", "Choose another.");
-  FirstLook look(std::move(*connection), std::move(*details), std::move(*zone), std::move(clock));
-  return look.read_shop().map([&] { return std::move(look); });
-}
-
-Expected<void> FirstLook::read_shop() {
-  auto proved = read_proved(*connection_);
-  if (!proved) return tl::make_unexpected(proved.error());
-  proved_ = std::move(*proved);
-  auto done = read_shop_wide(*connection_, proved_, [this](LeafContent content) {
+  void take(LeafContent content) {
     const std::int64_t order = content.entry.order;
-    read_.emplace(order, std::move(content));
-  });
+    contents.emplace(order, std::move(content));
+  }
+  const PersonId& joined(const PersonId& person) const {
+    const auto found = roots.find(person);
+    return found == roots.end() ? person : found->second;
+  }
+  Expected<void> read_shop();
+  /// The person's records and those of everybody they rest on.
+  Expected<void> read(const PersonId& person);
+  Memory in_memory() const;
+};
+
+Expected<void> FirstLook::Impl::read_shop() {
+  auto ages = read_proved(*connection);
+  if (!ages) return tl::make_unexpected(ages.error());
+  proved = std::move(*ages);
+  auto done = read_shop_wide(*connection, proved, [this](LeafContent content) { take(std::move(content)); });
   if (!done) return done;
-  const Memory known = memory();
-  people_ = known.people();
-  for (const Person& person : people_) aliases_[known.joined(person.id)].push_back(person.id);
+  const Memory known = in_memory();
+  people = known.people();
+  for (const Person& person : people) {
+    const PersonId root = known.joined(person.id);
+    roots[person.id] = root;
+    aliases[root].push_back(person.id);
+  }
   return {};
 }
 
-PersonId FirstLook::joined(const PersonId& person) const {
-  for (const auto& [root, all] : aliases_)
-    if (std::find(all.begin(), all.end(), person) != all.end()) return root;
-  return person;
-}
-
-Expected<void> FirstLook::read(const PersonId& person) {
+Expected<void> FirstLook::Impl::read(const PersonId& person) {
   std::vector<PersonId> next = {joined(person)};
   while (!next.empty()) {
     const PersonId root = next.back();
     next.pop_back();
-    if (!persons_.insert(root).second) continue;
-    const auto all = aliases_.find(root);
-    for (const PersonId& alias : all == aliases_.end() ? std::vector{root} : all->second) {
-      auto done = read_person(*connection_, alias, proved_, [&](LeafContent content) {
+    if (!persons.insert(root).second) continue;
+    const auto all = aliases.find(root);
+    for (const PersonId& alias : all == aliases.end() ? std::vector{root} : all->second) {
+      auto done = read_person(*connection, alias, proved, [&](LeafContent content) {
         if (const PersonId other = witness(content.entry.fact); !other.empty()) next.push_back(joined(other));
-        const std::int64_t order = content.entry.order;
-        read_.emplace(order, std::move(content));
+        take(std::move(content));
       });
       if (!done) return done;
     }
@@ -81,25 +85,56 @@ Expected<void> FirstLook::read(const PersonId& person) {
   return {};
 }
 
-/// As read_new fills it, without what ends a record that was not read.
-Memory FirstLook::memory() const {
-  Memory memory;
-  for (const auto& [order, content] : read_) {
-    const RecordId ended = subject_of(content.entry.fact).refers_to;
-    const bool ends = content.kind == "reinstate" || content.kind == "dismiss" || content.kind == "release";
-    if (content.blank || (ends && memory.find(ended) == nullptr)) continue;
-    memory.add_entry(content.entry);
-    if (content.rulebook) memory.add_rulebook(*content.rulebook);
+/// As read_new fills it, without what ends or adds to a record that was not read.
+Memory FirstLook::Impl::in_memory() const {
+  Memory known;
+  for (const auto& [order, content] : contents) {
+    const RecordId other = subject_of(content.entry.fact).refers_to;
+    const bool needs_other = content.kind == "reinstate" || content.kind == "dismiss" ||
+                             content.kind == "release" || content.kind == "restriction";
+    if (content.blank || (needs_other && known.find(other) == nullptr)) continue;
+    known.add_entry(content.entry);
+    if (content.rulebook) known.add_rulebook(*content.rulebook);
   }
-  return memory;
+  return known;
 }
 
-Expected<Decider*> FirstLook::decider_for(const PersonId& person) {
-  if (!decider_ || !persons_.contains(joined(person))) {
-    if (auto done = read(person); !done) return tl::make_unexpected(done.error());
-    decider_ = std::make_unique<Decider>(known_shop(memory(), zone_, std::nullopt));
+FirstLook::FirstLook(std::unique_ptr<Impl> impl) : impl_(std::move(impl)) {}
+FirstLook::FirstLook(FirstLook&&) noexcept = default;
+FirstLook& FirstLook::operator=(FirstLook&&) noexcept = default;
+FirstLook::~FirstLook() = default;
+
+Expected<FirstLook> FirstLook::open(const std::string& path, Store::Clock clock) {
+  auto connection = open_to_read(path);
+  if (!connection) return tl::make_unexpected(connection.error());
+  const auto newest = is_of_newest_version(**connection);
+  if (!newest) return tl::make_unexpected(newest.error());
+  if (!*newest)
+    return refuse(path, "The file is of an earlier version.", "It is brought up to date when it is opened.");
+  auto details = read_details(**connection);
+  if (!details) return tl::make_unexpected(details.error());
+  const auto zone = Zone::named(details->zone);
+  if (!zone)
+    return refuse("zone", "There is no time zone '" + details->zone + "'.",
+                  "Update the computer's time zones.");
+  auto impl = std::make_unique<Impl>(Impl{
+      std::move(*connection), std::move(*details), *zone, std::move(clock), {}, {}, {}, {}, {}, {}, {}, {}});
+  return impl->read_shop().map([&] { return FirstLook(std::move(impl)); });
+}
+
+const ShopDetails& FirstLook::details() const { return impl_->details; }
+const Zone& FirstLook::zone() const { return impl_->zone; }
+Instant FirstLook::now() const { return impl_->clock() + impl_->details.demo_clock; }
+const std::vector<Person>& FirstLook::people() const { return impl_->people; }
+PersonId FirstLook::joined(const PersonId& person) const { return impl_->joined(person); }
+
+Expected<FirstLook::Answers> FirstLook::answers_for(const PersonId& person) {
+  if (!impl_->decider || !impl_->persons.contains(joined(person))) {
+    if (auto done = impl_->read(person); !done) return tl::make_unexpected(done.error());
+    impl_->memory = std::make_unique<Memory>(impl_->in_memory());
+    impl_->decider = std::make_unique<Decider>(known_shop(*impl_->memory, impl_->zone, std::nullopt));
   }
-  return decider_.get();
+  return Answers{impl_->decider.get(), &impl_->memory->entries()};
 }
 
 }  // namespace wm::db

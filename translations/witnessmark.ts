@@ -2590,6 +2590,37 @@
     </message>
 </context>
 <context>
+    <name>wm::app::FirstLookWindow</name>
+    <message>
+        <source>%1 – Witnessmark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name, nickname or number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shop&apos;s records are being read. Look somebody up meanwhile. Who is here, what is out of service and all else follow by themselves; until then nothing can be entered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who is at the desk?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody of that name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No rulebook is in force: nobody may use anything.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>wm::app::Form</name>
     <message>
         <source>Leave it</source>
@@ -4533,6 +4564,10 @@
     </message>
     <message>
         <source>The backup is in place. What was there before is kept as %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shop&apos;s file is being opened. This window goes on by itself.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "app/desk/answer_parts.h"
 #include "app/desk/answer_reader.h"
 #include "app/desk/tr.h"
 #include "app/words/grace_words.h"
@@ -44,34 +45,9 @@ class Answering {
   bool knows_reasons() const { return session_.role() >= db::Role::instructor; }
 
   std::vector<Condition> conditions() const {
-    const Rulebook* book = session_.decider().in_force(session_.at());
-    const MachineClass* c = book ? find_class(*book, class_of(target_)) : nullptr;
-    const Tier* tier = c ? find_tier(*book, c->tier) : nullptr;
-    std::vector<Condition> all = tier ? tier->conditions : std::vector<Condition>();
-    if (c) all.insert(all.end(), c->conditions.begin(), c->conditions.end());
-    return all;
+    return conditions_of(session_.decider().in_force(session_.at()), target_);
   }
-
-  // Those of the check-outs that the standing rests on.
-  QStringList restrictions() const {
-    std::set<RecordId> checkouts;
-    for (const GateAnswer& gate : standing_.gates) collect(gate.reason, checkouts);
-    QStringList texts;
-    for (const db::Entry& entry : session_.store().entries()) {
-      const auto* fact = std::get_if<db::ShopFact>(&entry.fact);
-      const auto* restriction = fact ? std::get_if<db::Restriction>(fact) : nullptr;
-      if (restriction && !entry.voided && checkouts.contains(restriction->checkout))
-        texts << QString::fromStdString(restriction->text);
-    }
-    texts.removeDuplicates();
-    return texts;
-  }
-
-  static void collect(const Reason& reason, std::set<RecordId>& records) {
-    if (std::holds_alternative<NeedCheckout>(reason.need.need))
-      records.insert(reason.rests_on.begin(), reason.rests_on.end());
-    for (const Reason& part : reason.of) collect(part, records);
-  }
+  QStringList restrictions() const { return restrictions_of(standing_, session_.store().entries()); }
 
   // Who is here now says nothing about another day.
   QString now() const {

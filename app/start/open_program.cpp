@@ -35,6 +35,9 @@ std::string store_path(const OpenWith& with) {
   return folder.filePath(with.demo ? "demo.witnessmark" : "shop.witnessmark").toStdString();
 }
 
+/// A file up to this size, in bytes, is read before its window could be drawn.
+constexpr qint64 read_at_once = 16 << 20;
+
 void tell(const std::string& path, const Problem& problem) {
   std::fprintf(stderr, "%s: %s\n", path.c_str(), problem_sentence(problem).toUtf8().constData());
 }
@@ -65,6 +68,10 @@ int open_program(int argc, char** argv, const OpenWith& with) {
   const bool there = QFileInfo::exists(QString::fromStdString(path));
   if (!there && !with.demo) {
     windows.ask();
+    return QApplication::exec();
+  }
+  if (there && QFileInfo(QString::fromStdString(path)).size() > read_at_once) {
+    windows.open_behind();
     return QApplication::exec();
   }
   auto store = there ? db::Store::open(path, real_now, options) : db::make_demo(path, real_now, options);

@@ -60,6 +60,39 @@ void ShopWindows::open(db::Store store) {
   session_->backups().start();
 }
 
+void ShopWindows::open_behind() {
+  if (auto look = db::FirstLook::open(path_, real_now_)) {
+    first_look_ = std::make_unique<FirstLookWindow>(std::move(*look));
+    first_look_->show();
+  } else {
+    wait_with(tr("The shop's file is being opened. This window goes on by itself."));
+  }
+  behind_.start([this] {
+    auto ahead = std::make_shared<Expected<db::ReadAhead>>(db::ReadAhead::read(path_, options_));
+    QMetaObject::invokeMethod(
+        this, [this, ahead] { take(std::move(*ahead)); }, Qt::QueuedConnection);
+  });
+}
+
+void ShopWindows::take(Expected<db::ReadAhead> ahead) {
+  auto store = std::move(ahead).and_then(
+      [this](db::ReadAhead read) { return db::Store::open(path_, real_now_, options_, std::move(read)); });
+  if (!store) {
+    wait_with(problem_sentence(store.error()));
+    return first_look_.reset();
+  }
+  const auto person = first_look_ ? first_look_->person() : std::nullopt;
+  open(std::move(*store));
+  if (person) {
+    Place desk;
+    desk.page = "desk";
+    desk.person = *person;
+    window_->go(desk);
+  }
+  first_look_.reset();
+  waiting_.reset();
+}
+
 void ShopWindows::ask() {
   start_ = std::make_unique<StartPage>();
   start_->resize(1024, 720);

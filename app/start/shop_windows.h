@@ -5,6 +5,7 @@
 #include <memory>
 
 #include "app/frame/main_window.h"
+#include "app/start/first_look_window.h"
 #include "app/start/start_page.h"
 
 class QLabel;
@@ -20,6 +21,10 @@ class ShopWindows : public QObject {
   /// The first start's questions, and then the shop that they make.
   void ask();
   void open(db::Store store);
+  /// Opens the file as it is, read behind a window in which somebody can be looked up meanwhile: for one that
+  /// takes long to read.
+  void open_behind();
+  FirstLookWindow* first_look() const { return first_look_.get(); }
   /// Null while there is none.
   MainWindow* window() const { return window_.get(); }
   Session* session() const { return session_.get(); }
@@ -29,6 +34,7 @@ class ShopWindows : public QObject {
   void keep_head();
   void put_back(const std::string& backup);
   void go_on(const Expected<std::string>& kept);
+  void take(Expected<db::ReadAhead> ahead);
   void wait_with(const QString& words);
 
   const std::string path_;
@@ -39,6 +45,7 @@ class ShopWindows : public QObject {
   std::unique_ptr<MainWindow> window_;
   std::unique_ptr<StartPage> start_;
   std::unique_ptr<QLabel> waiting_;
+  std::unique_ptr<FirstLookWindow> first_look_;
   QThreadPool behind_;
 };
 

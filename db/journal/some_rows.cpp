@@ -8,7 +8,7 @@ namespace {
 #define WM_SHOP_WIDE                                                                                    \
   "kind IN ('details', 'erased', 'join', 'rulebook', 'publish', 'change', 'machine_added', 'lockout', " \
   "'release', "                                                                                         \
-  "'reinstate', 'dismiss', 'strike_out')"
+  "'reinstate', 'dismiss', 'restriction', 'strike_out')"
 #define WM_RECORDS                                                                                       \
   "SELECT r.ord, r.id, r.person, r.leaf, p.field, p.value FROM records r LEFT JOIN private_values p ON " \
   "p.ord = r.ord "

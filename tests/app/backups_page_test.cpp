@@ -3,6 +3,7 @@
 #include "app/backups/backups_page.h"
 
 #include "app/backups/backup_words.h"
+#include "app/desk/answer.h"
 #include "app/start/shop_windows.h"
 #include "lists_shop.h"
 #include "small_shop.h"
@@ -80,6 +81,25 @@ class BackupsPageTest : public QObject {
   void initTestCase() {
     QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, settings_.path());
     QStandardPaths::setTestModeEnabled(true);
+  }
+
+  void somebody_is_looked_up_while_the_shop_is_being_read() {
+    Program program;
+    Session& session = program.session();
+    const DeskAnswer answer = desk_answer(session, shop_now(session), "jonas", "jointer-planer/jointing");
+    program.windows = std::make_unique<ShopWindows>(program.path, program.clock(), db::StoreOptions{});
+    program.windows->open_behind();
+    FirstLookWindow* look = program.windows->first_look();
+    QVERIFY(look);
+    // Not as keys: a shop as small as this one is read before the next event.
+    look->findChild<QLineEdit*>("search")->setText("jonas");
+    QCOMPARE(look->person(), std::optional<PersonId>("jonas"));
+    const QString said = look->findChild<QLabel*>("answers")->text();
+    QVERIFY2(said.contains(answer.sentence), qPrintable(said + "\n\n" + answer.sentence));
+    QTRY_VERIFY(program.windows->window());
+    QVERIFY(!program.windows->first_look());
+    QCOMPARE(program.window().current()->id(), QString("desk"));
+    QVERIFY(seen_on(*program.window().current()).contains("Lindqvist"));
   }
 
   void a_manager_sets_them_up_and_backs_up_by_keyboard() {

@@ -45,10 +45,10 @@ TEST_CASE("A first look says of everybody in the demo shop what the store says")
   for (const Person& person : store->people()) {
     const PersonId id = store->joined(person.id);
     CHECK(look.joined(person.id) == id);
-    const auto decider = look.decider_for(person.id);
-    REQUIRE(decider);
-    CHECK((*decider)->targets() == all.targets());
-    same_for(id, **decider, all, store->now());
+    const auto answers = look.answers_for(person.id);
+    REQUIRE(answers);
+    CHECK(answers->decider->targets() == all.targets());
+    same_for(id, *answers->decider, all, store->now());
     ++asked;
     // A new look each: what was read for somebody else must not help.
     if (asked % 10 == 0) look = look_at(path, clock);
@@ -70,7 +70,7 @@ TEST_CASE("A first look follows joins, strike-outs, ends and erasures") {
     FirstLook look = look_at(shop.path(), shop.clock());
     Decider all(shop.store().shop());
     for (const Person& person : shop.store().people())
-      same_for(shop.store().joined(person.id), **look.decider_for(person.id), all, shop.now());
+      same_for(shop.store().joined(person.id), *look.answers_for(person.id)->decider, all, shop.now());
   };
   compare();
   const RecordId pause = shop.enter("mia", fact(Suspend{"ivo", Everything{}, std::nullopt}));
