@@ -2,8 +2,10 @@
 
 #include <nlohmann/json.hpp>
 
+#include "core/records/form.h"
 #include "core/records/json.h"
 #include "core/rulebook/json.h"
+#include "core/rulebook/read.h"
 #include "core/time/text.h"
 #include "db/journal/shop_fact_json.h"
 #include "db/journal/subject.h"
@@ -46,31 +48,66 @@ std::string value_at(const ByField& fields, const char* field) {
   return found == fields.end() ? "" : found->second;
 }
 
-Origin origin_in(const Json& leaf) {
-  return {leaf.value("action", leaf.at("body").at("kind").get<std::string>()), leaf.value("by", ""),
-          leaf.value("station", "desk"), leaf.value("paper", false), leaf.value("second", "")};
+json::Value need(json::Value object, const char* key) {
+  const auto value = object.find(key);
+  if (!value) throw std::invalid_argument(std::string("it has no \"") + key + "\"");
+  return *value;
 }
-
-tl::unexpected<Problem> unreadable(const std::exception& e) {
-  return refuse("leaf", std::string("The record cannot be read: ") + e.what() + ".",
-                "Bring back the last backup, and keep this file.");
+std::string text_in(json::Value object, const char* key) {
+  const json::Value value = need(object, key);
+  if (value.kind() != json::Kind::text)
+    throw std::invalid_argument(std::string("\"") + key + "\" is no text");
+  return std::string(value.text());
 }
-
-Instant instant_in(const Json& json, const char* key) {
-  const auto instant = parse_instant(json.at(key).get<std::string>());
-  if (!instant) throw std::invalid_argument(std::string(key) + " is no time");
+std::string text_or(json::Value object, const char* key, const char* otherwise) {
+  return object.find(key) ? text_in(object, key) : otherwise;
+}
+std::int64_t whole_in(json::Value object, const char* key) {
+  const json::Value value = need(object, key);
+  if (value.kind() != json::Kind::whole)
+    throw std::invalid_argument(std::string("\"") + key + "\" is no number");
+  return value.whole();
+}
+bool truth_in(json::Value object, const char* key) {
+  const auto value = object.find(key);
+  return value && value->kind() == json::Kind::truth && value->truth();
+}
+Instant instant_in(json::Value object, const char* key) {
+  const auto instant = parse_instant(text_in(object, key));
+  if (!instant) throw std::invalid_argument(std::string("\"") + key + "\" is no time");
   return *instant;
 }
 
+Origin origin_in(json::Value leaf) {
+  return {text_or(leaf, "action", text_in(need(leaf, "body"), "kind").c_str()), text_or(leaf, "by", ""),
+          text_or(leaf, "station", "desk"), truth_in(leaf, "paper"), text_or(leaf, "second", "")};
+}
+
+tl::unexpected<Problem> unreadable(const std::string& why) {
+  return refuse("leaf", "The record cannot be read: " + why + ".",
+                "Bring back the last backup, and keep this file.");
+}
+
+Expected<json::Tree> tree_of(std::string_view leaf) {
+  auto tree = json::Tree::parse(leaf);
+  if (!tree) return unreadable(tree.error().what);
+  if (!tree->repeated().empty()) return unreadable("a field stands in it twice");
+  return std::move(*tree);
+}
+
+Expected<void> first_mistake(json::Reading& reading) {
+  if (reading.mistakes() == 0) return {};
+  return tl::make_unexpected(std::move(reading).in_order().front());
+}
+
 /// What the record's own reader makes of it: hashes replaced by what they stand for.
-Expected<void> read_body(const Json& body, const ByField& kept, std::optional<Day> born_by,
+Expected<void> read_body(json::Value body, const ByField& kept, std::optional<Day> born_by,
                          LeafContent& content) {
+  json::Reading reading;
   if (content.kind == "rulebook") {
-    auto rulebook = read_rulebook(body.at("rulebook").dump());
-    if (!rulebook) return tl::make_unexpected(rulebook.error().front());
-    content.rulebook = std::move(*rulebook);
+    content.rulebook = read_rulebook(reading, need(body, "rulebook")).rulebook;
     content.entry.fact = ShopFact(RulebookIssued{content.rulebook->version});
-    return {};
+    return first_mistake(reading);
   }
   if (is_shop_kind(content.kind)) {
     auto fact = read_shop_fact(content.kind, body);
@@ -83,21 +120,17 @@ Expected<void> read_body(const Json& body, const ByField& kept, std::optional<Da
     content.entry.fact = std::move(*fact);
     return {};
   }
-  Json copy;
-  const Json* whole = &body;
   if (content.kind == "birth") {
-    std::string born = value_at(kept, "born");
-    if (born.empty() && born_by) born = to_text(*born_by);
-    content.blank = born.empty();
+    const std::string born = value_at(kept, "born");
+    const auto day = born.empty() ? born_by : parse_day(born);
+    content.blank = born.empty() && !born_by;
     if (content.blank) return {};
-    copy = body;
-    copy["born"] = born;
-    whole = &copy;
+    if (!day) return unreadable("the birth date is none");
+    content.entry.fact = Fact(Birth{text_in(body, "person"), *day});
+    return {};
   }
-  auto record = read_record(whole->dump());
-  if (!record) return tl::make_unexpected(record.error().front());
-  content.entry.fact = std::move(record->fact);
-  return {};
+  content.entry.fact = read_record(reading, body).fact;
+  return first_mistake(reading);
 }
 
 }  // namespace
@@ -143,36 +176,38 @@ std::string shop_leaf(const ShopDetails& details) {
 }
 
 Expected<LeafContent> read_leaf(std::string_view leaf, const ByField& kept, std::optional<Day> born_by) {
+  const auto tree = tree_of(leaf);
+  if (!tree) return tl::make_unexpected(tree.error());
   try {
-    const Json json = Json::parse(leaf);
-    const Json& body = json.at("body");
+    const json::Value all = tree->root(), body = need(all, "body");
     LeafContent content;
-    content.kind = body.at("kind").get<std::string>();
+    content.kind = text_in(body, "kind");
     Entry& entry = content.entry;
-    entry.order = json.at("order").get<std::int64_t>();
-    entry.commit = json.at("commit").get<std::int64_t>();
-    entry.id = body.at("id").get<std::string>();
+    entry.order = whole_in(all, "order");
+    entry.commit = whole_in(all, "commit");
+    entry.id = text_in(body, "id");
     entry.at = instant_in(body, "at");
     entry.recorded = instant_in(body, "recorded");
-    entry.entered_by = json.value("by", "");
-    entry.from_paper = json.value("paper", false);
-    entry.second = json.value("second", "");
+    content.origin = origin_in(all);
+    entry.entered_by = content.origin.by;
+    entry.from_paper = content.origin.from_paper;
+    entry.second = content.origin.second;
     entry.note = value_at(kept, "note");
-    content.origin = origin_in(json);
-    if (const char* field = personal_field(content.kind))
-      content.hashes[field] = body.at(field).get<std::string>();
-    if (json.contains("note")) content.hashes["note"] = json.at("note").get<std::string>();
+    if (const char* field = personal_field(content.kind)) content.hashes[field] = text_in(body, field);
+    if (all.find("note")) content.hashes["note"] = text_in(all, "note");
     return read_body(body, kept, born_by, content).map([&] { return std::move(content); });
   } catch (const std::exception& e) {
-    return unreadable(e);
+    return unreadable(e.what());
   }
 }
 
 Expected<Origin> origin_of(std::string_view leaf) {
+  const auto tree = tree_of(leaf);
+  if (!tree) return tl::make_unexpected(tree.error());
   try {
-    return origin_in(Json::parse(leaf));
+    return origin_in(tree->root());
   } catch (const std::exception& e) {
-    return unreadable(e);
+    return unreadable(e.what());
   }
 }
 

@@ -43,31 +43,45 @@ void put(Json& json, const std::vector<T>& values) {
   for (const T& value : values) put(json.emplace_back(), value);
 }
 
-void take(const Json& json, std::string& value) { value = json.get<std::string>(); }
-void take(const Json& json, int& value) { value = json.get<int>(); }
-void take(const Json& json, std::int64_t& value) { value = json.get<std::int64_t>(); }
-void take(const Json& json, bool& value) { value = json.get<bool>(); }
-void take(const Json& json, Instant& value) {
-  const auto instant = parse_instant(json.get<std::string>());
+json::Value need(json::Value object, const char* key) {
+  const auto value = object.find(key);
+  if (!value) throw std::invalid_argument(std::string("there is no \"") + key + "\"");
+  return *value;
+}
+json::Value of_kind(json::Value value, json::Kind kind) {
+  if (value.kind() != kind)
+    throw std::invalid_argument("\"" + std::string(value.key()) + "\" is of another kind");
+  return value;
+}
+
+void take(json::Value from, std::string& value) { value = of_kind(from, json::Kind::text).text(); }
+void take(json::Value from, int& value) {
+  value = static_cast<int>(of_kind(from, json::Kind::whole).whole());
+}
+void take(json::Value from, std::int64_t& value) { value = of_kind(from, json::Kind::whole).whole(); }
+void take(json::Value from, bool& value) { value = of_kind(from, json::Kind::truth).truth(); }
+void take(json::Value from, Instant& value) {
+  const auto instant = parse_instant(of_kind(from, json::Kind::text).text());
   if (!instant) throw std::invalid_argument("not an instant");
   value = *instant;
 }
-void take(const Json& json, Day& value) {
-  const auto day = parse_day(json.get<std::string>());
+void take(json::Value from, Day& value) {
+  const auto day = parse_day(of_kind(from, json::Kind::text).text());
   if (!day) throw std::invalid_argument("not a day");
   value = *day;
 }
 template <class E>
 requires std::is_enum_v<E>
-void take(const Json& json, E& value) {
+void take(json::Value from, E& value) {
   constexpr auto words = words_for(E{});
-  const auto found = std::find(words.begin(), words.end(), json.get<std::string>());
+  const auto found = std::find(words.begin(), words.end(), of_kind(from, json::Kind::text).text());
   if (found == words.end()) throw std::invalid_argument("not a word known here");
   value = static_cast<E>(found - words.begin());
 }
 template <class T>
-void take(const Json& json, std::vector<T>& values) {
-  for (const Json& one : json) take(one, values.emplace_back());
+void take(json::Value from, std::vector<T>& values) {
+  of_kind(from, json::Kind::list);
+  for (std::size_t i = 0; i < from.size(); ++i) take(from[i], values.emplace_back());
 }
 
 struct Writer {
@@ -87,17 +101,17 @@ struct Writer {
 };
 
 struct Reader {
-  const Json& json;
+  json::Value object;
   template <class T>
   void operator()(const char* key, T& value) {
-    take(json.at(key), value);
+    take(need(object, key), value);
   }
   template <class T>
   void operator()(const char* key, std::optional<T>& value) {
-    if (json.contains(key)) take(json.at(key), value.emplace());
+    if (const auto found = object.find(key)) take(*found, value.emplace());
   }
   void may(const char* key, std::string& value) {
-    if (json.contains(key)) take(json.at(key), value);
+    if (const auto found = object.find(key)) take(*found, value);
   }
 };
 
@@ -140,13 +154,13 @@ nlohmann::json to_json(const RecordId& id, Instant at, Instant recorded, const S
   return json;
 }
 
-Expected<ShopFact> read_shop_fact(std::string_view kind, const nlohmann::json& json) {
+Expected<ShopFact> read_shop_fact(std::string_view kind, json::Value object) {
   auto fact = empty_fact(kind);
   if (!fact) return refuse("kind", "The kind '" + std::string(kind) + "' is unknown.", "Update the program.");
   try {
     std::visit(
         [&](auto& f) {
-          Reader reader{json};
+          Reader reader{object};
           fields(reader, f);
         },
         *fact);

@@ -5,6 +5,7 @@
 
 #include <nlohmann/json_fwd.hpp>
 
+#include "core/json/tree.h"
 #include "core/problem.h"
 #include "db/facts.h"
 
@@ -21,6 +22,6 @@ std::string_view word(Mark mark);
 /// An object with the fact's own fields beside these.
 nlohmann::json to_json(const RecordId& id, Instant at, Instant recorded, const ShopFact& fact);
 /// The fact of such an object.
-Expected<ShopFact> read_shop_fact(std::string_view kind, const nlohmann::json& json);
+Expected<ShopFact> read_shop_fact(std::string_view kind, json::Value object);
 
 }  // namespace wm::db

@@ -66,10 +66,11 @@ class BookWriter {
   Tier tier_rules(int tier) {
     Tier rules;
     rules.tier = tier;
-    rules.gates = {{"induction", Rung::supervised, induction(), {}},
-                   {"age", Rung::supervised, {NeedAge{std::array{14, 14, 16, 18}[tier - 1]}}, {}},
-                   {"safety", Rung::supervised, safety(tier), spared()},
-                   {"ground", Rung::independent, ground(tier), {}}};
+    const std::string of_tier = "-" + std::to_string(tier);
+    rules.gates = {{"induction" + of_tier, Rung::supervised, induction(), {}},
+                   {"age" + of_tier, Rung::supervised, {NeedAge{std::array{14, 14, 16, 18}[tier - 1]}}, {}},
+                   {"safety" + of_tier, Rung::supervised, safety(tier), spared()},
+                   {"ground" + of_tier, Rung::independent, ground(tier), {}}};
     if (tier >= 3) rules.conditions.push_back(Buddy{1, Rung::supervised});
     if (tier == 4) rules.conditions.push_back(Staffed{});
     if (tier == 4 && version_ == 3) rules.supervision = Supervision::assessor;
@@ -117,12 +118,13 @@ class BookWriter {
       MachineClass one;
       one.name = target.machine_class;
       one.tier = target.tier;
-      one.gates = {{"quiz", Rung::supervised, quiz(target), {}},
-                   {"kept-up", Rung::independent, kept_up(target.tier), spared()}};
+      one.gates = {{one.name + "-quiz", Rung::supervised, quiz(target), {}},
+                   {one.name + "-kept-up", Rung::independent, kept_up(target.tier), spared()}};
       book_.classes.push_back(std::move(one));
     }
     MachineClass& one = book_.classes.back();
-    const std::vector<Gate> own{{"checkout", Rung::independent, checkout(target), {}}, basis(target)};
+    const std::vector<Gate> own{{target.name + "-checkout", Rung::independent, checkout(target), {}},
+                                basis(target)};
     if (target.mode.empty()) {
       one.gates.insert(one.gates.end(), own.begin(), own.end());
     } else {
@@ -173,12 +175,15 @@ class BookWriter {
 
   Gate basis(const WorldTarget& target) const {
     if (target.tier == 1) {
-      return {"basis", Rung::supervised, {NeedLesson{intro_of(target), RevisionRule::any, {}, {}, {}}}, {}};
+      return {target.name + "-basis",
+              Rung::supervised,
+              {NeedLesson{intro_of(target), RevisionRule::any, {}, {}, {}}},
+              {}};
     }
     const TargetName below =
         targets_[static_cast<std::size_t>((target.tier - 2) * columns_ + target.column)].name;
     const Rung rung = target.tier == 2 ? Rung::supervised : Rung::independent;
-    return {"basis", rung, {NeedStanding{below, rung}}, {}};
+    return {target.name + "-basis", rung, {NeedStanding{below, rung}}, {}};
   }
 
   int version_;
@@ -230,7 +235,7 @@ Rulebook edited(const Rulebook& rulebook) {
   Rulebook other = rulebook;
   for (Tier& tier : other.tiers) {
     for (Gate& gate : tier.gates) {
-      if (gate.id == "induction") gate.need = document("induction", months(6), days(30));
+      if (gate.id.starts_with("induction")) gate.need = document("induction", months(6), days(30));
     }
   }
   return other;
