@@ -84,6 +84,9 @@ void SidePanel::line(const QString& name, const QString& value) {
 KeyButton* SidePanel::button(const QString& words, const QKeySequence& key,
                              const std::function<void()>& act) {
   auto* button = new KeyButton(words, key, false, details_);
+  // A long name is cut short rather than making all of the panel wider than it is seen.
+  button->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+  button->setToolTip(words);
   connect(button, &QPushButton::clicked, this, act);
   lines_->insertWidget(lines_->count() - 1, button);
   return button;

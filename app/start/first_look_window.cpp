@@ -66,6 +66,7 @@ FirstLookWindow::FirstLookWindow(db::FirstLook look)
   search_->setMinimumHeight(38);
   search_->installEventFilter(this);
   found_->setObjectName("found");
+  found_->setSpacing(4);
   found_->setAccessibleName(tr("People found"));
   name_->setObjectName("name");
   answers_->setObjectName("answers");

@@ -5,30 +5,14 @@
 #include <algorithm>
 
 #include "core/time/text.h"
+#include "db/backup/same_content.h"
 #include "db/refuse.h"
 #include "db/sql/dialect.h"
-#include "db/sql/digest.h"
 #include "db/sql/file.h"
 #include "db/sql/place.h"
 
 namespace wm::db {
 namespace {
-
-struct Content {
-  std::int64_t commits = 0;
-  std::string digest;
-  friend bool operator==(const Content&, const Content&) = default;
-};
-
-Expected<Content> content_of(Connection& connection) {
-  auto reading = Transaction::begin_reading(connection);
-  if (!reading) return tl::make_unexpected(reading.error());
-  const auto commits = commits_in(connection);
-  if (!commits) return tl::make_unexpected(commits.error());
-  auto all = digest(connection);
-  if (!all) return tl::make_unexpected(all.error());
-  return reading->commit().map([&] { return Content{*commits, std::move(*all)}; });
-}
 
 Problem not_written(const std::string& to, const QSqlError& error, Problem problem) {
   const std::string folder = QFileInfo(text(to)).absolutePath().toStdString();
@@ -44,16 +28,16 @@ Problem not_written(const std::string& to, const QSqlError& error, Problem probl
   }
 }
 
-/// The copy as it is on the disk.
-Expected<Content> read_back(const std::string& path) {
+/// How many commits the copy has, as it is on the disk.
+Expected<std::int64_t> read_back(const std::string& path) {
   auto connection = open_to_read(path);
   if (!connection) return tl::make_unexpected(connection.error());
   if (auto fine = check_every_page(**connection); !fine) return tl::make_unexpected(fine.error());
-  return content_of(**connection);
+  return commits_in(**connection);
 }
 
 Expected<std::int64_t> copy_once(Connection& from, const std::string& to, bool& moved_on) {
-  const auto before = content_of(from);
+  const auto before = verify::File::open(from.path());
   if (!before) return tl::make_unexpected(before.error());
   QSqlError error;
   if (auto done = from.run(dialect::copy_into, {text(to)}, error); !done)
@@ -61,14 +45,16 @@ Expected<std::int64_t> copy_once(Connection& from, const std::string& to, bool& 
   if (!sync_file(to))
     return refuse(to, "The disk failed while the copy was being made safe.",
                   "Check the disk, then try again; what was copied is untouched.");
-  const auto copied = read_back(to);
+  const auto commits = read_back(to);
+  if (!commits) return commits;
+  const auto copied = verify::File::open(to);
   if (!copied) return tl::make_unexpected(copied.error());
-  if (*copied == *before) return copied->commits;
+  if (same_content(*copied, *before)) return commits;
   // Another program may have entered something between the two looks.
-  const auto after = content_of(from);
+  const auto after = verify::File::open(from.path());
   if (!after) return tl::make_unexpected(after.error());
-  if (*copied == *after) return copied->commits;
-  moved_on = *after != *before;
+  if (same_content(*copied, *after)) return commits;
+  moved_on = !same_content(*after, *before);
   return refuse(to, "The copy differs from the store.",
                 "Check the disk that it was written to, or choose another folder.");
 }

@@ -46,7 +46,8 @@ Expected<File> File::open(const std::string& path) {
   if (id.whole(0) != db::dialect::application_id)
     return refuse("The file is not a shop's file of this program.",
                   "Choose the shop's own file, or a backup of it.");
-  if (!file.run("PRAGMA trusted_schema = OFF; BEGIN"))
+  // Only the first look begins the moment.
+  if (!file.run("PRAGMA trusted_schema = OFF; BEGIN; SELECT count(*) FROM sqlite_master"))
     return refuse("The file cannot be read: " + file.said() + ".", "Try again.");
   return file;
 }

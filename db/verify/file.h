@@ -21,6 +21,7 @@ class Rows {
   bool is_text(int column) const { return type(column) == SQLITE_TEXT; }
   bool is_whole(int column) const { return type(column) == SQLITE_INTEGER; }
   bool is_blob(int column) const { return type(column) == SQLITE_BLOB; }
+  int columns() const { return sqlite3_column_count(statement_.get()); }
   std::int64_t whole(int column) const { return sqlite3_column_int64(statement_.get(), column); }
   std::string_view bytes(int column) const;
   /// As a person would write it: text as it is, a blob in hexadecimal, "nothing" where there is nothing.

@@ -15,6 +15,7 @@
 #include "app/frame/pages.h"
 #include "app/people/import_view.h"
 #include "app/rosters/roster_paper.h"
+#include "app/start/first_look_window.h"
 #include "app/start/start_page.h"
 #include "app/theme/theme.h"
 #include "app/words/words.h"
@@ -38,9 +39,10 @@ struct View {
   std::function<void(MainWindow&)> go;
 };
 
-Place place(const QString& page) {
+Place place(const QString& page, const PersonId& person = {}) {
   Place to;
   to.page = page;
+  to.person = person;
   return to;
 }
 
@@ -123,11 +125,34 @@ std::vector<View> views(Session& session) {
        }},
       {"people-new", [](MainWindow& w) { press(w, "people", "new"); }},
       {"people-hours", [](MainWindow& w) { press(w, "people", "hours"); }},
+      {"people-pause",
+       [&session](MainWindow& w) {
+         static const PersonId paused = session.store().people().back().id;
+         static const auto pause = session.commit(db::EnterFact{Suspend{paused, Everything{}, std::nullopt}},
+                                                  std::nullopt, "Took the guard off the bandsaw");
+         w.go(place("people", paused));
+         if (pause) press(w, "end_pause");
+       }},
+      {"people-close",
+       [&session](MainWindow& w) {
+         w.go(place("people", session.seated()->id));
+         press(w, "close");
+       }},
+      {"clock",
+       [&session](MainWindow& w) {
+         w.go(place("desk"));
+         emit session.clock_jumped(-5 * 3600);
+       }},
       {"people-join", [](MainWindow& w) { press(w, "people", "join"); }},
       {"machines-out", [](MainWindow& w) { press(w, "machines", "put_out"); }},
       {"machines-new", [](MainWindow& w) { press(w, "machines", "new"); }},
       {"lessons-publish", [](MainWindow& w) { press(w, "lessons", "publish"); }},
-      {"journal-strike", [](MainWindow& w) { press(w, "journal", "strike_out"); }},
+      {"journal-strike",
+       [](MainWindow& w) {
+         w.go(place("journal"));
+         w.current()->findChild<QLineEdit*>("search")->setText("passed the check-out");
+         press(w, "strike_out");
+       }},
       {"emergency", [](MainWindow& w) { w.go(place("emergency")); }},
       {"seat", [](MainWindow& w) { w.go(place("seat")); }},
   };
@@ -150,6 +175,17 @@ void draw_start(const QDir& folder, const QString& shade) {
   page.show();
   for (const Size& size : sizes)
     draw(page, size, folder.filePath(QString("start-%1-%2.png").arg(size.name, shade)));
+}
+
+void draw_first_look(Session& session, const QDir& folder, const QString& shade) {
+  auto look = db::FirstLook::open(
+      session.store().path(), [&session] { return session.now() - session.store().details().demo_clock; });
+  if (!look) return;
+  FirstLookWindow window(std::move(*look));
+  window.show();
+  window.findChild<QLineEdit*>("search")->setText("jonas");
+  for (const Size& size : sizes)
+    draw(window, size, folder.filePath(QString("first-look-%1-%2.png").arg(size.name, shade)));
 }
 
 /// Letter, since that is what the demo shop's town prints on.
@@ -183,6 +219,7 @@ int main(int argc, char** argv) {
     apply_theme(app, shade);
     const QString shade_name = shade == Shade::light ? "light" : "dark";
     if (wanted("start")) draw_start(folder, shade_name);
+    if (wanted("first-look")) draw_first_look(*session, folder, shade_name);
     for (const View& view : views(*session)) {
       if (!wanted(view.name)) continue;
       MainWindow window(*session);
