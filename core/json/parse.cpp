@@ -125,17 +125,15 @@ std::string line_and_column(std::string_view text, std::size_t at) {
   return "line " + std::to_string(line) + ", column " + std::to_string(column);
 }
 
-/// The library's message without its own place, name and the bytes it quotes (they may be no UTF-8).
-std::string reason(const std::string& message) {
+/// The library's message without its own place, name and the token that it quotes (which may be no UTF-8).
+std::string reason(const std::string& message, const std::string& token) {
   const std::size_t place = message.find(", column ");
   const std::size_t from = place == std::string::npos ? place : message.find(": ", place);
   if (from == std::string::npos) return "it breaks off";
   std::string said = message.substr(from + 2);
-  if (const std::size_t quote = said.find("; last read: "); quote != std::string::npos) {
-    const std::size_t expected = said.rfind("; expected ");
-    const bool after = expected != std::string::npos && expected > quote;
-    said = said.substr(0, quote) + (after ? said.substr(expected) : "");
-  }
+  const std::string quoted = "; last read: '" + token + "'";
+  if (const std::size_t quote = said.find(quoted); quote != std::string::npos)
+    said.erase(quote, quoted.size());
   return said;
 }
 
@@ -168,8 +166,8 @@ Expected<Tree> Tree::parse(std::string_view given) {
     const std::size_t at = std::min(std::max<std::size_t>(builder.stopped_at, 1) - 1, given.size());
     const std::size_t token = builder.last_token.size();
     if (!builder.overflow || readings == most_readings || token > builder.stopped_at)
-      return tl::unexpected(
-          not_json(given, at, builder.overflow ? "a number is too big" : reason(builder.message)));
+      return tl::unexpected(not_json(
+          given, at, builder.overflow ? "a number is too big" : reason(builder.message, builder.last_token)));
     text.replace(builder.stopped_at - token, token, "0.5" + std::string(token - 3, ' '));
   }
 }

@@ -34,7 +34,11 @@ Ground Ground::of(const Store& store) {
 
 void Ground::add(const Person& person) {
   people[person.id] = person;
-  if (!person.number.empty()) by_number[person.number] = person.id;
+  if (!person.number.empty()) {
+    if (!by_number.contains(person.number))
+      by_bare_number.emplace(without_zeros(person.number), person.number);
+    by_number[person.number] = person.id;
+  }
   if (!person.card.empty()) by_card[person.card] = person.id;
 }
 
@@ -75,9 +79,8 @@ void Ground::add(const ImportPlan& plan) {
 std::optional<PersonId> Ground::person_numbered(std::string_view number) const {
   if (const auto exact = by_number.find(std::string(number)); exact != by_number.end()) return exact->second;
   const std::string_view bare = without_zeros(number);
-  if (bare.empty()) return std::nullopt;
-  const auto found = only(by_number, [&](const auto& pair) { return without_zeros(pair.first) == bare; });
-  return found ? std::optional((*found)->second) : std::nullopt;
+  if (bare.empty() || by_bare_number.count(bare) != 1) return std::nullopt;
+  return by_number.at(by_bare_number.find(bare)->second);
 }
 
 std::optional<MachineId> Ground::machine_named(std::string_view name) const {

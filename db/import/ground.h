@@ -25,6 +25,7 @@ struct Ground {
   Instant now;
   std::map<PersonId, Person> people;
   std::map<std::string, PersonId> by_number;
+  std::multimap<std::string, std::string, std::less<>> by_bare_number;  // without leading zeros, as written
   std::map<std::string, PersonId> by_card;
   std::map<RecordId, KnownRecord> records;
   std::set<RecordId> struck_out;

@@ -11,6 +11,9 @@ namespace wm::db::import {
 namespace {
 
 constexpr std::size_t largest_file = 64u << 20;
+// A file of 64 MiB could otherwise fill the memory with rows of one byte, or with cells of none. Spreadsheets
+// have as many columns.
+constexpr std::size_t most_lines = 1'000'000, most_columns = 16'384, most_cells = 10'000'000;
 constexpr std::size_t lines_to_guess_by = 50;
 
 std::string at_line(int line) { return "line " + std::to_string(line); }
@@ -50,8 +53,14 @@ class Parser {
     cells_.clear();
     done_ = false;
   }
+  /// Of cells beyond the last column one is kept, with text in it if one of them has any.
   static void on_cell(void* text, std::size_t size, void* self) {
-    static_cast<Parser*>(self)->cells_.emplace_back(static_cast<const char*>(text), size);
+    auto& cells = static_cast<Parser*>(self)->cells_;
+    const std::string_view cell(static_cast<const char*>(text), size);
+    if (cells.size() <= most_columns)
+      cells.emplace_back(cell);
+    else if (!cell.empty())
+      cells.back() = cell;
   }
   static void on_row(int, void* self) { static_cast<Parser*>(self)->done_ = true; }
 
@@ -64,6 +73,7 @@ class Parser {
 struct Parsed {
   std::vector<Row> rows;
   std::vector<RowProblem> problems;
+  std::size_t cells = 0;
 };
 
 bool is_blank_line(std::string_view line) { return line.find_first_not_of("\r\n") == line.npos; }
@@ -93,8 +103,11 @@ Parsed parse(const std::vector<std::string_view>& lines, char separator) {
   Parsed parsed;
   Parser parser(separator);
   std::optional<std::size_t> begun;  // the line on which the row being read began
-  const auto take = [&] { parsed.rows.push_back({static_cast<int>(*begun) + 1, parser.take_row()}); };
-  for (std::size_t i = 0; i < lines.size(); ++i) {
+  const auto take = [&] {
+    parsed.rows.push_back({static_cast<int>(*begun) + 1, parser.take_row()});
+    parsed.cells += parsed.rows.back().cells.size();
+  };
+  for (std::size_t i = 0; i < lines.size() && parsed.cells <= most_cells; ++i) {
     if (!begun && is_blank_line(lines[i])) continue;
     if (!begun) begun = i;
     if (!parser.feed(lines[i])) {
@@ -141,16 +154,19 @@ bool fit(Row& row, std::size_t width) {
 }
 
 RowProblem wrong_width(const Row& row, std::size_t width) {
-  return {
-      row.line,
-      {at_line(row.line),
-       "has " + std::to_string(row.cells.size()) + " cells where the first row has " + std::to_string(width),
-       "Give every row the same cells, with nothing between two separators where a cell is empty"}};
+  return {row.line,
+          {at_line(row.line),
+           "has " + (row.cells.size() > most_columns ? "more than 16384" : std::to_string(row.cells.size())) +
+               " cells where the first row has " + std::to_string(width),
+           "Give every row the same cells, with nothing between two separators where a cell is empty"}};
+}
+
+tl::unexpected<Problem> too_much(const char* what) {
+  return tl::unexpected(Problem{"file", what, "Split it into smaller files"});
 }
 
 Expected<void> check_is_text(std::string_view bytes) {
-  if (bytes.size() > largest_file)
-    return tl::unexpected(Problem{"file", "is larger than 64 MiB", "Split it into smaller files"});
+  if (bytes.size() > largest_file) return too_much("is larger than 64 MiB");
   const std::string_view start = bytes.substr(0, 2);
   if (start == "\xFF\xFE" || start == "\xFE\xFF")
     return tl::unexpected(Problem{"file", "is written in UTF-16", "Save it again as CSV UTF-8"});
@@ -166,6 +182,7 @@ Expected<Table> read_table(std::string_view bytes, const ReadOptions& options) {
   if (const auto text = check_is_text(bytes); !text) return tl::unexpected(text.error());
   Decoded decoded = decode(bytes, options.encoding);
   const std::vector<std::string_view> lines = split_lines(decoded.text);
+  if (lines.size() > most_lines) return too_much("has more than a million lines");
   Table table{decoded.encoding,
               decoded.guessed,
               options.separator.value_or(guess_separator(lines)),
@@ -174,11 +191,15 @@ Expected<Table> read_table(std::string_view bytes, const ReadOptions& options) {
               {},
               std::move(decoded.problems)};
   Parsed parsed = parse(lines, table.separator);
+  if (parsed.cells > most_cells) return too_much("has more than ten million cells");
   std::erase_if(parsed.rows, is_blank);
   if (parsed.rows.empty() && parsed.problems.empty())
     return tl::unexpected(Problem{"file", "has no rows", "Choose a file whose first row names its columns"});
   table.problems.insert(table.problems.end(), parsed.problems.begin(), parsed.problems.end());
   if (!parsed.rows.empty()) table.header = std::move(parsed.rows.front().cells);
+  if (table.header.size() > most_columns)
+    return tl::unexpected(Problem{"file", "has more than 16384 columns",
+                                  "Choose a file whose first row names its columns, each once"});
   for (std::size_t i = 1; i < parsed.rows.size(); ++i) {
     Row& row = parsed.rows[i];
     if (fit(row, table.header.size()))

@@ -1,5 +1,6 @@
 #include "db/journal/some_rows.h"
 
+#include "db/journal/subject.h"
 #include "db/refuse.h"
 
 namespace wm::db {

@@ -119,6 +119,26 @@ TEST_CASE("What is no table of text is refused in a sentence") {
   CHECK(!read_table(std::string_view("a\0b", 3)));
 }
 
+TEST_CASE("A file of too many lines, columns or cells is refused before it fills the memory") {
+  std::string lines = "a,b\n", cells = "a,b\n";
+  for (int i = 0; i < 1'000'000; ++i) lines += "a\n";
+  for (int i = 0; i < 11'000; ++i) cells += std::string(999, ',') + "\n";
+  const std::string columns = std::string(16'384, ',') + "a\n";
+  for (const auto& [bytes, says] :
+       {std::pair(lines, "a million lines"), std::pair(cells, "ten million cells"),
+        std::pair(columns, "16384 columns")}) {
+    const auto refused = read_table(bytes);
+    REQUIRE_FALSE(refused);
+    CHECK_THAT(refused.error().what, Catch::Contains(says));
+    CHECK_FALSE(refused.error().remedy.empty());
+  }
+  CHECK(read(std::string(16'383, ',') + "a\n").header.size() == 16'384);
+  // What stands beyond the last column is seen, however far out.
+  const std::string far = "a,b\n1,2" + std::string(50'000, ',');
+  CHECK_THAT(read(far + "x,\n").problems.at(0).problem.what, Catch::Contains("more than 16384 cells"));
+  CHECK(read(far + "\n").rows.size() == 1);
+}
+
 TEST_CASE("Tables that Python's csv module writes are read as Python reads them") {
   QTemporaryDir dir;
   const std::string folder = dir.path().toStdString();
