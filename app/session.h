@@ -49,6 +49,11 @@ class Session : public QObject {
   std::optional<db::Person> person(const PersonId& id) const { return store_.person(id, known_); }
   std::vector<db::Person> people() const { return known_ ? store_.people_known(*known_) : store_.people(); }
 
+  /// Whether a record counted at `known()`: entered by then, and not struck out by then.
+  bool counts(const db::Entry& entry) const;
+  /// Whether it had been struck out by then.
+  bool struck(const db::Entry& entry) const { return entry.voided && (!known_ || *entry.voided <= *known_); }
+
   /// As Store::entry.
   const db::Entry* entry(const RecordId& id) const { return store_.entry(id); }
 

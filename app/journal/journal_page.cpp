@@ -71,13 +71,16 @@ void JournalPage::open(const Place& place) {
   search_->selectAll();
 }
 
-/// Sentences are made once: a record never changes. Where details of people did, all are made again.
+/// Sentences are made once: a record never changes. Where details of people did, or others were known, all
+/// are made again.
 void JournalPage::read_lines() {
   const auto& entries = session().store().entries();
-  if (read_at_ == session().store().last_commit()) return;
+  const bool as_before = read_as_known_ == session().known();
+  if (read_at_ == session().store().last_commit() && as_before) return;
   read_at_ = session().store().last_commit();
+  read_as_known_ = session().known();
   reader_ = record_reader(session());
-  if (lines_.size() >= entries.size()) {
+  if (lines_.size() >= entries.size() || !as_before) {
     lines_.clear();
     struck_by_.clear();
   }
@@ -104,18 +107,25 @@ void JournalPage::fill_filters() {
   kind_->clear();
   kind_->addItem(tr("Every kind"));
   std::set<QString> kinds;
-  for (const Line& line : lines_) kinds.insert(line.kind);
+  const auto& entries = session().store().entries();
+  for (std::size_t i = 0; i < lines_.size(); ++i)
+    if (was_there(entries[i])) kinds.insert(lines_[i].kind);
   for (const QString& name : kinds) kind_->addItem(name, name);
   person_->clear();
   person_->addItem(tr("Everybody"));
   std::vector<std::pair<QString, QString>> people;
-  for (const db::Person& p : session().store().people()) people.emplace_back(person_name(p), words(p.id));
+  for (const db::Person& p : session().people()) people.emplace_back(person_name(p), words(p.id));
   QCollator order;
   std::ranges::sort(people,
                     [&order](const auto& a, const auto& b) { return order.compare(a.first, b.first) < 0; });
   for (const auto& [name, id] : people) person_->addItem(name, id);
   kind_->setCurrentIndex(std::max(0, kind_->findData(kind)));
   person_->setCurrentIndex(std::max(0, person_->findData(person)));
+}
+
+/// Whether it had been entered by the time that is asked about.
+bool JournalPage::was_there(const db::Entry& entry) const {
+  return !session().known() || entry.recorded <= *session().known();
 }
 
 /// The shop's day is the shift: what may be struck out again goes by it too.
@@ -141,12 +151,14 @@ std::vector<ListRow> JournalPage::rows(const QString& typed) {
   const TypedWords wanted(typed);
   const auto& entries = session().store().entries();
   std::vector<ListRow> rows;
+  std::size_t all = 0;
   for (std::size_t i = std::min(entries.size(), lines_.size()); i-- > 0;) {
     const db::Entry& entry = entries[i];
-    if (session().known() && entry.recorded > *session().known()) continue;
+    if (!was_there(entry)) continue;
+    ++all;
     if (passes(entry, lines_[i], wanted)) rows.push_back(row(entry, lines_[i]));
   }
-  count_->setText(tr("Records: %1 of %2, latest first.").arg(rows.size()).arg(entries.size()));
+  count_->setText(tr("Records: %1 of %2, latest first.").arg(rows.size()).arg(all));
   return rows;
 }
 
@@ -155,10 +167,10 @@ ListRow JournalPage::row(const db::Entry& entry, const Line& line) const {
   return {words(entry.id),
           {{QString::number(entry.order), {}},
            {short_day(entry.at, zone), clock_time(entry.at, zone)},
-           {line.sentence, entry.voided ? struck_words(entry) : note_of(entry)},
+           {line.sentence, session().struck(entry) ? struck_words(entry) : note_of(entry)},
            {line.entered_by,
             entry.from_paper ? tr("from paper, %1").arg(short_day(entry.recorded, zone)) : QString()}},
-          entry.voided.has_value()};
+          session().struck(entry)};
 }
 
 QString JournalPage::struck_words(const db::Entry& entry) const {
@@ -187,7 +199,7 @@ void JournalPage::describe(const QString& id) {
   const Zone& zone = session().zone();
   panel_->heading(line.kind);
   panel_->paragraph(line.sentence);
-  if (entry->voided)
+  if (session().struck(*entry))
     panel_->paragraph(tr("This record is %1.", "struck out on ...").arg(struck_words(*entry)));
   panel_->line(tr("Happened"), tr("%1, %2").arg(long_day(entry->at, zone), clock_time(entry->at, zone)));
   panel_->line(tr("Entered"),

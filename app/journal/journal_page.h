@@ -37,6 +37,7 @@ class JournalPage : public ListPage {
   void read_lines();
   Line line_of(const db::Entry& entry) const;
   bool passes(const db::Entry& entry, const Line& line, const TypedWords& wanted) const;
+  bool was_there(const db::Entry& entry) const;
   bool in_this_shift(const db::Entry& entry) const;
   ListRow row(const db::Entry& entry, const Line& line) const;
   QString struck_words(const db::Entry& entry) const;
@@ -50,6 +51,7 @@ class JournalPage : public ListPage {
   std::vector<Line> lines_;
   std::unordered_map<RecordId, RecordId> struck_by_;
   std::int64_t read_at_ = -1;
+  std::optional<Instant> read_as_known_;
 };
 
 }  // namespace wm::app

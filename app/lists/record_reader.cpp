@@ -16,11 +16,11 @@ struct Index {
 
 std::shared_ptr<const Index> index_of(const Session& session) {
   auto index = std::make_shared<Index>();
-  for (const db::Person& person : session.store().people()) index->people[person.id] = person_name(person);
+  for (const db::Person& person : session.people()) index->people[person.id] = person_name(person);
   for (const db::Entry& entry : session.store().entries()) {
     index->records[entry.id] = &entry;
     const auto* fact = std::get_if<db::ShopFact>(&entry.fact);
-    const auto* unit = fact ? std::get_if<db::MachineAdded>(fact) : nullptr;
+    const auto* unit = fact && session.counts(entry) ? std::get_if<db::MachineAdded>(fact) : nullptr;
     if (unit) index->machines[unit->machine] = unit_name(unit->machine_class, unit->label);
   }
   return index;

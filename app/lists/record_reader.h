@@ -5,7 +5,7 @@
 
 namespace wm::app {
 
-/// Good until the next commit: it points into the store's journal.
+/// With the names of `known()`. Good until the next commit: it points into the store's journal.
 RecordReader record_reader(const Session& session);
 
 }  // namespace wm::app

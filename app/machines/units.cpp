@@ -19,14 +19,10 @@ const T* fact(const db::Entry& entry) {
   return fact ? std::get_if<T>(fact) : nullptr;
 }
 
-bool is_known(const db::Entry& entry, const std::optional<Instant>& known) {
-  return known ? entry.recorded <= *known && !(entry.voided && *entry.voided <= *known) : !entry.voided;
-}
-
 /// Details of the locks in `open`, from the records that name them.
 void fill_locks(std::map<RecordId, LockState>& open, const Session& session) {
   for (const db::Entry& entry : session.store().entries()) {
-    if (!is_known(entry, session.known())) continue;
+    if (!session.counts(entry)) continue;
     if (const auto found = open.find(entry.id); found != open.end() && fact<Lockout>(entry)) {
       found->second.at = entry.at;
       found->second.put_on_by = entry.entered_by;
@@ -55,7 +51,7 @@ std::map<MachineId, db::MachineAdded> added(const Session& session) {
   std::map<MachineId, db::MachineAdded> latest;
   for (const db::Entry& entry : session.store().entries()) {
     const auto* unit = shop_fact<db::MachineAdded>(entry);
-    if (unit && is_known(entry, session.known()) && entry.at <= session.at()) latest[unit->machine] = *unit;
+    if (unit && session.counts(entry) && entry.at <= session.at()) latest[unit->machine] = *unit;
   }
   return latest;
 }

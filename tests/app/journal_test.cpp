@@ -69,6 +69,48 @@ class JournalTest : public QObject {
     QVERIFY(row->cells[2].quiet.contains("Dee Griffith"));
   }
 
+  void as_known_then_it_says_what_it_said_then() {
+    ListsShop shop;
+    shop.sit("mia");
+    const RecordId lesson = shop.enter(db::EnterFact{Lesson{"eleni", "guards", 1}});
+    shop.wait(60);
+    JournalPage page(shop.session());
+    shop.show(page);
+    const auto seen = [&page] {
+      QStringList all{seen_on(page), page.findChild<QLabel*>("count")->text()};
+      auto* person = page.findChild<QComboBox*>("person");
+      for (int i = 0; i < person->count(); ++i) all << person->itemText(i);
+      auto* kind = page.findChild<QComboBox*>("kind");
+      for (int i = 0; i < kind->count(); ++i) all << kind->itemText(i);
+      for (const ListRow& row : page.findChild<ListView*>("list")->rows()) {
+        for (const ListCell& cell : row.cells) all << cell.text << cell.quiet;
+        all << (row.struck ? "struck" : "");
+      }
+      return all;
+    };
+    const Instant then = shop.session().now();
+    shop.session().set_known(then);
+    const QStringList before = seen();
+    shop.session().set_known(std::nullopt);
+    // Ten years of other names, strike-outs, machines and people.
+    for (int year = 1; year <= 10; ++year) {
+      shop.wait(365 * 86400);
+      db::Person renamed = *shop.session().store().person("eleni");
+      renamed.family = "Renamed" + std::to_string(year);
+      shop.enter(db::CorrectPerson{renamed});
+      shop.enter(db::EnterShopFact{db::MachineAdded{"b1", "bandsaw", "Bandsaw " + std::to_string(year)}});
+      shop.enter(
+          db::EnterPerson{{.id = {}, .number = std::to_string(900 + year), .given = "New"}, std::nullopt});
+    }
+    shop.enter(db::StrikeOutRecord{lesson, "the wrong person"});
+    shop.enter(db::EnterShopFact{db::Join{"ines", "olga"}});
+    QVERIFY(seen() != before);
+    shop.session().set_known(then);
+    const QStringList after = seen();
+    for (qsizetype i = 0; i < std::min(before.size(), after.size()); ++i) QCOMPARE(after[i], before[i]);
+    QCOMPARE(after.size(), before.size());
+  }
+
   void the_desk_strikes_out_nobody_elses_record() {
     Shown<JournalPage> shop("dee");
     type(shop.page, "ines check-out");
