@@ -7,6 +7,7 @@
 #include "core/rulebook/json.h"
 #include "core/rulebook/read.h"
 #include "core/time/text.h"
+#include "db/journal/said.h"
 #include "db/journal/shop_fact_json.h"
 #include "db/journal/subject.h"
 #include "db/refuse.h"
@@ -197,7 +198,7 @@ Expected<LeafContent> read_leaf(std::string_view leaf, const ByField& kept, std:
     if (all.find("note")) content.hashes["note"] = text_in(all, "note");
     return read_body(body, kept, born_by, content).map([&] { return std::move(content); });
   } catch (const std::exception& e) {
-    return unreadable(e.what());
+    return unreadable(said(e));
   }
 }
 
@@ -207,7 +208,7 @@ Expected<Origin> origin_of(std::string_view leaf) {
   try {
     return origin_in(tree->root());
   } catch (const std::exception& e) {
-    return unreadable(e.what());
+    return unreadable(said(e));
   }
 }
 

@@ -79,6 +79,10 @@ Expected<ShopDetails> read_details(Connection& connection) {
                   "Bring back the last backup, and keep this file.");
   ShopDetails details{text((*q)->value(0)), text((*q)->value(1)), number((*q)->value(2))};
   (*q)->finish();
+  constexpr std::int64_t century = 100LL * 366 * 86'400;
+  if (details.demo_clock < -century || details.demo_clock > century)
+    return refuse(connection.path(), "The file is damaged: its clock is more than a century off.",
+                  "Bring back the last backup, and keep this file.");
   return details;
 }
 

@@ -5,6 +5,7 @@
 #include <stdexcept>
 
 #include "core/time/text.h"
+#include "db/journal/said.h"
 #include "db/journal/shop_fact_fields.h"
 #include "db/refuse.h"
 
@@ -166,8 +167,7 @@ Expected<ShopFact> read_shop_fact(std::string_view kind, json::Value object) {
         *fact);
     return *fact;
   } catch (const std::exception& e) {
-    return refuse("body", std::string("The entry cannot be read: ") + e.what() + ".",
-                  "Bring back the last backup.");
+    return refuse("body", "The entry cannot be read: " + said(e) + ".", "Bring back the last backup.");
   }
 }
 

@@ -78,6 +78,11 @@ Expected<Proved> read_proved(Connection& connection) {
       return;
     }
     const auto* erased = as<Erased>(content->entry.fact);
+    if (erased == nullptr) {
+      done = damaged_record(connection.path(), content->entry.id,
+                            {"kind", "it is no erasure, as its row says", {}});
+      return;
+    }
     proved[erased->person] = erased->born_by;
   });
   if (walked) walked = done;

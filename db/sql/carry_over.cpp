@@ -5,6 +5,7 @@
 
 #include "db/journal/personal.h"
 #include "db/journal/rows.h"
+#include "db/journal/said.h"
 #include "db/journal/shop_fact_json.h"
 #include "db/refuse.h"
 
@@ -203,7 +204,7 @@ Expected<void> carry_over(Connection& connection) {
       if (auto done = carrier.carry(commit); !done) return done;
     return begin_tree(connection, *details).and_then([&] { return grow_tree(connection, carrier.leaves()); });
   } catch (const std::exception& e) {
-    return refuse(connection.path(), std::string("The file is damaged: ") + e.what() + ".",
+    return refuse(connection.path(), "The file is damaged: " + said(e) + ".",
                   "Bring back the last backup, and keep this file.");
   }
 }
