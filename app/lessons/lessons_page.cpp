@@ -54,7 +54,7 @@ void LessonsPage::read_items() {
     for (const std::string& name : asked.checkouts) items_[name].kinds << tr("check-out");
   }
   for (const db::Entry& entry : session().store().entries()) {
-    const auto* fact = entry.voided ? nullptr : std::get_if<Fact>(&entry.fact);
+    const auto* fact = session().counts(entry) ? std::get_if<Fact>(&entry.fact) : nullptr;
     const auto* publish = fact ? std::get_if<Publish>(fact) : nullptr;
     if (publish) items_[publish->item].published.push_back({publish->revision, entry.at, words(entry.note)});
   }
@@ -119,7 +119,7 @@ void LessonsPage::describe(const QString& id) {
 int LessonsPage::with_earlier_only(const std::string& name, int revision) const {
   std::map<PersonId, int> greatest;
   for (const db::Entry& entry : session().store().entries())
-    if (const auto record = record_of(entry, name)) {
+    if (const auto record = session().counts(entry) ? record_of(entry, name) : std::nullopt) {
       int& has = greatest[session().store().joined(record->first)];
       has = std::max(has, record->second);
     }

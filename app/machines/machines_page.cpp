@@ -144,7 +144,7 @@ void MachinesPage::history(const UnitState& unit) {
   const auto& entries = session().store().entries();
   int shown = 0;
   for (auto entry = entries.rbegin(); entry != entries.rend() && shown < most_history; ++entry) {
-    if (entry->voided || !is_about(*entry, unit, session())) continue;
+    if (!session().counts(*entry) || !is_about(*entry, unit, session())) continue;
     if (shown++ == 0) panel_->section(tr("History"));
     const QString note = entry->note.empty() ? QString() : " " + words(entry->note);
     panel_->line(short_day(entry->at, session().zone()), record_sentence(*entry, reader_) + note);

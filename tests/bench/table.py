@@ -71,9 +71,24 @@ def desk(path):
         line("desk: " + name.replace("_", " "), shown(row["seconds"]), beside, "")
 
 
+def store(path):
+    r = rows(path)
+    read, bare, commit = r["all_read"], r["bare_write_and_sync"], r["one_commit"]
+    line("store: bytes a record", f"{read['bytes'] / read['records']:.0f}", f"{read['records']:.0f} records", "400")
+    line("store: opened for one person, all of their answers, median", shown(r["first_look"]["median_s"]), f"processor {shown(r['first_look']['seconds'])}", "1 s")
+    line("store: one more person then, median", shown(r["next_look"]["median_s"]), f"processor {shown(r['next_look']['seconds'])}", "")
+    line("store: all of it read and worked out", shown(read["real_time"] * 1e-9), f"processor {shown(read['seconds'])}", "")
+    line("store: one commit, 99 of 100", shown(commit["p99_s"]), f"{times(commit['p99_s'], bare['p99_s'])} × as many bytes written and synced ({shown(bare['p99_s'])})", "3 ×")
+    line("store: looked through, every record", shown(r["looked_through"]["real_time"] * 1e-9), f"processor {shown(r['looked_through']['seconds'])}", "")
+    line("store: backed up, read back and compared", shown(r["backed_up"]["real_time"] * 1e-9), f"processor {shown(r['backed_up']['seconds'])}", "3 s")
+
+
 folder = pathlib.Path(sys.argv[1])
 print("| what | measured | beside | goal |\n|---|---|---|---|")
-world(folder / "world.json")
+if (folder / "store.json").exists():
+    store(folder / "store.json")
+if (folder / "world.json").exists():
+    world(folder / "world.json")
 if (folder / "clingo.json").exists():
     clingo(folder / "clingo.json")
 if (folder / "desk.json").exists():
