@@ -8,14 +8,13 @@
 
 #include <QCoreApplication>
 #include <QFileInfo>
-#include <algorithm>
-#include <chrono>
 #include <cstdio>
 #include <filesystem>
 
 #include "db/backup/backup.h"
 #include "db/first_look.h"
 #include "db/verify/verify.h"
+#include "samples.h"
 #include "store_file.h"
 
 using namespace wm;
@@ -50,29 +49,6 @@ T must(Expected<T> done) {
   std::fprintf(stderr, "%s: %s\n", done.error().where.c_str(), done.error().what.c_str());
   std::exit(1);
 }
-
-/// Times by the clock: the 99th percentile is what somebody notices.
-class Samples {
- public:
-  explicit Samples(benchmark::State& state) : state_(state) {}
-  template <class Call>
-  void take(Call call) {
-    const auto start = std::chrono::steady_clock::now();
-    call();
-    const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
-    state_.SetIterationTime(took.count());
-    seconds_.push_back(took.count());
-  }
-  ~Samples() {
-    std::sort(seconds_.begin(), seconds_.end());
-    state_.counters["median_s"] = seconds_[seconds_.size() / 2];
-    state_.counters["p99_s"] = seconds_[std::min(seconds_.size() - 1, seconds_.size() * 99 / 100)];
-  }
-
- private:
-  benchmark::State& state_;
-  std::vector<double> seconds_;
-};
 
 const PersonId& somebody(std::size_t i) { return w().shop.people[i * 7919 % w().shop.people.size()]; }
 

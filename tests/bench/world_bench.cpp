@@ -8,7 +8,6 @@
 
 #include <algorithm>
 #include <array>
-#include <chrono>
 #include <cstdio>
 #include <cstdlib>
 #include <fstream>
@@ -17,6 +16,7 @@
 
 #include "core/decide/current.h"
 #include "plain_scan.h"
+#include "samples.h"
 #include "sql_decisions.h"
 #include "world.h"
 
@@ -48,30 +48,6 @@ double resident() {
   statm >> size >> pages;
   return static_cast<double>(pages) * static_cast<double>(sysconf(_SC_PAGESIZE)) / (1 << 20);
 }
-
-/// Takes each iteration's time, for the median and the 95th percentile.
-class Samples {
- public:
-  explicit Samples(benchmark::State& state) : state_(state) {}
-  template <class Call>
-  void take(Call call) {
-    const auto start = std::chrono::steady_clock::now();
-    call();
-    const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
-    state_.SetIterationTime(took.count());
-    seconds_.push_back(took.count());
-  }
-  ~Samples() {
-    if (seconds_.empty()) return;
-    std::sort(seconds_.begin(), seconds_.end());
-    state_.counters["median_s"] = seconds_[seconds_.size() / 2];
-    state_.counters["p95_s"] = seconds_[std::min(seconds_.size() - 1, seconds_.size() * 95 / 100)];
-  }
-
- private:
-  benchmark::State& state_;
-  std::vector<double> seconds_;
-};
 
 /// Some pair, another each time, spread over everybody.
 struct Pair {
