@@ -49,6 +49,9 @@ class Session : public QObject {
   std::optional<db::Person> person(const PersonId& id) const { return store_.person(id, known_); }
   std::vector<db::Person> people() const { return known_ ? store_.people_known(*known_) : store_.people(); }
 
+  /// As Store::joined and Store::role_of, at `known()`.
+  PersonId joined(const PersonId& id) const { return store_.joined(id, known_); }
+  std::optional<db::Role> role_of(const PersonId& id) const { return store_.role_of(id, known_); }
   /// Whether a record counted at `known()`: entered by then, and not struck out by then.
   bool counts(const db::Entry& entry) const;
   /// Whether it had been struck out by then.

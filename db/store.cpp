@@ -151,7 +151,9 @@ Expected<Role> Store::sit_down(const PersonId& person, const std::string& pin) {
   return impl_->role_at_station(person, pin);
 }
 
-std::optional<Role> Store::role_of(const PersonId& person) const { return impl_->memory.role(person, now()); }
+std::optional<Role> Store::role_of(const PersonId& person, std::optional<Instant> known) const {
+  return impl_->memory.role(person, known.value_or(now()), known);
+}
 
 Shop Store::shop(std::optional<Instant> known) const {
   assert(std::this_thread::get_id() == impl_->owner);

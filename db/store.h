@@ -112,7 +112,8 @@ class Store {
 
   /// The role of whoever knows this PIN; wrong ones slow the station down.
   Expected<Role> sit_down(const PersonId& person, const std::string& pin);
-  std::optional<Role> role_of(const PersonId& person) const;
+  /// The role somebody has now, or had at `known` as was known then.
+  std::optional<Role> role_of(const PersonId& person, std::optional<Instant> known = std::nullopt) const;
 
   /// What decisions rest on, with joined entries of one person made one, as known at `known` (or all).
   Shop shop(std::optional<Instant> known = std::nullopt) const;

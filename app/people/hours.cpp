@@ -26,8 +26,8 @@ std::vector<HoursLine> hours_of(const Session& session, const PersonId& person) 
   std::vector<HoursLine> lines;
   for (const db::Entry& entry : session.store().entries()) {
     const auto* fact = std::get_if<db::ShopFact>(&entry.fact);
-    const auto* hours = fact && !entry.voided ? std::get_if<db::Hours>(fact) : nullptr;
-    if (hours && session.store().joined(hours->person) == person) lines.push_back({entry.id, *hours});
+    const auto* hours = fact && session.counts(entry) ? std::get_if<db::Hours>(fact) : nullptr;
+    if (hours && session.joined(hours->person) == person) lines.push_back({entry.id, *hours});
   }
   std::ranges::stable_sort(lines, {}, [](const HoursLine& line) {
     return std::tuple(line.hours.weekday, line.hours.from_minute, line.hours.to_minute);

@@ -11,17 +11,17 @@ namespace {
 /// Whether the pause is still on: not struck out, not over by itself, not ended.
 bool is_on(const Session& session, const db::Entry& entry, const Suspend& pause) {
   const auto& entries = session.store().entries();
-  const Instant now = session.now();
-  if (entry.voided || (pause.until && now >= session.zone().start(*pause.until + 1))) return false;
+  const Instant now = session.known().value_or(session.now());
+  if (!session.counts(entry) || (pause.until && now >= session.zone().start(*pause.until + 1))) return false;
   return std::ranges::none_of(entries, [&](const db::Entry& each) {
     const auto* fact = std::get_if<Fact>(&each.fact);
-    const auto* end = fact && !each.voided ? std::get_if<Reinstate>(fact) : nullptr;
+    const auto* end = fact && session.counts(each) ? std::get_if<Reinstate>(fact) : nullptr;
     return end != nullptr && end->suspension == entry.id && each.at <= now;
   });
 }
 
 bool signs(const Session& session, const PersonId& person) {
-  const auto role = session.store().role_of(person);
+  const auto role = session.role_of(person);
   return role == db::Role::instructor || role == db::Role::manager;
 }
 
@@ -34,7 +34,7 @@ void PeoplePage::pauses(const db::Person& person) {
   for (const db::Entry& entry : store.entries()) {
     const auto* fact = std::get_if<Fact>(&entry.fact);
     const auto* pause = fact ? std::get_if<Suspend>(fact) : nullptr;
-    if (!pause || store.joined(pause->person) != person.id || !is_on(session(), entry, *pause)) continue;
+    if (!pause || session().joined(pause->person) != person.id || !is_on(session(), entry, *pause)) continue;
     if (first) panel_->section(tr("Paused"));
     first = false;
     panel_->paragraph(record_sentence(entry, reader));
@@ -63,14 +63,14 @@ void PeoplePage::end_pause(const RecordId& id) {
 void PeoplePage::close_ones(const db::Person& person) {
   const db::Store& store = session().store();
   const RecordReader reader = record_reader(session());
-  const bool own = session().seated() && store.joined(session().seated()->id) == person.id;
+  const bool own = session().seated() && session().joined(session().seated()->id) == person.id;
   const bool may = session().role() == db::Role::manager || (own && session().role() == db::Role::instructor);
   if (!signs(session(), person.id)) return;
   bool first = true;
   for (const db::Entry& entry : store.entries()) {
     const auto* fact = std::get_if<db::ShopFact>(&entry.fact);
-    const auto* close = fact && !entry.voided ? std::get_if<db::Close>(fact) : nullptr;
-    if (!close || store.joined(close->person) != person.id) continue;
+    const auto* close = fact && session().counts(entry) ? std::get_if<db::Close>(fact) : nullptr;
+    if (!close || session().joined(close->person) != person.id) continue;
     if (first) panel_->section(tr("Close to them"));
     first = false;
     panel_->paragraph(reader.name_of(close->other));

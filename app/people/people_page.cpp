@@ -52,13 +52,13 @@ void PeoplePage::open(const Place& place) {
 }
 
 std::vector<ListRow> PeoplePage::rows(const QString& typed) {
-  const db::Store& store = session().store();
-  const auto found = typed.isEmpty() ? by_family_name(store.people())
-                                     : find_people(store.people(), typed, store.people().size());
+  std::vector<db::Person> people = session().people();
+  const auto found =
+      typed.isEmpty() ? by_family_name(std::move(people)) : find_people(people, typed, people.size());
   std::vector<ListRow> rows;
   for (const db::Person& person : found) {
-    if (store.joined(person.id) != person.id) continue;
-    const auto role = store.role_of(person.id);
+    if (session().joined(person.id) != person.id) continue;
+    const auto role = session().role_of(person.id);
     rows.push_back({words(person.id),
                     {{listed_name(person), {}},
                      {words(person.nickname), {}},
@@ -72,7 +72,7 @@ std::vector<ListRow> PeoplePage::rows(const QString& typed) {
 
 void PeoplePage::describe(const QString& id) {
   panel_->start();
-  const auto person = session().store().person(id.toStdString());
+  const auto person = session().person(id.toStdString());
   if (person) {
     details(*person);
     joined_entries(person->id);
@@ -98,7 +98,7 @@ void PeoplePage::details(const db::Person& person) {
   panel_->line(tr("Phone"), words(person.phone));
   panel_->line(tr("Email"), words(person.email));
   panel_->line(tr("In an emergency"), words(person.emergency_contact));
-  panel_->line(tr("At the desk as"), role_words(session().store().role_of(person.id)));
+  panel_->line(tr("At the desk as"), role_words(session().role_of(person.id)));
 }
 
 /// Other entries that count as this person's; each join can be struck out.
@@ -107,8 +107,8 @@ void PeoplePage::joined_entries(const PersonId& person) {
   bool first = true;
   for (const db::Entry& entry : session().store().entries()) {
     const auto* fact = std::get_if<db::ShopFact>(&entry.fact);
-    const auto* join = fact && !entry.voided ? std::get_if<db::Join>(fact) : nullptr;
-    if (!join || session().store().joined(join->keep) != person) continue;
+    const auto* join = fact && session().counts(entry) ? std::get_if<db::Join>(fact) : nullptr;
+    if (!join || session().joined(join->keep) != person) continue;
     if (first) panel_->section(tr("Entries joined to this one"));
     first = false;
     panel_->paragraph(

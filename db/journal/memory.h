@@ -87,8 +87,8 @@ class Memory {
   PersonId joined(const PersonId& id, std::optional<Instant> known = std::nullopt) const;
   /// Everybody that counts as the same person, themselves included.
   std::vector<PersonId> aliases(const PersonId& id) const;
-  /// The role at t.
-  std::optional<Role> role(const PersonId& id, Instant t) const;
+  /// The role at t, by all that is known or by what was known then.
+  std::optional<Role> role(const PersonId& id, Instant t, std::optional<Instant> known = std::nullopt) const;
   /// Everybody who is a manager at t, by whom they count for.
   std::vector<PersonId> managers(Instant t) const;
   /// What to call somebody in a sentence.

@@ -41,13 +41,15 @@ std::vector<PersonId> Memory::aliases(const PersonId& id) const {
   return all;
 }
 
-std::optional<Role> Memory::role(const PersonId& id, Instant t) const {
-  const PersonId root = joined(id);
+std::optional<Role> Memory::role(const PersonId& id, Instant t, std::optional<Instant> known) const {
+  const PersonId root = joined(id, known);
   const Entry* latest = nullptr;
   for (const std::size_t i : of_kind("role")) {
     const Entry& entry = entries_[i];
-    if (entry.voided || entry.at > t || (latest != nullptr && entry.at < latest->at)) continue;
-    if (joined(as<RoleGiven>(entry.fact)->person) == root) latest = &entry;
+    const bool counts =
+        known ? entry.recorded <= *known && !(entry.voided && *entry.voided <= *known) : !entry.voided;
+    if (!counts || entry.at > t || (latest != nullptr && entry.at < latest->at)) continue;
+    if (joined(as<RoleGiven>(entry.fact)->person, known) == root) latest = &entry;
   }
   return latest == nullptr ? std::nullopt : as<RoleGiven>(latest->fact)->role;
 }

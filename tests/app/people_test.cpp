@@ -193,6 +193,47 @@ class PeopleTest : public QObject {
     QVERIFY(!seen_on(shop.page).contains("Close to them"));
   }
 
+  void as_known_then_everybody_is_who_they_were_then() {
+    Shown<PeoplePage> shop("mia");
+    shop.enter(db::EnterFact{Suspend{"ines", Everything{}, std::nullopt}});
+    shop.enter(db::EnterShopFact{db::Hours{"ivo", 3, 1020, 1200}});
+    shop.enter(db::EnterShopFact{db::Close{"ivo", "olga"}});
+    const RecordId joined = shop.enter(db::EnterShopFact{db::Join{"luk", "huong"}});
+    shop.wait(60);
+    const auto seen = [&] {
+      QStringList all;
+      auto* list = shop.page.findChild<ListView*>("list");
+      for (const ListRow& row : list->rows()) {
+        list->choose(row.id);
+        for (const ListCell& cell : row.cells) all << cell.text << cell.quiet;
+        all << seen_on(shop.page);
+      }
+      return all;
+    };
+    const Instant then = shop.session().now();
+    shop.session().set_known(then);
+    const QStringList before = seen();
+    shop.session().set_known(std::nullopt);
+    for (int year = 1; year <= 10; ++year) {
+      shop.wait(365 * 86400);
+      for (const char* id : {"ines", "ivo", "huong"}) {
+        db::Person renamed = *shop.session().store().person(id);
+        renamed.family = "Renamed" + std::to_string(year);
+        renamed.phone = std::to_string(year);
+        shop.enter(db::CorrectPerson{renamed});
+      }
+      shop.enter(db::EnterShopFact{db::RoleGiven{"ines", year % 2 ? db::Role::desk : db::Role::instructor}});
+      shop.enter(
+          db::EnterPerson{{.id = {}, .number = std::to_string(900 + year), .given = "New"}, std::nullopt});
+    }
+    shop.enter(db::StrikeOutRecord{joined, "sisters"});
+    QVERIFY(seen() != before);
+    shop.session().set_known(then);
+    const QStringList after = seen();
+    for (qsizetype i = 0; i < std::min(before.size(), after.size()); ++i) QCOMPARE(after[i], before[i]);
+    QCOMPARE(after.size(), before.size());
+  }
+
   void roles_are_the_managers_to_give() {
     Shown<PeoplePage> shop("dee");
     type(shop.page, "nena");
