@@ -69,6 +69,13 @@ Rows File::rows(const char* sql) const {
   return rows;
 }
 
+std::string File::said() const {
+  std::string said = sqlite3_errmsg(database_.get());
+  for (char& c : said)
+    if (static_cast<unsigned char>(c) >= 0x80) c = '?';
+  return said;
+}
+
 bool File::run(const std::string& sql) const {
   return sqlite3_exec(database_.get(), sql.c_str(), nullptr, nullptr, nullptr) == SQLITE_OK;
 }

@@ -47,8 +47,8 @@ class File {
   Rows rows(const char* sql) const;
   /// Whether all of it ran.
   bool run(const std::string& sql) const;
-  /// What SQLite said last.
-  std::string said() const { return sqlite3_errmsg(database_.get()); }
+  /// What SQLite said last, in ASCII: it may quote bytes of a damaged file.
+  std::string said() const;
 
  private:
   std::shared_ptr<sqlite3> database_;
