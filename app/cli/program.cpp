@@ -4,6 +4,7 @@
 
 #include "app/cli/answer_file.h"
 #include "app/cli/backup_file.h"
+#include "app/cli/export_file.h"
 #include "app/cli/verify_file.h"
 #include "app/cli/version.h"
 #include "app/start/open_program.h"
@@ -41,6 +42,13 @@ int run(int argc, char** argv) {
       "A root from outside the file: as it stands on a paper, or a file with signed ones; can be repeated");
   verifying->add_flag("--all", verify.all, "Verify signatures too that lie under a root that holds");
   verifying->add_option("--record", verify.record, "Show that the record of this id is in the file's tree");
+  ExportWords about;
+  CLI::App* exporting =
+      words.add_subcommand("export", "Write all that a shop's file holds about one person into a file");
+  exporting->add_option("STORE", about.store, "The shop's file; the program may have it open")->required();
+  exporting->add_option("--person", about.person, "The member's number, or the person's id")->required();
+  exporting->add_option("--json", about.json, "The file to write")->required();
+  exporting->add_flag("--replace", about.replace, "Write over a file of that name");
   try {
     words.parse(argc, argv);
   } catch (const CLI::ParseError& error) {
@@ -50,6 +58,7 @@ int run(int argc, char** argv) {
   if (backing->parsed()) return backup_file(store, folder);
   if (restoring->parsed()) return restore_file(backup, store, yes);
   if (verifying->parsed()) return verify_file(verify);
+  if (exporting->parsed()) return export_file(about);
   return open_program(argc, argv, open);
 }
 

@@ -44,7 +44,7 @@ void put(Json& json, const std::vector<T>& values) {
   for (const T& value : values) put(json.emplace_back(), value);
 }
 
-json::Value need(json::Value object, const char* key) {
+json::Value member(json::Value object, const char* key) {
   const auto value = object.find(key);
   if (!value) throw std::invalid_argument(std::string("there is no \"") + key + "\"");
   return *value;
@@ -105,7 +105,7 @@ struct Reader {
   json::Value object;
   template <class T>
   void operator()(const char* key, T& value) {
-    take(need(object, key), value);
+    take(member(object, key), value);
   }
   template <class T>
   void operator()(const char* key, std::optional<T>& value) {
