@@ -2604,10 +2604,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The shop&apos;s records are being read. Look somebody up meanwhile. Who is here, what is out of service and all else follow by themselves; until then nothing can be entered.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Who is at the desk?</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2617,6 +2613,10 @@
     </message>
     <message>
         <source>No rulebook is in force: nobody may use anything.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shop&apos;s records are being read. Look somebody up meanwhile. Who is here, what is out of service and all else follow by themselves. Nothing can be entered before that.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3473,11 +3473,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Nothing can be entered until it is put right, or a manager says here that it is right.</source>
+        <source>The clock counts as right from now on.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The clock counts as right from now on.</source>
+        <source>Put it right, or let a manager say here that it is right; nothing can be entered before that.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -105,7 +105,7 @@ void MainWindow::show_clock(qint64 jump) {
                           : tr("It was set ahead while the shop was open.");
   clock_words_->setText(QStringList{
       shows, how,
-      tr("Nothing can be entered until it is put right, or a manager says here that it is right.")}
+      tr("Put it right, or let a manager say here that it is right; nothing can be entered before that.")}
                             .join(' '));
 }
 

@@ -84,8 +84,8 @@ QWidget* FirstLookWindow::banner() {
   auto* words = wrapped_label("");
   words->setText(
       tr("The shop's records are being read. Look somebody up meanwhile. Who is here, what is out of service "
-         "and all else "
-         "follow by themselves; until then nothing can be entered."));
+         "and "
+         "all else follow by themselves. Nothing can be entered before that."));
   auto* row = new QHBoxLayout(banner);
   row->setContentsMargins(20, 8, 20, 8);
   row->addWidget(words);
