@@ -99,7 +99,7 @@ Expected<void> Store::Impl::check_clock(const Command& command, Instant clock_no
 
 Expected<void> Store::Impl::check_vouched(const Command& command, Instant recorded) {
   if (!command.second) {
-    if (!needs_second(memory, command.action, recorded)) return {};
+    if (!needs_second(memory, command.action, current().decider().in_force(recorded))) return {};
     return refuse("second", "The rulebook asks that a second person vouches for this.",
                   "Let another instructor or manager enter their PIN too.");
   }

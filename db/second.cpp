@@ -8,14 +8,6 @@
 namespace wm::db {
 namespace {
 
-const Rulebook* in_force(const Memory& memory, Instant t) {
-  const Rulebook* found = nullptr;
-  const auto place = [](const Rulebook& r) { return std::tuple(r.effective_from, r.recorded, r.version); };
-  for (const Rulebook& each : memory.rulebooks())
-    if (each.effective_from <= t && (found == nullptr || place(*found) < place(each))) found = &each;
-  return found;
-}
-
 /// The record that an action ends or strikes out; null where it does neither.
 const Entry* undone(const Memory& memory, const Action& action) {
   if (const auto* strike = std::get_if<StrikeOutRecord>(&action)) return memory.find(strike->record);
@@ -35,10 +27,10 @@ std::optional<FourEyes> what(const Memory& memory, const Action& action) {
 
 }  // namespace
 
-bool needs_second(const Memory& memory, const Action& action, Instant t) {
+bool needs_second(const Memory& memory, const Action& action, const Rulebook* rulebook) {
   const auto asked = what(memory, action);
-  const Rulebook* rulebook = asked ? in_force(memory, t) : nullptr;
-  return rulebook != nullptr && std::ranges::find(rulebook->four_eyes, *asked) != rulebook->four_eyes.end();
+  return asked && rulebook != nullptr &&
+         std::ranges::find(rulebook->four_eyes, *asked) != rulebook->four_eyes.end();
 }
 
 Expected<void> check_second(const Memory& memory, const Action& action, const PersonId& by,

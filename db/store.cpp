@@ -144,7 +144,9 @@ Expected<Committed> Store::found(const std::vector<Command>& commands) {
 bool Store::unsure() const { return impl_->unsure(); }
 
 std::int64_t Store::clock_jump() const { return impl_->clock_jump(); }
-bool Store::asks_for_second(const Action& action) const { return needs_second(impl_->memory, action, now()); }
+bool Store::asks_for_second(const Action& action) const {
+  return needs_second(impl_->memory, action, impl_->current().decider().in_force(now()));
+}
 
 Expected<Role> Store::sit_down(const PersonId& person, const std::string& pin) {
   assert(std::this_thread::get_id() == impl_->owner);

@@ -381,13 +381,6 @@
     </message>
 </context>
 <context>
-    <name>Tr</name>
-    <message>
-        <source>The paper is out, but the journal does not say so.</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
     <name>Words</name>
     <message>
         <source>1 minute</source>

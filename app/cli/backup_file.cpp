@@ -1,10 +1,10 @@
 #include "app/cli/backup_file.h"
 
-#include <QCoreApplication>
 #include <QDateTime>
 #include <iostream>
 
 #include "app/backups/backup_head.h"
+#include "app/cli/application.h"
 #include "app/cli/refusal.h"
 #include "core/time/text.h"
 #include "db/backup/backup.h"
@@ -13,15 +13,6 @@ namespace wm::app {
 namespace {
 
 Instant now() { return {QDateTime::currentSecsSinceEpoch()}; }
-
-/// Qt finds its database driver only where there is an application object.
-struct Application {
-  int argc = 1;
-  char name[12] = "witnessmark";
-  char* argv[2] = {name, nullptr};
-  QCoreApplication application{argc, argv};
-  Application() { QCoreApplication::setApplicationName(name); }
-};
 
 void say(const db::MissingCommit& commit) {
   std::cout << "  " << commit.number << "  " << to_text(commit.recorded) << "  " << commit.action;

@@ -1,11 +1,11 @@
 #include "app/cli/export_file.h"
 
-#include <QCoreApplication>
 #include <QDateTime>
 #include <QFile>
 #include <QSaveFile>
 #include <iostream>
 
+#include "app/cli/application.h"
 #include "app/cli/refusal.h"
 #include "db/export/person_export.h"
 
@@ -41,11 +41,7 @@ Expected<void> exported(const ExportWords& words) {
 }  // namespace
 
 int export_file(const ExportWords& words) {
-  // Qt finds its database driver only where there is an application object.
-  int argc = 1;
-  char name[] = "witnessmark";
-  char* argv[] = {name, nullptr};
-  const QCoreApplication application(argc, argv);
+  const Application application;
   const auto done = exported(words);
   if (!done) return refuse(done.error());
   std::cout << words.json << ": all that the shop holds about this person. Hand it to nobody else.\n";

@@ -2,17 +2,20 @@
 #include "app/lists/record_reader.h"
 #include "app/lists/second_fields.h"
 #include "app/people/people_page.h"
+#include "app/widgets/key_button.h"
 #include "app/widgets/person_box.h"
 #include "app/words/words.h"
 
 namespace wm::app {
 namespace {
 
-/// Whether the pause is still on: not struck out, not over by itself, not ended.
+/// Whether the pause is on: begun, not struck out, not over by itself, not ended.
 bool is_on(const Session& session, const db::Entry& entry, const Suspend& pause) {
   const auto& entries = session.store().entries();
   const Instant now = session.known().value_or(session.now());
-  if (!session.counts(entry) || (pause.until && now >= session.zone().start(*pause.until + 1))) return false;
+  if (!session.counts(entry) || entry.at > now ||
+      (pause.until && now >= session.zone().start(*pause.until + 1)))
+    return false;
   return std::ranges::none_of(entries, [&](const db::Entry& each) {
     const auto* fact = std::get_if<Fact>(&each.fact);
     const auto* end = fact && session.counts(each) ? std::get_if<Reinstate>(fact) : nullptr;

@@ -21,9 +21,7 @@ Expected<void> note_printed(Session& session, const QString& title, int pages, c
   return session.commit(db::EnterShopFact{db::Printed{title.toStdString(), pages, words_digest(words)}})
       .map([](const db::Committed&) {})
       .map_error([](Problem problem) {
-        problem.what = (Tr::tr("The paper is out, but the journal does not say so.") + ' ' +
-                        QString::fromStdString(problem.what))
-                           .toStdString();
+        problem.what = (out_but_unsaid() + ' ' + QString::fromStdString(problem.what)).toStdString();
         return problem;
       });
 }

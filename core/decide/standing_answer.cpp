@@ -121,7 +121,7 @@ bool has_gates(Standings& standings, const std::vector<NameId>& targets, NameId 
 
 /// The answer but for its gates.
 StandingAnswer answer_without_gates(Standings& standings, const Steps<Rung>& steps, const Book* book,
-                                    const std::vector<NameId>& targets, NameId person, NameId x, Instant t) {
+                                    const std::vector<NameId>& targets, NameId person, Instant t) {
   StandingAnswer answer;
   answer.standing = steps.at(t);
   answer.since = steps.since(t);
@@ -172,7 +172,7 @@ LastingAnswer lasting_answer(Standings& standings, const Steps<Rung>& steps, Nam
     targets = book->stands_for(x, standings.known());
     gates = gates_over_time(standings, *book, targets, person);
   }
-  StandingAnswer answer = answer_without_gates(standings, steps, book, targets, person, x, t);
+  StandingAnswer answer = answer_without_gates(standings, steps, book, targets, person, t);
   if (has_gates(standings, targets, x))
     for (const GateTimes& gate : gates) answer.gates.push_back(gate_answer(standings, gate, person, t));
   return {std::move(answer), same_answer(standings, steps, gates, person, t)};
@@ -183,7 +183,7 @@ StandingAnswer standing_answer(Standings& standings, const Steps<Rung>& steps, N
   const Book* book = standings.book_at(t);
   const std::vector<NameId> targets =
       book == nullptr ? std::vector<NameId>() : book->stands_for(x, standings.known());
-  StandingAnswer answer = answer_without_gates(standings, steps, book, targets, person, x, t);
+  StandingAnswer answer = answer_without_gates(standings, steps, book, targets, person, t);
   if (has_gates(standings, targets, x))
     for (const GateTimes& gate : gates_over_time(standings, *book, targets, person))
       answer.gates.push_back(gate_answer(standings, gate, person, t));
