@@ -329,6 +329,73 @@
     </message>
 </context>
 <context>
+    <name>LookWords</name>
+    <message>
+        <source>Fine: nothing was found that should not be there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>NOT FINE: something is not as it was entered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No record. The root now: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Records: %1, the last entered %2. The root now: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check-outs with a signature that holds: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, and %1 that were verified before and lie under a root that holds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>. Without a signature: %1 (%2 from paper, %3 imported, %4 entered here).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 holds: record 1 is as when it was written down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 holds: records 1 to %2 are as when it was written down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, %1, signed by the key %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 does not hold: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: the end was cut off: there are %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; should be: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>And %1 more of them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not known without a root from outside the file: whether all of it was made anew by somebody who can write the file, or its end cut off. A root stands at the foot of every printed paper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not known without a later root: whether what came after record %1 was made anew or cut off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Pages</name>
     <message>
         <source>Desk</source>
@@ -2959,6 +3026,10 @@
         <source>Vouched for by</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Look the file through</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::Legend</name>
@@ -3128,6 +3199,45 @@
     </message>
     <message>
         <source>Published now, it would change the standings of: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::LookView</name>
+    <message>
+        <source>The root from the paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look it through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the journal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Root from the foot of a paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the root at the foot of a printed paper, where one is at hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look the shop&apos;s file through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything is worked out again from the records, and every signature verified: what was altered, added, removed or cut off behind the program&apos;s back is found and named. Against a root from a paper that was printed earlier, nothing before it can have been made anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file is being looked through. The other pages can be used meanwhile.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It could not be looked through.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -1,24 +1,21 @@
 #include "app/cli/verify_file.h"
 
+#include <QFileInfo>
 #include <fstream>
 #include <iostream>
 
+#include "app/cli/application.h"
 #include "app/cli/refusal.h"
-#include "core/time/text.h"
+#include "app/ledger/look_words.h"
+#include "app/ledger/own_roots.h"
+#include "app/words/words.h"
 #include "db/verify/verify.h"
 
 namespace wm::app {
 namespace {
 
-using verify::Finding;
-using verify::FindingKind;
 using verify::KnownRoot;
-using verify::Outcome;
 using verify::Report;
-
-std::string counted(std::size_t number, const char* one, const char* more) {
-  return std::to_string(number) + " " + (number == 1 ? one : more);
-}
 
 /// The signed lines of a file; its other lines are passed over.
 Expected<std::vector<KnownRoot>> roots_in(const std::string& path, std::ifstream& file) {
@@ -51,51 +48,6 @@ Expected<std::vector<KnownRoot>> roots_of(const std::string& words) {
       });
 }
 
-void say(const Finding& finding) {
-  std::cout << finding.place;
-  switch (finding.kind) {
-    case FindingKind::altered:
-      std::cout << " does not hold: " << finding.says;
-      break;
-    case FindingKind::cut_off:
-      std::cout << ": the end was cut off: there are " << finding.says;
-      break;
-    default:
-      std::cout << ": " << finding.says;
-  }
-  if (!finding.should.empty()) std::cout << "; should be: " << finding.should;
-  std::cout << ".\n";
-}
-
-void say_tree(const Report& report) {
-  const std::uint64_t records = report.head.size - (report.head.size > 0);
-  std::cout << counted(records, "record", "records");
-  if (records > 0) std::cout << ", the last entered " << to_text(report.head.at);
-  std::cout << ". The root now: " << ledger::to_text(ledger::shortened(report.head)) << "\n";
-}
-
-void say_checkouts(const verify::CheckoutCount& count) {
-  const std::size_t unsigned_all = count.paper + count.imported + count.unsigned_here;
-  std::cout << counted(count.held, "check-out", "check-outs") << " with a signature that holds";
-  if (count.verified_before > 0)
-    std::cout << ", " << count.verified_before
-              << " more under a root that holds, not verified again (--all does)";
-  std::cout << ". Without a signature: " << unsigned_all << " (" << count.paper << " from paper, "
-            << count.imported << " imported, " << count.unsigned_here << " entered here).\n";
-}
-
-void say_root(const verify::RootAnswer& answer) {
-  if (answer.outcome != Outcome::holds) return;
-  std::cout << answer.known.name << " holds: ";
-  const std::uint64_t records = answer.known.head.size - 1;
-  std::cout << (records == 1 ? "record 1 is" : "records 1 to " + std::to_string(records) + " are")
-            << " as when it was written down";
-  if (answer.known.full)
-    std::cout << ", " << to_text(answer.known.full->head.at) << ", signed by the key "
-              << ledger::to_hex(answer.known.full->key);
-  std::cout << ".\n";
-}
-
 void say_record(const std::string& id, const Report& report) {
   if (!report.record) {
     std::cout << "There is no record " << id << ".\n";
@@ -107,42 +59,49 @@ void say_record(const std::string& id, const Report& report) {
   for (const ledger::Hash& hash : report.record->proof) std::cout << "  " << ledger::to_hex(hash) << "\n";
 }
 
-/// What nobody can know from the file and these roots.
-void say_unknown(const Report& report) {
-  std::uint64_t holds = 0;
-  for (const verify::RootAnswer& answer : report.roots)
-    if (answer.outcome == Outcome::holds) holds = answer.known.head.size;
-  if (report.roots.empty())
-    std::cout << "Not known without a root from outside the file: whether all of it was made anew by "
-                 "somebody who can write the "
-                 "file, or its end cut off. Name one with --against: it stands at the foot of every printed "
-                 "paper.\n";
-  else if (holds < report.head.size)
-    std::cout << "Not known without a later root: whether what came after record "
-              << (holds > 0 ? holds - 1 : 0) << " was made anew or cut off.\n";
+void say(const QString& line) {
+  if (!line.isEmpty()) std::cout << line.toStdString() << "\n";
+}
+void say(const QStringList& lines) {
+  for (const QString& line : lines) say(line);
+}
+
+/// What this computer has kept of the same shop; without it, what stood in the way is said.
+void take_own_roots(const std::string& store, verify::Ask& ask) {
+  if (!QFileInfo::exists(QString::fromStdString(store))) return;
+  const auto own = own_roots(store);
+  if (!own) return say(problem_sentence(own.error()));
+  ask.against.insert(ask.against.end(), own->kept.begin(), own->kept.end());
+  ask.verified = own->verified;
 }
 
 }  // namespace
 
 int verify_file(const VerifyWords& words) {
-  verify::Ask ask{{}, words.all, false, words.record};
+  const Application application;
+  verify::Ask ask;
+  ask.all = words.all;
+  ask.record = words.record;
   for (const std::string& against : words.against) {
     auto roots = roots_of(against);
     if (!roots) return refuse(roots.error());
     ask.against.insert(ask.against.end(), roots->begin(), roots->end());
   }
+  take_own_roots(words.store, ask);
   const auto report = verify::look_through(words.store, ask);
   if (!report) return refuse(report.error());
-  say_tree(*report);
-  say_checkouts(report->checkouts);
-  for (const verify::RootAnswer& answer : report->roots) say_root(answer);
+  const LookWords look(*report);
+  say(look.tree());
+  say(look.checkouts());
+  say(look.roots());
   if (!words.record.empty()) say_record(words.record, *report);
-  for (const Finding& finding : report->findings.kept()) say(finding);
-  if (report->findings.more() > 0) std::cout << "And " << report->findings.more() << " more of them.\n";
-  say_unknown(*report);
-  const bool fine = report->findings.empty() && (words.record.empty() || report->record);
-  std::cout << (fine ? "Fine: nothing was found that should not be there.\n" : "NOT FINE: see above.\n");
-  return fine ? 0 : 1;
+  say(look.findings());
+  say(look.unknown());
+  say(look.verdict());
+  if (look.fine())
+    if (const auto kept = keep_verified(words.store, report->head); !kept)
+      say(problem_sentence(kept.error()));
+  return look.fine() && (words.record.empty() || report->record) ? 0 : 1;
 }
 
 }  // namespace wm::app

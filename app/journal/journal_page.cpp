@@ -33,6 +33,7 @@ JournalPage::JournalPage(Session& session, QWidget* parent)
     : ListPage(session, tr("words of a record, a name, a note"),
                {{tr("No."), 64}, {tr("When"), 106}, {tr("What it says"), 0}, {tr("Entered by"), 140}},
                parent),
+      look_(new LookView(session)),
       kind_(new QComboBox),
       person_(new QComboBox),
       shift_(new QCheckBox(tr("What I did &this shift"))),
@@ -49,6 +50,22 @@ JournalPage::JournalPage(Session& session, QWidget* parent)
   }
   filters_->addWidget(shift_);
   connect(shift_, &QCheckBox::toggled, this, [this] { ListPage::refresh(); });
+  auto* look = new KeyButton(tr("Look the file through"), QKeySequence("Ctrl+L"));
+  look->setObjectName("look");
+  filters_->addWidget(look);
+  views_->addWidget(look_);
+  connect(look, &QPushButton::clicked, this, &JournalPage::look_through);
+  connect(look_, &LookView::left, this, &JournalPage::leave_look);
+}
+
+void JournalPage::look_through() {
+  views_->setCurrentWidget(look_);
+  look_->begin();
+}
+
+void JournalPage::leave_look() {
+  views_->setCurrentIndex(0);
+  put_cursor_back();
 }
 
 void JournalPage::refresh() {
@@ -59,6 +76,7 @@ void JournalPage::refresh() {
 
 void JournalPage::open(const Place& place) {
   panel_->close_form();
+  leave_look();
   if (!place.person.empty()) person_->setCurrentIndex(std::max(0, person_->findData(words(place.person))));
   if (!place.record.empty()) {
     search_->clear();

@@ -5,6 +5,7 @@
 
 #include <unordered_map>
 
+#include "app/ledger/look_view.h"
 #include "app/lists/list_page.h"
 #include "app/lists/record_reader.h"
 #include "app/widgets/person_search.h"
@@ -43,7 +44,10 @@ class JournalPage : public ListPage {
   QString struck_words(const db::Entry& entry) const;
   QString note_of(const db::Entry& entry) const;
   void strike_out(const db::Entry& entry);
+  void look_through();
+  void leave_look();
 
+  LookView* look_;
   QComboBox* kind_;
   QComboBox* person_;
   QCheckBox* shift_;

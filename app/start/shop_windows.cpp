@@ -1,10 +1,9 @@
 #include "app/start/shop_windows.h"
 
-#include <QDir>
 #include <QLabel>
-#include <QStandardPaths>
 
 #include "app/start/computer_secret.h"
+#include "app/start/station_folder.h"
 #include "app/theme/theme.h"
 #include "app/words/words.h"
 #include "db/backup/backup.h"
@@ -12,17 +11,6 @@
 #include "db/heads.h"
 
 namespace wm::app {
-namespace {
-
-/// This computer's own folder for that shop, apart from the shop's file: what lies in it is no record.
-QString station_folder(const std::string& path) {
-  const QDir folder(QStandardPaths::writableLocation(QStandardPaths::AppLocalDataLocation));
-  QString own = folder.filePath("station-" + shop_key(path));
-  QDir().mkpath(own);
-  return own;
-}
-
-}  // namespace
 
 ShopWindows::ShopWindows(std::string path, db::Store::Clock real_now, db::StoreOptions options)
     : path_(std::move(path)), real_now_(std::move(real_now)), options_(std::move(options)) {}

@@ -6,10 +6,12 @@
 namespace wm::verify {
 
 bool Rows::next() {
-  if (failed_) return false;
+  // A step beyond the last row would begin with the first again.
+  if (failed_ || ended_) return false;
   const int step = sqlite3_step(statement_.get());
   failed_ = step != SQLITE_ROW && step != SQLITE_DONE;
-  return step == SQLITE_ROW;
+  ended_ = step != SQLITE_ROW;
+  return !ended_;
 }
 
 std::string_view Rows::bytes(int column) const {

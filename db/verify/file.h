@@ -32,10 +32,11 @@ class Rows {
 
  private:
   friend class File;
+  friend class RowsKept;
   int type(int column) const { return sqlite3_column_type(statement_.get(), column); }
   std::shared_ptr<sqlite3> database_;
   std::unique_ptr<sqlite3_stmt, int (*)(sqlite3_stmt*)> statement_{nullptr, sqlite3_finalize};
-  bool failed_ = false;
+  bool failed_ = false, ended_ = false;
 };
 
 class File {

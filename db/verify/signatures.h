@@ -12,8 +12,9 @@ namespace wm::verify {
 
 /// Check-outs by how they came in.
 struct CheckoutCount {
-  std::size_t held = 0;             // signed, and the signature holds
-  std::size_t verified_before = 0;  // signed, and not looked at again: a root known from outside covers them
+  std::size_t held = 0;  // signed, and the signature holds
+  std::size_t verified_before =
+      0;  // signed, and not looked at again: a root that was verified before covers them
   std::size_t paper = 0, imported = 0, unsigned_here = 0;  // without a signature
 };
 
@@ -22,8 +23,7 @@ class Signatures {
  public:
   explicit Signatures(Findings& findings) : findings_(findings) {}
   void check(const LeafContent& leaf, const ledger::Hash& hash);
-  /// Verifies those of records after `covered`; what lies before it was verified when its root was written
-  /// down.
+  /// Verifies those of records after `covered`.
   CheckoutCount finish(std::int64_t covered);
 
  private:

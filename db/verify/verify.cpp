@@ -5,8 +5,8 @@
 #include "core/json/writing.h"
 #include "core/time/text.h"
 #include "db/verify/file.h"
-#include "db/verify/leaf_content.h"
 #include "db/verify/private_values.h"
+#include "db/verify/records.h"
 #include "db/verify/schema.h"
 
 namespace wm::verify {
@@ -14,16 +14,12 @@ namespace {
 
 std::string record(std::int64_t order) { return "record " + std::to_string(order); }
 
-/// The columns of a record as they are read.
-enum Column { ord, commit_no, id, kind, recorded_at, person, refers_to, leaf, hash };
-constexpr const char* read_records =
-    "SELECT ord, commit_no, id, kind, recorded_at, person, refers_to, leaf, hash FROM records ORDER BY ord";
-
 class Look {
  public:
   Look(const File& file, const Ask& ask)
       : file_(file), ask_(ask), privates_(file, report_.findings), signatures_(report_.findings) {
     std::vector<KnownRoot> known = ask.against;
+    if (ask.verified) known.push_back(*ask.verified);
     std::stable_sort(known.begin(), known.end(),
                      [](const auto& a, const auto& b) { return a.head.size < b.head.size; });
     for (KnownRoot& one : known) report_.roots.push_back({std::move(one), Outcome::cut_off});
@@ -91,74 +87,49 @@ class Look {
     if (rows.next()) found(kind, place, "more than one row", "one row");
   }
 
-  /// The last record under a root that holds, unless all is asked for.
+  /// The last record under the root that was verified before, where it holds and not all is asked for.
   std::int64_t covered() const {
-    std::uint64_t size = 1;
+    if (ask_.all || !ask_.verified) return 0;
     for (const RootAnswer& answer : report_.roots)
-      if (answer.outcome == Outcome::holds && !ask_.all) size = std::max(size, answer.known.head.size);
-    return static_cast<std::int64_t>(size) - 1;
+      if (answer.outcome == Outcome::holds && answer.known.head == ask_.verified->head)
+        return static_cast<std::int64_t>(answer.known.head.size) - 1;
+    return 0;
   }
 
   void records() {
-    Rows rows = file_.rows(read_records);
-    while (rows.next()) one_record(rows);
-    if (rows.failed())
+    const std::string failed = look_at_records(file_, [this](RecordLook& look) { one_record(look); });
+    if (!failed.empty())
       found(FindingKind::unreadable, record(order_ + 1),
-            "the records could not be read from here on: " + file_.said());
+            "the records could not be read from here on: " + failed);
   }
 
-  void one_record(const Rows& rows) {
-    const std::int64_t now = rows.whole(ord);
-    for (std::int64_t missing = order_ + 1; missing < now && missing < order_ + 20; ++missing)
+  void one_record(RecordLook& look) {
+    for (std::int64_t missing = order_ + 1; missing < look.order && missing < order_ + 20; ++missing)
       found(FindingKind::order, record(missing), "missing", "there: orders have no gap");
-    order_ = now;
-    const ledger::Hash leaf_hash = ledger::leaf_hash(rows.bytes(leaf));
-    if (!rows.is_text(leaf)) found(FindingKind::leaf, record(now), "no text", "text");
-    if (!rows.is_blob(hash) || rows.bytes(hash) != ledger::as_text(leaf_hash))
-      found(FindingKind::hash, record(now) + ", hash", rows.shown(hash), ledger::to_hex(leaf_hash));
-    add(leaf_hash);
-    if (const auto wrong = read_leaf(rows.bytes(leaf), content_))
-      return found(FindingKind::leaf, record(now), *wrong, "a leaf as the program writes it");
-    columns(rows);
-    content_.order = order_;  // what goes with it is found by the column
-    sequence();
-    privates_.check(content_);
-    signatures_.check(content_, leaf_hash);
-    if (!ask_.record.empty() && content_.id == ask_.record)
-      report_.record = Inclusion{edge_.size() - 1, std::string(rows.bytes(leaf)), {}};
+    order_ = look.order;
+    add(look.hash);
+    for (Finding& one : look.found)
+      found(one.kind, std::move(one.place), std::move(one.says), std::move(one.should));
+    if (!look.is_leaf) return;
+    LeafContent& content = look.content;
+    content.order = order_;  // what goes with it is found by the column
+    sequence(content);
+    privates_.check(content);
+    signatures_.check(content, look.hash);
+    if (!ask_.record.empty() && content.id == ask_.record)
+      report_.record = Inclusion{edge_.size() - 1, std::string(look.leaf), {}};
   }
 
-  void columns(const Rows& rows) {
-    const auto whole = [&](Column column, const char* name, std::int64_t should) {
-      if (!rows.is_whole(column) || rows.whole(column) != should)
-        found(FindingKind::column, record(order_) + ", " + name, rows.shown(column), std::to_string(should));
-    };
-    const auto text = [&](Column column, const char* name, const std::string& should, bool may_be_none) {
-      const bool fits = may_be_none && should.empty() ? rows.is_null(column)
-                                                      : rows.is_text(column) && rows.bytes(column) == should;
-      if (!fits)
-        found(FindingKind::column, record(order_) + ", " + name, rows.shown(column),
-              should.empty() ? "nothing" : should);
-    };
-    whole(ord, "ord", content_.order);
-    whole(commit_no, "commit_no", content_.commit);
-    text(id, "id", content_.id, false);
-    text(kind, "kind", content_.kind, false);
-    whole(recorded_at, "recorded_at", content_.recorded.seconds);
-    text(person, "person", content_.person, true);
-    text(refers_to, "refers_to", content_.refers_to, true);
-  }
-
-  void sequence() {
-    const std::int64_t step = content_.commit - commit_;
+  void sequence(const LeafContent& content) {
+    const std::int64_t step = content.commit - commit_;
     if (step != 1 && (step != 0 || commit_ == 0))
-      found(FindingKind::order, record(order_) + ", commit", std::to_string(content_.commit),
+      found(FindingKind::order, record(order_) + ", commit", std::to_string(content.commit),
             commit_ == 0 ? "1" : std::to_string(commit_) + " or " + std::to_string(commit_ + 1));
-    if (content_.recorded < report_.head.at)
-      found(FindingKind::order, record(order_) + ", recorded", to_text(content_.recorded),
+    if (content.recorded < report_.head.at)
+      found(FindingKind::order, record(order_) + ", recorded", to_text(content.recorded),
             "not before " + to_text(report_.head.at) + ", when the one before was entered");
-    commit_ = content_.commit;
-    report_.head.at = std::max(report_.head.at, content_.recorded);
+    commit_ = content.commit;
+    report_.head.at = std::max(report_.head.at, content.recorded);
   }
 
   void edge() {
@@ -224,7 +195,6 @@ class Look {
   Signatures signatures_;
   ledger::Edge edge_;
   std::vector<ledger::Hash> hashes_;
-  LeafContent content_;
   std::int64_t order_ = 0, commit_ = 0;
   std::size_t next_root_ = 0;
 };

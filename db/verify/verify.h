@@ -21,13 +21,17 @@ struct KnownRoot {
   std::string name;  // where it comes from, in the words of the one who asks
   ledger::ShortHead head;
   std::optional<ledger::SignedHead> full;  // where it was a signed line
+  bool own = false;                        // one of many that the same computer kept, named together
 };
 /// A signed line, or the short form on a paper.
 Expected<KnownRoot> read_known_root(const std::string& name, std::string_view text);
 
 struct Ask {
   std::vector<KnownRoot> against;
-  bool all = false;     // verify signatures too that a root from outside covers
+  /// The root up to which all was found fine before, signatures too, by whoever kept it outside the file.
+  /// Where it holds, the signatures under it are not verified again.
+  std::optional<KnownRoot> verified;
+  bool all = false;     // verify those too
   bool growth = false;  // prove that each root that holds grew into the next
   std::string record;   // prove that the record of this id is there
 };

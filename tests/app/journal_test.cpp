@@ -1,5 +1,6 @@
 // The journal by keyboard: what records say, filters, and striking out with a reason.
 #include "app/journal/journal_page.h"
+#include "core/ledger/root.h"
 #include "lists_shop.h"
 
 using namespace wm;
@@ -67,6 +68,29 @@ class JournalTest : public QObject {
     QVERIFY(row->struck);
     QVERIFY(row->cells[2].quiet.contains("Wrong person"));
     QVERIFY(row->cells[2].quiet.contains("Dee Griffith"));
+  }
+
+  void the_file_is_looked_through_against_a_root_from_paper() {
+    QStandardPaths::setTestModeEnabled(true);
+    Shown<JournalPage> shop;
+    const QString paper =
+        QString::fromStdString(ledger::to_text(ledger::shortened(shop.session().store().head().value())));
+    press(shop.page, Qt::Key_L, Qt::ControlModifier);
+    auto* verdict = shop.page.findChild<QLabel*>("verdict");
+    type(shop.page, paper);
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
+    QTRY_COMPARE(verdict->text(), QString("Fine: nothing was found that should not be there."));
+    QVERIFY2(seen_on(shop.page).contains("The root from the paper holds: records 1 to "),
+             qPrintable(seen_on(shop.page)));
+    auto* root = shop.page.findChild<QLineEdit*>("root");
+    root->setFocus();
+    QString other = paper;
+    other[other.size() - 8] = other[other.size() - 8] == 'A' ? 'B' : 'A';
+    root->setText(other);
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
+    QCOMPARE(verdict->text(), QString("It could not be looked through."));  // mistyped, and said so
+    press(shop.page, Qt::Key_Escape);
+    QVERIFY(shop.page.findChild<ListView*>("list")->isVisible());
   }
 
   void as_known_then_it_says_what_it_said_then() {

@@ -51,9 +51,10 @@ verify::KnownRoot known(const ledger::Head& head) {
 
 /// What the other verifier finds, the roots apart.
 Lines python(const std::string& path, const std::vector<std::string>& against,
-             std::vector<std::string>& roots) {
+             const std::vector<std::string>& verified, std::vector<std::string>& roots) {
   QStringList words = {"-B", WM_TESTS "/oracles/ledger.py", QString::fromStdString(path)};
   for (const std::string& root : against) words << "--against" << QString::fromStdString(root);
+  for (const std::string& root : verified) words << "--verified" << QString::fromStdString(root);
   QProcess program;
   program.setProcessChannelMode(QProcess::SeparateChannels);
   program.start("python3", words);
@@ -72,9 +73,14 @@ std::string_view word(verify::Outcome outcome) {
 }
 
 /// What the program finds, after the other verifier has found the same.
-verify::Report look(const std::string& path, const std::vector<ledger::Head>& heads = {}) {
+verify::Report look(const std::string& path, const std::vector<ledger::Head>& heads = {},
+                    const std::optional<ledger::Head>& verified = std::nullopt) {
   verify::Ask ask;
-  std::vector<std::string> texts, theirs;
+  std::vector<std::string> texts, verified_texts, theirs;
+  if (verified) {
+    ask.verified = known(*verified);
+    verified_texts.push_back(ledger::to_text(ledger::shortened(*verified)));
+  }
   for (const ledger::Head& head : heads) {
     ask.against.push_back(known(head));
     texts.push_back(ledger::to_text(ledger::shortened(head)));
@@ -84,7 +90,7 @@ verify::Report look(const std::string& path, const std::vector<ledger::Head>& he
   for (const verify::Finding& finding : report.findings.kept())
     if (finding.kind != FindingKind::altered && finding.kind != FindingKind::cut_off)
       ours.insert(std::string(word(finding.kind)) + ": " + finding.place);
-  CHECK(ours == python(path, texts, theirs));
+  CHECK(ours == python(path, texts, verified_texts, theirs));
   std::vector<std::string> outcomes;
   for (const auto& answer : report.roots) outcomes.emplace_back(word(answer.outcome));
   CHECK(outcomes == theirs);
@@ -122,9 +128,55 @@ TEST_CASE("an honest store is found to be one", "[verify]") {
   CHECK(found(look(file.path(), {head})).empty());
   CHECK(report.head.size == head.size);
   CHECK(report.head.root == head.root);
-  CHECK(report.checkouts.verified_before == 1);
+  CHECK(report.checkouts.held == 1);  // a root that was only written down says nothing of signatures
   CHECK(report.checkouts.unsigned_here == 0);
   CHECK(look(file.path()).checkouts.held == 1);
+}
+
+TEST_CASE("what was verified before is not verified again, where its root holds", "[verify]") {
+  Tampered file(honest_file());
+  const ledger::Head before = file.head();
+  const verify::Report report = look(file.path(), {}, before);
+  CHECK(found(report).empty());
+  CHECK(report.checkouts.verified_before == 1);
+  CHECK(report.checkouts.held == 0);
+  REQUIRE(report.roots.size() == 1);
+  verify::Ask all;
+  all.verified = known(before);
+  all.all = true;
+  CHECK(verify::look_through(file.path(), all)->checkouts.held == 1);
+  SECTION("and everything is, where it does not") {
+    file.rebuild([](std::vector<Json>& leaves) {
+      for (Json& leaf : leaves)
+        if (leaf["body"]["kind"] == "checkout") leaf["body"]["outcome"] = "failed";
+    });
+    CHECK(found(look(file.path(), {}, before)) ==
+          Lines{"altered: the paper", "signature: record " + order_of(file, "kind = 'signature'")});
+  }
+}
+
+TEST_CASE("records beyond one stretch of reading are looked at in their order", "[verify]") {
+  Tampered file(honest_file());
+  const std::size_t short_size = file.head().size;
+  file.rebuild([](std::vector<Json>& leaves) {
+    const auto lesson = std::find_if(leaves.begin(), leaves.end(),
+                                     [](const Json& leaf) { return leaf["body"]["kind"] == "lesson"; });
+    Json more = *lesson;
+    more.erase("note");
+    for (int i = 0; i < 30'000; ++i) {
+      more["body"]["id"] = "more " + std::to_string(i);
+      more["commit"] = 10'000 + i;
+      leaves.push_back(more);
+    }
+  });
+  const verify::Report report = look(file.path());
+  CHECK(found(report).empty());
+  CHECK(report.head.root == file.head().root);
+  CHECK(report.head.size == short_size + 30'000);
+  file.run("UPDATE records SET kind = 'quiz' WHERE ord = 25000; DELETE FROM records WHERE ord = 29000");
+  const Lines wrong = found(look(file.path()));
+  CHECK(wrong.contains("column: record 25000, kind"));
+  CHECK(wrong.contains("order: record 29000"));
 }
 
 TEST_CASE("whichever column of whichever table is changed, it is found", "[verify]") {
@@ -288,7 +340,7 @@ TEST_CASE("check-outs are held to their signatures", "[verify]") {
     const verify::Report report = signed_by(key, key, "ivo");
     CHECK(found(report).empty());
     CHECK(report.checkouts.held == 2);  // with the one that the shop's own assessor signed
-    CHECK(look(file.path(), {file.head()}).checkouts.verified_before == 2);
+    CHECK(look(file.path(), {}, file.head()).checkouts.verified_before == 2);
   }
   SECTION("another key's signature") { CHECK(found(signed_by(other, key, "ivo")) == Lines{place}); }
   SECTION("a key that was never theirs") { CHECK(found(signed_by(other, other, "ivo")) == Lines{place}); }
@@ -307,7 +359,7 @@ TEST_CASE("one record, and the growth from one root to the next, are proved", "[
   Tampered file(honest_file()), earlier(honest_file());
   earlier.rebuild([](std::vector<Json>& leaves) { leaves.resize(10); });
   const std::string id = file.rows("SELECT id FROM records WHERE ord = 12")[0][0];
-  const auto report = verify::look_through(file.path(), {{known(earlier.head())}, false, true, id});
+  const auto report = verify::look_through(file.path(), {{known(earlier.head())}, {}, false, true, id});
   REQUIRE(report);
   REQUIRE(report->record);
   CHECK(report->record->order == 12);

@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """A second verifier of a shop's file, written from RFC 9162, RFC 8032, RFC 8785 and db/verify/README.md alone.
 
-usage: ledger.py STORE [--against SHORT-ROOT|SIGNED-LINE]... [--all]
+usage: ledger.py STORE [--against SHORT-ROOT|SIGNED-LINE]... [--verified SHORT-ROOT|SIGNED-LINE] [--all]
 
 Prints one JSON object: the tree's size and root, what was found as "kind: place", and what became of each root. Shares no
 line with the program: hashes are hashlib's, the file is read by Python's own sqlite3, signatures are worked out here.
@@ -222,11 +222,12 @@ class Leaf:
 
 
 class Look:
-    def __init__(self, path, against, every_signature):
+    def __init__(self, path, against, verified, every_signature):
         self.db = sqlite3.connect(f"file:{path}?mode=ro", uri=True)
         self.db.text_factory = bytes
         self.found = []
-        self.against = sorted((known_root(a) + (a,) for a in against), key=lambda k: k[0])
+        # The signatures under a root that was verified before are not verified again.
+        self.against = sorted((known_root(a) + (a in verified,) for a in against + verified), key=lambda k: k[0])
         self.every_signature = every_signature
 
     def add(self, kind, place):
@@ -368,12 +369,12 @@ class Look:
         self.records()
         tree = Tree(self.leaves)
         roots, covered = [], 0
-        for size, is_it, _ in self.against:
+        for size, is_it, verified in self.against:
             if size > len(tree.leaves):
                 roots.append("cut_off")
             else:
                 roots.append("holds" if is_it(tree.root(0, size)) else "altered")
-            if roots[-1] == "holds" and not self.every_signature:
+            if roots[-1] == "holds" and verified and not self.every_signature:
                 covered = size
         self.private_values()
         self.signatures(covered)
@@ -385,8 +386,10 @@ class Look:
 def main(words):
     every = "--all" in words
     words = [w for w in words if w != "--all"]
-    against = [words[i + 1] for i, w in enumerate(words) if w == "--against"]
-    print(json.dumps(Look(words[0], against, every).all()))
+    def after(option):
+        return [words[i + 1] for i, w in enumerate(words) if w == option]
+
+    print(json.dumps(Look(words[0], after("--against"), after("--verified"), every).all()))
 
 
 if __name__ == "__main__":

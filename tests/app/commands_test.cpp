@@ -1,0 +1,96 @@
+// The program's commands without a window, as somebody types them: what they say, and what they return.
+#include <sqlite3.h>
+
+#include <QtTest>
+
+#include "core/ledger/root.h"
+#include "lists_shop.h"
+
+using namespace wm;
+using namespace wm::app;
+
+class CommandsTest : public QObject {
+  Q_OBJECT
+
+  struct Said {
+    int returned;
+    QString out, err;
+  };
+
+  /// With a home of its own, so that this computer's own roots are those of this test.
+  Said run(const QStringList& words) const {
+    QProcess program;
+    QProcessEnvironment own = QProcessEnvironment::systemEnvironment();
+    for (const char* place : {"HOME", "XDG_CONFIG_HOME", "XDG_DATA_HOME"}) own.insert(place, home_.path());
+    program.setProcessEnvironment(own);
+    program.start(WM_PROGRAM, words);
+    if (!program.waitForFinished(60'000)) return {-1, {}, program.errorString()};
+    return {program.exitCode(), QString::fromUtf8(program.readAllStandardOutput()),
+            QString::fromUtf8(program.readAllStandardError())};
+  }
+
+  static void change(const QString& file, const char* sql) {
+    sqlite3* opened = nullptr;
+    QCOMPARE(sqlite3_open(file.toUtf8().constData(), &opened), SQLITE_OK);
+    QCOMPARE(sqlite3_exec(opened, sql, nullptr, nullptr, nullptr), SQLITE_OK);
+    sqlite3_close(opened);
+  }
+
+  QTemporaryDir home_;
+
+ private slots:
+  void verify_says_fine_keeps_the_root_and_finds_what_was_changed_since() {
+    ListsShop shop;
+    const QString file = shop.file("shop.wm");
+    const Said first = run({"verify", file});
+    QCOMPARE(first.returned, 0);
+    QVERIFY2(first.out.contains("Not known without a root from outside the file"), qPrintable(first.out));
+    QVERIFY(first.out.endsWith("Fine: nothing was found that should not be there.\n"));
+    const Said again = run({"verify", file});
+    QCOMPARE(again.returned, 0);
+    QVERIFY2(again.out.contains("the root up to which all was found fine here"), qPrintable(again.out));
+    // Rebuilt with its hash and its columns, so that only the tree tells.
+    change(file,
+           "DROP TRIGGER records_update; UPDATE records SET kind = 'quiz' WHERE kind = 'lesson' OR ord = 2;");
+    const Said found = run({"verify", file});
+    QCOMPARE(found.returned, 1);
+    QVERIFY2(found.out.contains("trigger records_update"), qPrintable(found.out));
+    QVERIFY2(found.out.contains("record 2, kind: quiz; should be: "), qPrintable(found.out));
+    QVERIFY(found.out.contains("NOT FINE"));
+  }
+
+  void verify_refuses_what_is_no_root_and_what_is_no_store() {
+    ListsShop shop;
+    const Said root = run({"verify", shop.file("shop.wm"), "--against", "not a root"});
+    QCOMPARE(root.returned, 2);
+    QVERIFY2(root.err.contains("No file, and no root either"), qPrintable(root.err));
+    QCOMPARE(run({"verify", shop.file("nothing.wm")}).returned, 2);
+    QCOMPARE(run({"verify", WM_TESTS "/CMakeLists.txt"}).returned, 2);
+  }
+
+  void a_root_of_a_paper_is_held_against_the_file() {
+    ListsShop shop;
+    const ledger::Head head = shop.session().store().head().value();
+    const QString root = QString::fromStdString(ledger::to_text(ledger::shortened(head)));
+    const Said said = run({"verify", shop.file("shop.wm"), "--against", root});
+    QCOMPARE(said.returned, 0);
+    QVERIFY2(said.out.contains("the root " + root + " holds"), qPrintable(said.out));
+    ledger::Head later = head;
+    later.size += 3;
+    const Said cut = run({"verify", shop.file("shop.wm"), "--against",
+                          QString::fromStdString(ledger::to_text(ledger::shortened(later)))});
+    QCOMPARE(cut.returned, 1);
+    QVERIFY2(cut.out.contains("the end was cut off"), qPrintable(cut.out));
+  }
+
+  void one_record_is_shown_to_be_in_the_tree() {
+    ListsShop shop;
+    const Said said = run({"verify", shop.file("shop.wm"), "--record", "past-2"});
+    QCOMPARE(said.returned, 0);
+    QVERIFY2(said.out.contains("Record past-2 is leaf "), qPrintable(said.out));
+    QCOMPARE(run({"verify", shop.file("shop.wm"), "--record", "nowhere"}).returned, 1);
+  }
+};
+
+QTEST_MAIN(CommandsTest)
+#include "commands_test.moc"
