@@ -1694,6 +1694,10 @@
         <source>Clock</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>midnight</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::AnswerPanel</name>
@@ -2689,10 +2693,6 @@
 </context>
 <context>
     <name>wm::app::Hours</name>
-    <message>
-        <source>midnight</source>
-        <translation type="unfinished"></translation>
-    </message>
     <message>
         <source>%1–%2</source>
         <comment>from a time to a time</comment>
@@ -4072,6 +4072,54 @@
         <source>close</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>All that is held about %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write both files</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two files are written: a PDF to read or print, with details, what may be used and why, and every record; and the same as JSON, with which the records can be shown to be in the ledger. They hold birth date and notes: give them to %1 and to nobody else.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A folder for the files</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no such folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose one that is there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written: %1. Give both files to nobody else.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give out all that is held</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::PersonBox</name>
@@ -4215,6 +4263,120 @@
     <message>
         <source>%1: %2</source>
         <comment>who, why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::PersonPaper</name>
+    <message>
+        <source>This is a copy for the person it is about. Hand it to nobody else.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Details</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The details were erased; the records stay, under the number %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Called</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Phone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Email</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In an emergency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Born</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the desk as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usually in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>weekday, hours</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What may be used, and why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every record that names this person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Records about others that this person entered: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record %1, entered %2 by %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>import</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From a paper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vouched for by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Struck out on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>day, time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All that is held about %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As known on %1, %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ledger %1</source>
+        <comment>a code of letters and figures</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

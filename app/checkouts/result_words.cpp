@@ -2,7 +2,8 @@
 
 #include <QCoreApplication>
 
-#include "app/desk/answer_reader.h"
+#include "app/lists/answer_reader.h"
+#include "app/words/answer_parts.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -21,20 +22,9 @@ QString numbers(const std::vector<std::size_t>& lines) {
       .arg(words.mid(0, words.size() - 1).join(", "), words.back());
 }
 
-std::vector<Condition> conditions_of(const Rulebook& rulebook, const TargetName& target) {
-  std::vector<Condition> out;
-  const MachineClass* machine_class = find_class(rulebook, class_of(target));
-  if (machine_class == nullptr) return out;
-  out = machine_class->conditions;
-  if (const Tier* tier = find_tier(rulebook, machine_class->tier))
-    out.insert(out.end(), tier->conditions.begin(), tier->conditions.end());
-  return out;
-}
-
 QString sentence(Session& session, const PersonId& person, const TargetName& target) {
   Decider& decider = session.decider(std::nullopt);
-  const Rulebook* rulebook = decider.in_force(session.now());
-  const auto conditions = rulebook ? conditions_of(*rulebook, target) : std::vector<Condition>{};
+  const auto conditions = conditions_of(decider.in_force(session.now()), target);
   return standing_sentence(target, decider.standing(person, target, session.now()), conditions, {},
                            answer_reader(session, person));
 }

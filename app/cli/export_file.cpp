@@ -2,49 +2,54 @@
 
 #include <QDateTime>
 #include <QFile>
-#include <QSaveFile>
 #include <iostream>
 
 #include "app/cli/application.h"
 #include "app/cli/refusal.h"
+#include "app/people/person_paper.h"
+#include "app/print/own_file.h"
 #include "db/export/person_export.h"
 
 namespace wm::app {
 namespace {
 
-/// Whole or not at all. Only its owner may read it.
-Expected<void> save(const std::string& path, const std::string& content, bool replace) {
-  const QString name = QString::fromStdString(path);
-  if (!replace && QFile::exists(name))
+Expected<void> write_json(const db::Store& store, const PersonId& person, const ExportWords& words) {
+  return db::export_person(store, person).and_then([&](const std::string& json) {
+    return write_own_file(QString::fromStdString(words.json), json, words.replace);
+  });
+}
+
+/// The paper's making is noted in the store, as of every paper.
+Expected<void> write_pdf(db::Store store, const PersonId& person, const ExportWords& words) {
+  const QString path = QString::fromStdString(words.pdf);
+  if (!words.replace && QFile::exists(path))
     return tl::make_unexpected(
-        Problem{path, "There is a file of this name", "Give another name, or --replace"});
-  QSaveFile file(name);
-  if (!file.open(QIODevice::WriteOnly) ||
-      !file.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner) ||
-      file.write(QByteArray::fromStdString(content)) < 0 || !file.commit())
-    return tl::make_unexpected(Problem{path,
-                                       "The file cannot be written: " + file.errorString().toStdString(),
-                                       "Give a place where you may write and that is not full"});
-  return {};
+        Problem{words.pdf, "There is a file of this name", "Give another name, or --replace"});
+  Session session(std::move(store));
+  return write_person_pdf(session, person, path, paper_size()).map([](int) {});
 }
 
 Expected<void> exported(const ExportWords& words) {
+  if (words.json.empty() && words.pdf.empty())
+    return tl::make_unexpected(Problem{"export", "No file to write is named", "Give --json, --pdf or both"});
   auto store = db::Store::open(words.store, [] { return Instant{QDateTime::currentSecsSinceEpoch()}; });
   if (!store) return tl::make_unexpected(store.error());
   const auto id = db::find_person(*store, words.person);
   if (!id) return tl::make_unexpected(id.error());
-  const auto json = db::export_person(*store, *id);
-  if (!json) return tl::make_unexpected(json.error());
-  return save(words.json, *json, words.replace);
+  if (!words.json.empty())
+    if (auto done = write_json(*store, *id, words); !done) return done;
+  return words.pdf.empty() ? Expected<void>{} : write_pdf(std::move(*store), *id, words);
 }
 
 }  // namespace
 
 int export_file(const ExportWords& words) {
-  const Application application;
+  const DrawingApplication application;
   const auto done = exported(words);
   if (!done) return refuse(done.error());
-  std::cout << words.json << ": all that the shop holds about this person. Hand it to nobody else.\n";
+  for (const std::string& file : {words.json, words.pdf})
+    if (!file.empty())
+      std::cout << file << ": all that the shop holds about this person. Hand it to nobody else.\n";
   return 0;
 }
 

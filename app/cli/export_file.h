@@ -1,12 +1,12 @@
 #pragma once
-// `witnessmark export STORE --person WHO --json FILE`: no window.
+// `witnessmark export STORE --person WHO [--json FILE] [--pdf FILE]`: no window.
 #include <string>
 
 namespace wm::app {
 
 struct ExportWords {
-  std::string store, person, json;
-  bool replace = false;  // a file that is there already
+  std::string store, person, json, pdf;  // a file each; empty: not wanted
+  bool replace = false;                  // files that are there already
 };
 
 /// Says what was written and returns 0; or says on standard error what stood in the way, and returns 2.

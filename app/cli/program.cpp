@@ -47,8 +47,9 @@ int run(int argc, char** argv) {
       words.add_subcommand("export", "Write all that a shop's file holds about one person into a file");
   exporting->add_option("STORE", about.store, "The shop's file; the program may have it open")->required();
   exporting->add_option("--person", about.person, "The member's number, or the person's id")->required();
-  exporting->add_option("--json", about.json, "The file to write")->required();
-  exporting->add_flag("--replace", about.replace, "Write over a file of that name");
+  exporting->add_option("--json", about.json, "The file to write, for another program");
+  exporting->add_option("--pdf", about.pdf, "The file to write, to read and print");
+  exporting->add_flag("--replace", about.replace, "Write over files of these names");
   try {
     words.parse(argc, argv);
   } catch (const CLI::ParseError& error) {

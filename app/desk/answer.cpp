@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <set>
 
-#include "app/desk/answer_parts.h"
-#include "app/desk/answer_reader.h"
 #include "app/desk/tr.h"
+#include "app/lists/answer_reader.h"
+#include "app/words/answer_parts.h"
 #include "app/words/grace_words.h"
 #include "app/words/pause_words.h"
 #include "app/words/route_words.h"
@@ -47,7 +47,10 @@ class Answering {
   std::vector<Condition> conditions() const {
     return conditions_of(session_.decider().in_force(session_.at()), target_);
   }
-  QStringList restrictions() const { return restrictions_of(standing_, session_.store().entries()); }
+  QStringList restrictions() const {
+    return restrictions_of(standing_, session_.store().entries(),
+                           [this](const db::Entry& entry) { return session_.counts(entry); });
+  }
 
   // Who is here now says nothing about another day.
   QString now() const {

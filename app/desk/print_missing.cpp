@@ -23,12 +23,9 @@ QString pdf_path(const QString& name) {
   return folder.filePath(file + ".pdf");
 }
 
-/// By which somebody can tell later whether what the sheet was made from was changed since.
 QString ledger_words(const Session& session) {
-  const auto head = session.store().head(session.known());
-  return head ? DeskWords::tr("Ledger %1.", "a code of letters and figures")
-                    .arg(QString::fromStdString(ledger::to_text(ledger::shortened(*head))))
-              : QString();
+  const QString code = ledger_code(session);
+  return code.isEmpty() ? code : DeskWords::tr("Ledger %1.", "a code of letters and figures").arg(code);
 }
 
 }  // namespace

@@ -3,8 +3,8 @@
 #include <QStringList>
 #include <algorithm>
 
-#include "app/desk/answer_reader.h"
 #include "app/desk/tr.h"
+#include "app/lists/answer_reader.h"
 #include "app/words/change_words.h"
 #include "app/words/pause_words.h"
 #include "app/words/shown_timeline.h"

@@ -3,9 +3,10 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <QRegularExpression>
-#include <QTime>
 #include <algorithm>
 #include <tuple>
+
+#include "app/words/words.h"
 
 namespace wm::app {
 namespace {
@@ -13,12 +14,6 @@ namespace {
 struct Tr {
   Q_DECLARE_TR_FUNCTIONS(wm::app::Hours)
 };
-
-QString minute_words(int minute) {
-  if (minute == 24 * 60) return Tr::tr("midnight");
-  const bool halves = QLocale().timeFormat(QLocale::ShortFormat).contains('a', Qt::CaseInsensitive);
-  return QLocale().toString(QTime(minute / 60, minute % 60), halves ? "h:mm AP" : "HH:mm");
-}
 
 }  // namespace
 

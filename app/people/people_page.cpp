@@ -205,6 +205,10 @@ void PeoplePage::manager_actions(const db::Person& person) {
       ->setObjectName("join");
   panel_->button(tr("Add weekly hours"), QKeySequence("Ctrl+T"), [this, person] { add_hours(person); })
       ->setObjectName("hours");
+  panel_
+      ->button(tr("Give out all that is held"), QKeySequence("Ctrl+Shift+G"),
+               [this, person] { give_out(person); })
+      ->setObjectName("give_out");
   panel_->button(tr("Blank the details"), QKeySequence("Ctrl+Shift+B"), [this, person] { blank(person); })
       ->setObjectName("blank");
 }

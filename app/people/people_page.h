@@ -35,6 +35,8 @@ class PeoplePage : public ListPage {
   void choose_pin(const db::Person& person);
   void add_hours(const db::Person& person);
   void blank(const db::Person& person);
+  void give_out(const db::Person& person);
+  Expected<QString> write_out(const PersonId& person, const QString& folder);
   void take_in_file();
   void go_to(const PersonId& person);
 };

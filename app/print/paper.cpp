@@ -129,6 +129,8 @@ Expected<int> write_pdf(const QString& path, const PaperText& text, int pages, c
   };
   QSaveFile file(path);
   if (!file.open(QIODevice::WriteOnly)) return refused(file.errorString());
+  if (text.personal && !file.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner))
+    return refused(file.errorString());
   {
     QPdfWriter writer(&file);
     writer.setTitle(text.title);

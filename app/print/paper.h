@@ -30,6 +30,7 @@ struct PaperText {
   QString ledger;
   PaperSize size = PaperSize::a4;
   bool landscape = false;
+  bool personal = false;  // a file of it is for its owner's eyes only
 };
 
 /// Papers are laid out in tenths of a typographic point (720 to the inch), whatever the device.

@@ -43,6 +43,10 @@ class WordPaper : public QPaintDevice {
       case PdmPhysicalDpiX:
       case PdmPhysicalDpiY:
         return per_inch;
+      case PdmDevicePixelRatio:
+        return 1;
+      case PdmDevicePixelRatioScaled:
+        return static_cast<int>(devicePixelRatioFScale());
       default:
         return QPaintDevice::metric(metric);
     }

@@ -3,6 +3,8 @@
 #include <QCoreApplication>
 #include <QCryptographicHash>
 
+#include "core/ledger/root.h"
+
 namespace wm::app {
 namespace {
 
@@ -12,6 +14,11 @@ QString out_but_unsaid() {
 }
 
 }  // namespace
+
+QString ledger_code(const Session& session) {
+  const auto head = session.store().head(session.known());
+  return head ? QString::fromStdString(ledger::to_text(ledger::shortened(*head))) : QString();
+}
 
 std::string words_digest(const QString& words) {
   return QCryptographicHash::hash(words.toUtf8(), QCryptographicHash::Sha256).toHex().toStdString();

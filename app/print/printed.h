@@ -4,6 +4,10 @@
 
 namespace wm::app {
 
+/// The ledger's head as known at `known()`, in its short form: by it somebody can tell later whether what a
+/// paper was made from was changed since. Empty where it cannot be read.
+QString ledger_code(const Session& session);
+
 /// SHA-256 of a paper's words in UTF-8, in hexadecimal.
 std::string words_digest(const QString& words);
 /// Notes that a paper left the program. Where that can't be entered the paper is out all the same, and the

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "app/print/printed.h"
 #include "app/words/listed_name.h"
 #include "app/words/words.h"
 
@@ -107,8 +108,7 @@ RosterTable roster_table(Session& session, const RosterChoice& choice) {
     return by_name != 0 ? by_name < 0 : a.person < b.person;
   });
   table.first_fall = first_fall_of(table);
-  if (const auto head = session.store().head(session.known()))
-    table.ledger = QString::fromStdString(ledger::to_text(ledger::shortened(*head)));
+  table.ledger = ledger_code(session);
   return table;
 }
 

@@ -6,9 +6,9 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "app/desk/answer_parts.h"
-#include "app/desk/answer_reader.h"
+#include "app/lists/answer_reader.h"
 #include "app/widgets/person_search.h"
+#include "app/words/answer_parts.h"
 #include "app/words/listed_name.h"
 #include "app/words/words.h"
 #include "db/journal/subject.h"
@@ -160,11 +160,12 @@ Expected<QStringList> FirstLookWindow::sentences_of(const PersonId& person) {
   const Rulebook* rulebook = answers->decider->in_force(look_.now());
   if (!rulebook) return QStringList{tr("No rulebook is in force: nobody may use anything.")};
   const AnswerReader reader = reader_for(look_, *answers->entries, person);
+  const auto counts = [](const db::Entry& entry) { return !entry.voided; };
   QStringList all;
   for (const TargetName& target : targets_of(*rulebook)) {
     const StandingAnswer standing = answers->decider->standing(person, target, look_.now());
     const QString sentence = standing_sentence(target, standing, conditions_of(rulebook, target),
-                                               restrictions_of(standing, *answers->entries), reader);
+                                               restrictions_of(standing, *answers->entries, counts), reader);
     const QString next = standing.suspensions.empty() ? next_sentence(standing, reader) : QString();
     all << (sentence + ' ' + next).trimmed();
   }

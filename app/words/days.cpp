@@ -82,4 +82,9 @@ QString clock_time(Instant t, const Zone& zone) {
   return QLocale().toString(QTime(at.hour, at.minute), hours_and_minutes());
 }
 
+QString minute_words(int minute) {
+  if (minute == 24 * 60) return Words::tr("midnight");
+  return QLocale().toString(QTime(minute / 60, minute % 60), hours_and_minutes());
+}
+
 }  // namespace wm::app

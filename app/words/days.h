@@ -24,5 +24,7 @@ QString short_last_day(Instant until, const Zone& zone, Instant today);
 QString short_day(Instant t, const Zone& zone);
 /// "17:30" or "5:30 PM", as the locale has it.
 QString clock_time(Instant t, const Zone& zone);
+/// A minute of the day, 0 to 1440, which is "midnight".
+QString minute_words(int minute);
 
 }  // namespace wm::app

@@ -195,12 +195,9 @@ struct Sentence {
     return Words::tr("Unit entered: %1.").arg(unit_name(r.machine_class, r.label));
   }
   QString operator()(const db::Hours& r) const {
-    const auto clock = [](int minutes) {
-      return QLocale().toString(QTime(0, 0).addSecs(minutes * 60), QLocale::ShortFormat);
-    };
     return Words::tr("%1 is usually in on %2, %3 to %4.")
-        .arg(name(r.person), QLocale().dayName(r.weekday + 1), clock(r.from_minute),
-             clock(r.to_minute % 1440));
+        .arg(name(r.person), QLocale().dayName(r.weekday + 1), minute_words(r.from_minute),
+             minute_words(r.to_minute));
   }
   QString operator()(const db::StrikeOut& r) const {
     return Words::tr("Struck out (%1): %2").arg(QString::fromStdString(r.reason), other(r.record));

@@ -83,6 +83,40 @@ class CommandsTest : public QObject {
     QVERIFY2(cut.out.contains("the end was cut off"), qPrintable(cut.out));
   }
 
+  /// What pdftotext reads of a PDF.
+  static QString text_of(const QString& pdf) {
+    QProcess reader;
+    reader.start("pdftotext", {"-layout", pdf, "-"});
+    return reader.waitForFinished() ? QString::fromUtf8(reader.readAllStandardOutput()) : QString();
+  }
+
+  void all_about_one_person_is_written_as_a_paper_and_as_a_file() {
+    ListsShop shop;
+    shop.sit("dee");
+    shop.enter(db::EnterFact{Lesson{"ines", "guards", 1}});
+    const QString pdf = home_.filePath("ines.pdf"), json = home_.filePath("ines.json");
+    const QStringList words{"export", shop.file("shop.wm"), "--person", "04", "--pdf", pdf, "--json", json};
+    const Said said = run(words);
+    QVERIFY2(said.returned == 0, qPrintable(said.err));
+    const QString text = text_of(pdf).simplified();
+    for (const char* part :
+         {"All that is held about Inés Castellanos", "Hand it to nobody else", "Called: Nena", "Number: 04",
+          "Born: Thursday 2 March 1989", "may not yet use the", "Still needed: ", "had the lesson: Guards",
+          "by dee.", "Hollow Oak Workshop", "Ledger ", "Page 1 of "})
+      QVERIFY2(text.contains(QString::fromUtf8(part)), qPrintable(QString(part) + " in: " + text));
+    QVERIFY(!text.contains(QString::fromUtf8("Ольга")));
+    QVERIFY(QFileInfo::exists(json));
+    QCOMPARE(QFileInfo(pdf).permissions() & (QFile::ReadGroup | QFile::ReadOther), QFile::Permissions());
+    QCOMPARE(run(words).returned, 2);  // both are there already
+    QCOMPARE(run(words + QStringList{"--replace"}).returned, 0);
+    QCOMPARE(run({"export", shop.file("shop.wm"), "--person", "04"}).returned, 2);
+    QCOMPARE(run({"export", shop.file("shop.wm"), "--person", "nobody", "--pdf", pdf}).returned, 2);
+    // The paper is noted in the journal, for the desk that has the shop open too.
+    QTRY_VERIFY(std::holds_alternative<db::ShopFact>(shop.session().store().entries().back().fact) &&
+                std::holds_alternative<db::Printed>(
+                    std::get<db::ShopFact>(shop.session().store().entries().back().fact)));
+  }
+
   void one_record_is_shown_to_be_in_the_tree() {
     ListsShop shop;
     const Said said = run({"verify", shop.file("shop.wm"), "--record", "past-2"});

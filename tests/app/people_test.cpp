@@ -322,6 +322,35 @@ class PeopleTest : public QObject {
     QCOMPARE(shop.session().store().people().size(), before + 2);
     QVERIFY(seen_on(shop.page).contains("Adeyemi, Tola"));
   }
+
+  void a_manager_gives_somebody_all_that_is_held() {
+    ListsShop shop;
+    shop.sit("mia");
+    PeoplePage page(shop.session());
+    shop.show(page);
+    page.findChild<ListView*>("list")->choose("ines");
+    QTemporaryDir folder;
+    QSignalSpy told(&page, &Page::tell);
+    page.findChild<QAbstractButton*>("give_out")->click();
+    auto* field = page.findChild<QLineEdit*>("folder");
+    field->setText(folder.filePath("nowhere"));
+    press(page, Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY(page.findChild<QLabel*>("problem")->isVisible());
+    QVERIFY(QDir(folder.path()).isEmpty());
+    field->setText(folder.path());
+    press(page, Qt::Key_Return, Qt::ControlModifier);
+    QCOMPARE(told.size(), 1);
+    const QStringList made = QDir(folder.path()).entryList(QDir::Files);
+    QCOMPARE(made, (QStringList{QString::fromUtf8("Inés-Castellanos-2026-03-14.json"),
+                                QString::fromUtf8("Inés-Castellanos-2026-03-14.pdf")}));
+    QFile pdf(folder.filePath(made.last()));
+    QVERIFY(pdf.open(QIODevice::ReadOnly) && pdf.read(5) == "%PDF-");
+  }
+
+  void the_desk_gives_out_nothing() {
+    Shown<PeoplePage> shop("dee");
+    QVERIFY(!shop.page.findChild<QAbstractButton*>("give_out"));
+  }
 };
 
 QTEST_MAIN(PeopleTest)

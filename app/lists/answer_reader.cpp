@@ -1,4 +1,4 @@
-#include "app/desk/answer_reader.h"
+#include "app/lists/answer_reader.h"
 
 #include "app/words/labels.h"
 

@@ -1,4 +1,4 @@
-#include "app/desk/answer_parts.h"
+#include "app/words/answer_parts.h"
 
 #include <set>
 
@@ -21,14 +21,15 @@ std::vector<Condition> conditions_of(const Rulebook* rulebook, const TargetName&
   return all;
 }
 
-QStringList restrictions_of(const StandingAnswer& standing, const std::vector<db::Entry>& entries) {
+QStringList restrictions_of(const StandingAnswer& standing, const std::vector<db::Entry>& entries,
+                            const std::function<bool(const db::Entry&)>& counts) {
   std::set<RecordId> checkouts;
   for (const GateAnswer& gate : standing.gates) collect_checkouts(gate.reason, checkouts);
   QStringList texts;
   for (const db::Entry& entry : entries) {
     const auto* fact = std::get_if<db::ShopFact>(&entry.fact);
     const auto* restriction = fact ? std::get_if<db::Restriction>(fact) : nullptr;
-    if (restriction && !entry.voided && checkouts.contains(restriction->checkout))
+    if (restriction && checkouts.contains(restriction->checkout) && counts(entry))
       texts << QString::fromStdString(restriction->text);
   }
   texts.removeDuplicates();

@@ -1,0 +1,13 @@
+#pragma once
+// A file with people's details in it.
+#include <QString>
+#include <string>
+
+#include "core/problem.h"
+
+namespace wm::app {
+
+/// Whole or not at all; only its owner may read it. Refuses a name that is taken, unless it may be replaced.
+Expected<void> write_own_file(const QString& path, const std::string& content, bool replace);
+
+}  // namespace wm::app
