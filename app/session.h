@@ -9,6 +9,7 @@
 #include "app/backups/backups.h"
 #include "core/decide/decider.h"
 #include "db/import/plan.h"
+#include "db/retention.h"
 #include "db/store.h"
 
 namespace wm::app {
@@ -44,6 +45,8 @@ class Session : public QObject {
   void set_known(std::optional<Instant> known);
   /// The instant that answers are about: asked_at, or now.
   Instant at() const { return asked_at_.value_or(now()); }
+  /// What "now" is to a page that shows the present: as known then, the instant asked about.
+  Instant present() const { return known_ ? at() : now(); }
 
   /// Somebody's details, and everybody's, as they were at `known()`.
   std::optional<db::Person> person(const PersonId& id) const { return store_.person(id, known_); }
@@ -56,6 +59,9 @@ class Session : public QObject {
   bool counts(const db::Entry& entry) const;
   /// Whether it had been struck out by then.
   bool struck(const db::Entry& entry) const { return entry.voided && (!known_ || *entry.voided <= *known_); }
+
+  /// As db::details_that_may_go.
+  std::vector<db::MayGo> may_go() { return db::details_that_may_go(store_); }
 
   /// As Store::entry.
   const db::Entry* entry(const RecordId& id) const { return store_.entry(id); }

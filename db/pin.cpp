@@ -2,13 +2,18 @@
 
 #include <sodium.h>
 
+#include <QFile>
+#include <QSaveFile>
 #include <array>
 
 #include "db/refuse.h"
+#include "db/sql/connection.h"
 
 namespace wm::db {
 
 namespace {
+
+constexpr std::int64_t longest_wait = 15 * 60;
 
 ledger::LockCost cost(const StoreOptions& options) {
   const ledger::LockCost usual = ledger::usual_cost();
@@ -59,12 +64,43 @@ Expected<void> PinDelay::check(Instant now) const {
                 "Wait " + std::to_string(until_.seconds - now.seconds) + " seconds, then try again.");
 }
 
+PinDelay::PinDelay(std::string file) : file_(std::move(file)) {
+  QFile kept(text(file_));
+  if (file_.empty() || !kept.open(QIODevice::ReadOnly)) return;
+  const QList<QByteArray> said = kept.readLine(100).trimmed().split(' ');
+  if (said.size() != 3) return;
+  const qlonglong from = said[1].toLongLong(), until = said[2].toLongLong();
+  // Nobody is kept out for longer by what stands in a file.
+  if (from < 0 || until < from || until - from > longest_wait) return;
+  wrong_ = std::clamp(said[0].toInt(), 0, 1000);
+  from_ = {from};
+  until_ = {until};
+}
+
+/// The file is a station's own: another station's wrong PINs are no matter here.
+void PinDelay::keep() const {
+  if (file_.empty()) return;
+  QSaveFile kept(text(file_));
+  if (!kept.open(QIODevice::WriteOnly)) return;
+  kept.write(QByteArray::number(wrong_) + ' ' + QByteArray::number(static_cast<qlonglong>(from_.seconds)) +
+             ' ' + QByteArray::number(static_cast<qlonglong>(until_.seconds)) + '\n');
+  kept.commit();
+}
+
+void PinDelay::right() {
+  if (wrong_ == 0) return;
+  wrong_ = 0;
+  from_ = until_ = {};
+  keep();
+}
+
 void PinDelay::wrong(Instant now) {
   ++wrong_;
-  if (wrong_ < 3) return;
-  const std::int64_t wait = std::min<std::int64_t>(900, 5ll << std::min(wrong_ - 3, 8));
+  if (wrong_ < 3) return keep();
+  const std::int64_t wait = std::min<std::int64_t>(longest_wait, 5ll << std::min(wrong_ - 3, 8));
   from_ = now;
   until_ = now + wait;
+  keep();
 }
 
 }  // namespace wm::db

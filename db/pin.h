@@ -28,15 +28,22 @@ bool pin_fits(const std::string& pin, const std::string& kept);
 std::optional<ledger::SigningKey> key_of(const std::string& pin, const std::string& kept,
                                          const StoreOptions& options);
 
-/// After three wrong PINs in a row each further one doubles the wait: 5 s, 10 s … up to 15 minutes.
+/// After three wrong PINs in a row each further one doubles the wait: 5 s, 10 s … up to 15 minutes. It slows
+/// a station down, whoever sits there, and nobody anywhere else.
 class PinDelay {
  public:
+  PinDelay() = default;
+  /// Goes on with what the file says, and keeps it there; a file that can't be read or written changes
+  /// nothing.
+  explicit PinDelay(std::string file);
   /// Refuses while there is still a wait, saying how long.
   Expected<void> check(Instant now) const;
   void wrong(Instant now);
-  void right() { *this = {}; }
+  void right();
 
  private:
+  void keep() const;
+  std::string file_;
   int wrong_ = 0;
   Instant from_, until_;
 };

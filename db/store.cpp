@@ -109,6 +109,7 @@ Expected<std::unique_ptr<Store::Impl>> Store::connect(const std::string& path, C
   if (!zone) return tl::make_unexpected(zone.error());
   impl->zone = *zone;
   impl->watch = ClockWatch(impl->options.passed, impl->now());
+  impl->delay = PinDelay(impl->options.pin_wait);
   return impl;
 }
 

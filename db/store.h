@@ -46,6 +46,8 @@ struct StoreOptions {
   /// Seconds since some moment, whatever the clock is set to, by which a clock that jumps is found out.
   /// Empty: only whether it lies behind the last entry is looked at.
   std::function<std::int64_t()> passed;
+  /// A file outside the store in which the wait after wrong PINs outlives the program; empty: it does not.
+  std::string pin_wait;
   /// How long another program's write is waited for.
   int busy_ms = 1500;
 };

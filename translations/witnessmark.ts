@@ -2394,6 +2394,10 @@
         <source>Diary</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>What was booked, as known then.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::DiaryRows</name>
@@ -3583,6 +3587,12 @@
         <source>Put it right, or let a manager say here that it is right; nothing can be entered before that.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message numerus="yes">
+        <source>Nobody touched the keys for %n minutes: nobody sits here any more.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>wm::app::MessageBar</name>
@@ -4118,6 +4128,18 @@
     </message>
     <message>
         <source>Give out all that is held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Details that may &amp;go</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last record that names this person is of %1. By the rulebook the details may be blanked since %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Four digits are enough for this station, which wrong ones slow down. Whoever takes the shop&apos;s file away tries all of them within minutes: eight digits or more hold out. What is signed with the PIN stays safe even then: its key needs this computer&apos;s own secret too, which is not in that file.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4739,6 +4761,20 @@
     </message>
     <message>
         <source>%1 sits here, as %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>after %n minutes</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At this computer, left alone, it goes back to nobody</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -5,6 +5,7 @@
 #include "app/cli/answer_file.h"
 #include "app/cli/backup_file.h"
 #include "app/cli/export_file.h"
+#include "app/cli/retention_file.h"
 #include "app/cli/verify_file.h"
 #include "app/cli/version.h"
 #include "app/start/open_program.h"
@@ -50,6 +51,9 @@ int run(int argc, char** argv) {
   exporting->add_option("--json", about.json, "The file to write, for another program");
   exporting->add_option("--pdf", about.pdf, "The file to write, to read and print");
   exporting->add_flag("--replace", about.replace, "Write over files of these names");
+  CLI::App* retaining = words.add_subcommand(
+      "retention", "Say whose details the rulebook no longer asks to keep; nothing is erased");
+  retaining->add_option("STORE", store, "The shop's file; the program may have it open")->required();
   try {
     words.parse(argc, argv);
   } catch (const CLI::ParseError& error) {
@@ -60,6 +64,7 @@ int run(int argc, char** argv) {
   if (restoring->parsed()) return restore_file(backup, store, yes);
   if (verifying->parsed()) return verify_file(verify);
   if (exporting->parsed()) return export_file(about);
+  if (retaining->parsed()) return retention_file(store);
   return open_program(argc, argv, open);
 }
 

@@ -148,7 +148,8 @@ void AnswerPanel::show_answer(const ShopNow& shop, const PersonId& person, const
 void AnswerPanel::offer(const DeskAnswer& answer, const ShopNow& shop) {
   offer_ = {};
   QString words, next = answer.next;
-  switch (answer.step.step) {
+  // What was known then is looked at; nothing can be entered for it any more.
+  switch (session_.known() ? NextStep::nothing : answer.step.step) {
     case NextStep::paper:
       words = tr("Take the paper");
       break;

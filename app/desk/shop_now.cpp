@@ -12,11 +12,11 @@ namespace {
 class Reader {
  public:
   explicit Reader(const Session& session)
-      : session_(session), now_(session.now()), today_(session.zone().day(now_)) {}
+      : session_(session), now_(session.present()), today_(session.zone().day(now_)) {}
 
   ShopNow read() {
     for (const db::Entry& entry : session_.store().entries()) {
-      if (entry.voided) continue;
+      if (!session_.counts(entry)) continue;
       if (const auto* fact = std::get_if<db::ShopFact>(&entry.fact))
         std::visit([&](const auto& f) { take(entry, f); }, *fact);
       else

@@ -1,6 +1,6 @@
 #pragma once
-// The shop at this moment, read from the journal: who is due, who is here, what is out of service. Nothing of
-// it decides anything.
+// The shop at this moment, or as known then, read from the journal: who is due, who is here, what is out of
+// service. Nothing of it decides anything.
 #include <map>
 #include <optional>
 #include <string>

@@ -6,21 +6,15 @@
 #include <unordered_set>
 
 #include "app/words/words.h"
+#include "db/journal/subject.h"
 
 namespace wm::app {
 namespace {
 
-/// The fact of a standing entry, where it is one of the shop's own of this kind.
+/// The fact of an entry that counts, as known, where it is of this kind.
 template <class T>
-const T* shop_fact(const db::Entry& entry) {
-  const auto* fact = std::get_if<db::ShopFact>(&entry.fact);
-  return fact && !entry.voided ? std::get_if<T>(fact) : nullptr;
-}
-
-template <class T>
-const T* record_fact(const db::Entry& entry) {
-  const auto* fact = std::get_if<Fact>(&entry.fact);
-  return fact && !entry.voided ? std::get_if<T>(fact) : nullptr;
+const T* counted(const Session& session, const db::Entry& entry) {
+  return session.counts(entry) ? db::as<T>(entry.fact) : nullptr;
 }
 
 /// What other entries say of bookings and check-outs.
@@ -30,13 +24,13 @@ struct Said {
   std::unordered_map<RecordId, MachineId> machine_of_checkout;
 };
 
-Said said(const std::vector<db::Entry>& entries) {
+Said said(const Session& session) {
   Said out;
-  for (const db::Entry& entry : entries) {
-    if (const auto* cancel = shop_fact<db::Cancel>(entry)) out.cancelled.insert(cancel->booking);
-    if (const auto* attendance = shop_fact<db::Attendance>(entry))
+  for (const db::Entry& entry : session.store().entries()) {
+    if (const auto* cancel = counted<db::Cancel>(session, entry)) out.cancelled.insert(cancel->booking);
+    if (const auto* attendance = counted<db::Attendance>(session, entry))
       out.turnout[attendance->booking] = attendance->turnout;
-    if (const auto* marks = shop_fact<db::SheetMarks>(entry))
+    if (const auto* marks = counted<db::SheetMarks>(session, entry))
       out.machine_of_checkout[marks->checkout] = marks->machine;
   }
   return out;
@@ -53,7 +47,7 @@ void add_signatures(std::vector<BookingLine>& lines, const Session& session, con
   std::unordered_map<MachineId, std::string> classes;
   for (const Unit& unit : units(session)) classes[unit.id] = unit.machine_class;
   for (const db::Entry& entry : session.store().entries()) {
-    const auto* checkout = record_fact<Checkout>(entry);
+    const auto* checkout = counted<Checkout>(session, entry);
     const auto machine = said.machine_of_checkout.find(entry.id);
     if (!checkout || machine == said.machine_of_checkout.end()) continue;
     for (BookingLine& line : lines)
@@ -66,10 +60,10 @@ void add_signatures(std::vector<BookingLine>& lines, const Session& session, con
 
 std::vector<BookingLine> bookings(const Session& session, const Interval& within) {
   const std::vector<db::Entry>& entries = session.store().entries();
-  const Said by_id = said(entries);
+  const Said by_id = said(session);
   std::vector<BookingLine> lines;
   for (const db::Entry& entry : entries) {
-    const auto* booking = shop_fact<db::Booking>(entry);
+    const auto* booking = counted<db::Booking>(session, entry);
     if (!booking || by_id.cancelled.contains(entry.id) || !overlap({booking->from, booking->to}, within))
       continue;
     BookingLine line{entry.id, *booking, std::nullopt, std::nullopt};
@@ -87,10 +81,10 @@ std::vector<BookingLine> bookings(const Session& session, const Interval& within
 std::vector<WaitingLine> waiting(const Session& session) {
   std::unordered_set<RecordId> over;
   for (const db::Entry& entry : session.store().entries())
-    if (const auto* end = shop_fact<db::WaitingEnd>(entry)) over.insert(end->waiting);
+    if (const auto* end = counted<db::WaitingEnd>(session, entry)) over.insert(end->waiting);
   std::vector<WaitingLine> lines;
   for (const db::Entry& entry : session.store().entries())
-    if (const auto* place = shop_fact<db::Waiting>(entry); place && !over.contains(entry.id))
+    if (const auto* place = counted<db::Waiting>(session, entry); place && !over.contains(entry.id))
       lines.push_back({entry.id, *place, entry.at});
   std::stable_sort(lines.begin(), lines.end(),
                    [](const WaitingLine& a, const WaitingLine& b) { return a.since < b.since; });
@@ -100,7 +94,7 @@ std::vector<WaitingLine> waiting(const Session& session) {
 std::vector<Unit> units(const Session& session) {
   std::map<MachineId, Unit> by_id;  // the latest that was said of each
   for (const db::Entry& entry : session.store().entries())
-    if (const auto* added = shop_fact<db::MachineAdded>(entry))
+    if (const auto* added = counted<db::MachineAdded>(session, entry))
       by_id[added->machine] = {added->machine, added->machine_class, added->label};
   std::vector<Unit> out;
   for (auto& [id, unit] : by_id) out.push_back(std::move(unit));

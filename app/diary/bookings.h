@@ -9,7 +9,7 @@
 
 namespace wm::app {
 
-/// A booking that stands: neither cancelled nor struck out.
+/// A booking that stands, as known: neither cancelled nor struck out.
 struct BookingLine {
   RecordId id;
   db::Booking booking;

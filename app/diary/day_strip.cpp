@@ -35,7 +35,7 @@ std::vector<DayBand> day_bands(Session& session, Day day, const TargetName& targ
   for (const BookingLine& line : bookings(session, whole))
     band(line.booking.machine).booked.push_back({line.booking.from, line.booking.to});
   if (chosen && overlap(chosen->when, whole)) band(chosen->unit).chosen.push_back(chosen->when);
-  const Instant noon = std::max(session.now(), whole.from + std::int64_t{12} * 3600);
+  const Instant noon = std::max(session.present(), whole.from + std::int64_t{12} * 3600);
   for (DayBand& each : bands)
     each.out_of_service =
         !session.decider(std::nullopt).may_start("", each.machine, "", noon, false, {}, {}).lockouts.empty();

@@ -22,7 +22,7 @@ namespace {
 constexpr int days_shown = 14;
 
 std::vector<TargetName> targets_now(Session& session) {
-  const Rulebook* rulebook = session.decider(std::nullopt).in_force(session.now());
+  const Rulebook* rulebook = session.decider().in_force(session.present());
   return rulebook ? targets_of(*rulebook) : std::vector<TargetName>{};
 }
 
@@ -53,7 +53,7 @@ QString day_and_time(const Interval& when, const Zone& zone, Session& session) {
 
 }  // namespace
 
-Day DiaryPage::first() const { return first_.value_or(session().zone().day(session().now())); }
+Day DiaryPage::first() const { return first_.value_or(session().zone().day(session().present())); }
 
 void DiaryPage::open(const Place& place) {
   if (!place.person.empty()) {
@@ -98,7 +98,9 @@ void DiaryPage::fill_list() {
   const DiaryRow* before = selected();
   const auto booking = before && before->booking ? std::optional(before->booking->id) : std::nullopt;
   const auto slot = before ? before->slot : std::nullopt;
-  rows_->set(diary_rows(session(), {member_, chosen_target_, first(), days_shown}));
+  // A booking is for real: what was known then is only looked at.
+  rows_->set(
+      diary_rows(session(), {session().known() ? PersonId() : member_, chosen_target_, first(), days_shown}));
   delegate_->measure();
   list_->doItemsLayout();
   say_what_is_shown(std::any_of(rows_->rows().begin(), rows_->rows().end(),
@@ -113,7 +115,9 @@ void DiaryPage::say_what_is_shown(bool some_slot) {
   const bool asked = !member_.empty() && !chosen_target_.empty();
   const QString name = name_of(session(), member_);
   why_not_->hide();
-  if (member_.empty()) {
+  if (session().known()) {
+    under_->setText(tr("What was booked, as known then."));
+  } else if (member_.empty()) {
     under_->setText(tr("What is booked. Choose a member and a machine to see the times that fit."));
   } else if (!asked) {
     under_->setText(tr("What is booked. Choose a machine to see the times that fit %1.").arg(name));
@@ -159,11 +163,11 @@ void DiaryPage::show_selected() {
   book_->setEnabled(slot);
   book_->say(slot ? tr("Book %1", "a day and a time").arg(short_time(row->slot->when.from, session().zone()))
                   : tr("Book"));
-  const bool asked = !member_.empty() && !chosen_target_.empty();
+  const bool asked = !member_.empty() && !chosen_target_.empty() && !session().known();
   wait_->setEnabled(asked);
   wait_->say(asked && waiting_of(member_, chosen_target_) ? tr("Take off the waiting list")
                                                           : tr("Put on the waiting list"));
-  show_turnout_buttons(row && row->booking ? &*row->booking : nullptr);
+  show_turnout_buttons(row && row->booking && !session().known() ? &*row->booking : nullptr);
 }
 
 void DiaryPage::show_turnout_buttons(const BookingLine* line) {

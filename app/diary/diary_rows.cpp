@@ -54,7 +54,7 @@ DiaryRow booking_row(const Session& session, const std::vector<Unit>& units, con
   row.machine = unit_label(units, line.booking.machine);
   row.people = DiaryRows::tr("%1 with %2", "member, assessor")
                    .arg(name_of(session, line.booking.person), name_of(session, line.booking.assessor));
-  row.reason = booking_state(line, session.now(), session.zone());
+  row.reason = booking_state(line, session.present(), session.zone());
   row.booking = line;
   return row;
 }
@@ -115,7 +115,7 @@ QString booking_state(const BookingLine& line, Instant now, const Zone& zone) {
 
 QString day_heading(Day day, const Session& session) {
   const CivilDate c = civil(day);
-  const Day today = session.zone().day(session.now());
+  const Day today = session.zone().day(session.present());
   const bool this_year = civil(today).year == c.year;
   const QString written =
       QLocale().toString(QDate(c.year, c.month, c.day),

@@ -10,7 +10,7 @@ namespace wm::app {
 namespace {
 
 int days_waited(const Session& session, const WaitingLine& line) {
-  return session.zone().day(session.now()).number - session.zone().day(line.since).number;
+  return session.zone().day(session.present()).number - session.zone().day(line.since).number;
 }
 
 QString days_words(int days) {

@@ -31,7 +31,8 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
       clock_(new QFrame),
       clock_words_(new QLabel),
       clock_right_(new KeyButton(tr("The clock is right"), Qt::CTRL | Qt::SHIFT | Qt::Key_T)),
-      reader_(new CardReader(this)) {
+      reader_(new CardReader(this)),
+      left_alone_(new LeftAlone(session, 60'000, this)) {
   setWindowTitle(tr("%1 – Witnessmark").arg(QString::fromStdString(session.store().details().name)));
   setMinimumSize(1024, 640);
   auto* row = new QHBoxLayout(this);
@@ -49,6 +50,9 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
   connect(side_, &Side::go, this, [this](const QString& id) { go(place(id)); });
   connect(side_, &Side::refused, messages_, &MessageBar::tell_problem);
   connect(reader_, &CardReader::scanned, this, &MainWindow::scanned);
+  connect(left_alone_, &LeftAlone::handed_over, this, [this](int minutes) {
+    messages_->tell(tr("Nobody touched the keys for %n minutes: nobody sits here any more.", "", minutes));
+  });
   connect(&session, &Session::changed, this, [this] {
     show_banner();
     if (current()) current()->refresh();

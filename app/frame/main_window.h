@@ -7,6 +7,7 @@
 
 #include "app/frame/side.h"
 #include "app/page/page.h"
+#include "app/seat/left_alone.h"
 #include "app/widgets/card_reader.h"
 #include "app/widgets/message_bar.h"
 
@@ -45,6 +46,7 @@ class MainWindow : public QWidget {
   QLabel* clock_words_;
   KeyButton* clock_right_;
   CardReader* reader_;
+  LeftAlone* left_alone_;
   std::map<QString, Page*> made_;
   QString before_seat_ = "desk";
 };

@@ -47,7 +47,7 @@ void LessonsPage::open(const Place&) {
 /// What the rulebook asks for, and whatever else was ever published.
 void LessonsPage::read_items() {
   items_.clear();
-  if (const Rulebook* rulebook = session().decider().in_force(session().now())) {
+  if (const Rulebook* rulebook = session().decider().in_force(session().present())) {
     const Items asked = items_of(*rulebook);
     for (const std::string& name : asked.lessons) items_[name].kinds << tr("lesson");
     for (const std::string& name : asked.quizzes) items_[name].kinds << tr("quiz");
@@ -66,7 +66,7 @@ void LessonsPage::read_items() {
 const LessonsPage::Publication* LessonsPage::now(const Item& item) const {
   const Publication* greatest = nullptr;
   for (const Publication& each : item.published)
-    if (each.at <= session().now() && (!greatest || each.revision > greatest->revision)) greatest = &each;
+    if (each.at <= session().present() && (!greatest || each.revision > greatest->revision)) greatest = &each;
   return greatest;
 }
 
@@ -77,7 +77,7 @@ std::vector<ListRow> LessonsPage::rows(const QString& typed) {
     const QString label = item_label(name), kinds = item.kinds.join(tr(", "));
     if (!wanted.in(label + ' ' + kinds)) continue;
     const Publication* taught = now(item);
-    const bool ahead = !item.published.empty() && item.published.back().at > session().now();
+    const bool ahead = !item.published.empty() && item.published.back().at > session().present();
     rows.push_back(
         {words(name),
          {{label, {}},

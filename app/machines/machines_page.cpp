@@ -224,7 +224,7 @@ void MachinesPage::add_unit() {
   auto* form = new Form(tr("New unit"), tr("Enter the unit"));
   auto* label = form->line(tr("What it is called"), "label");
   std::vector<std::pair<QString, QString>> classes;
-  if (const Rulebook* rulebook = session().decider().in_force(session().now()))
+  if (const Rulebook* rulebook = session().decider().in_force(session().present()))
     for (const MachineClass& machine : rulebook->classes)
       classes.emplace_back(words(machine.name), class_label(machine.name));
   std::ranges::sort(classes, {}, &std::pair<QString, QString>::second);

@@ -37,8 +37,12 @@ std::vector<db::Person> by_family_name(std::vector<db::Person> people) {
 PeoplePage::PeoplePage(Session& session, QWidget* parent)
     : ListPage(session, tr("name, nickname or number"),
                {{tr("Name"), 0}, {tr("Called"), 150}, {tr("Number"), 110}, {tr("At the desk as"), 130}},
-               parent) {
+               parent),
+      may_go_(new QCheckBox(tr("Details that may &go"))) {
   connect(list_, &ListView::opened, this, [this](const QString& id) { go_to(id.toStdString()); });
+  may_go_->setObjectName("may_go");
+  filters_->addWidget(may_go_);
+  connect(may_go_, &QCheckBox::toggled, this, [this] { ListPage::refresh(); });
 }
 
 void PeoplePage::open(const Place& place) {
@@ -51,6 +55,23 @@ void PeoplePage::open(const Place& place) {
   search_->selectAll();
 }
 
+/// Whose details the rulebook no longer asks to keep: for managers, who may erase them.
+void PeoplePage::refresh() {
+  const bool manager = session().role() == db::Role::manager;
+  may_go_->setVisible(manager);
+  if (!manager) may_go_->setChecked(false);
+  if (const std::int64_t last = session().store().last_commit(); manager && last != gone_at_) {
+    go_ = session().may_go();
+    gone_at_ = last;
+  }
+  ListPage::refresh();
+}
+
+const db::MayGo* PeoplePage::may_go(const PersonId& person) const {
+  const auto found = std::ranges::find(go_, person, &db::MayGo::person);
+  return found == go_.end() ? nullptr : &*found;
+}
+
 std::vector<ListRow> PeoplePage::rows(const QString& typed) {
   std::vector<db::Person> people = session().people();
   const auto found =
@@ -58,6 +79,7 @@ std::vector<ListRow> PeoplePage::rows(const QString& typed) {
   std::vector<ListRow> rows;
   for (const db::Person& person : found) {
     if (session().joined(person.id) != person.id) continue;
+    if (may_go_->isChecked() && !may_go(person.id)) continue;
     const auto role = session().role_of(person.id);
     rows.push_back({words(person.id),
                     {{listed_name(person), {}},
@@ -99,6 +121,11 @@ void PeoplePage::details(const db::Person& person) {
   panel_->line(tr("Email"), words(person.email));
   panel_->line(tr("In an emergency"), words(person.emergency_contact));
   panel_->line(tr("At the desk as"), role_words(session().role_of(person.id)));
+  if (const db::MayGo* gone = session().role() == db::Role::manager ? may_go(person.id) : nullptr)
+    panel_->paragraph(
+        tr("The last record that names this person is of %1. By the rulebook the details may be "
+           "blanked since %2.")
+            .arg(long_day(gone->last, session().zone()), long_day(gone->since, session().zone())));
 }
 
 /// Other entries that count as this person's; each join can be struck out.
@@ -283,6 +310,10 @@ void PeoplePage::choose_pin(const db::Person& person) {
   auto* again = form->line(tr("The same again"), "pin_again");
   for (QLineEdit* field : {pin, again}) field->setEchoMode(QLineEdit::Password);
   form->say(tr("Let %1 type it, out of sight.").arg(person_name(person)));
+  form->say(
+      tr("Four digits are enough for this station, which wrong ones slow down. Whoever takes the shop's file "
+         "away tries all of them within minutes: eight digits or more hold out. What is signed with the PIN "
+         "stays safe even then: its key needs this computer's own secret too, which is not in that file."));
   run_form(
       form, tr("PIN of %1 chosen.").arg(person_name(person)),
       [this, pin, again, id = person.id]() -> Expected<db::Committed> {

@@ -1,6 +1,9 @@
 #pragma once
 // People: find, enter, correct, join two entries of one person, roles and PINs.
+#include <QCheckBox>
+
 #include "app/lists/list_page.h"
+#include "db/retention.h"
 
 namespace wm::app {
 
@@ -11,6 +14,7 @@ class PeoplePage : public ListPage {
 
   QString id() const override { return QStringLiteral("people"); }
   QString title() const override { return tr("People"); }
+  void refresh() override;
   void open(const Place& place) override;
 
  protected:
@@ -39,6 +43,11 @@ class PeoplePage : public ListPage {
   Expected<QString> write_out(const PersonId& person, const QString& folder);
   void take_in_file();
   void go_to(const PersonId& person);
+  const db::MayGo* may_go(const PersonId& person) const;
+
+  QCheckBox* may_go_;
+  std::vector<db::MayGo> go_;
+  std::int64_t gone_at_ = -1;  // the commit after which that was worked out
 };
 
 }  // namespace wm::app

@@ -3,6 +3,7 @@
 #include <QKeyEvent>
 #include <QVBoxLayout>
 
+#include "app/seat/left_alone.h"
 #include "app/widgets/key_button.h"
 #include "app/words/words.h"
 
@@ -34,7 +35,8 @@ SeatPage::SeatPage(Session& session, QWidget* parent)
     : Page(session, parent),
       who_(new PersonBox(
           session, [&session](const db::Person& p) { return session.store().role_of(p.id).has_value(); })),
-      pin_(new QLineEdit) {
+      pin_(new QLineEdit),
+      alone_(new QComboBox) {
   auto* title = new QLabel(tr("Who sits here?"));
   title->setProperty("role", "large");
   auto* quiet =
@@ -44,6 +46,11 @@ SeatPage::SeatPage(Session& session, QWidget* parent)
   pin_->setObjectName("pin");
   pin_->setAccessibleName(tr("PIN"));
   who_->field()->setObjectName("seat_person");
+  alone_->setObjectName("left_alone");
+  for (const int minutes : {5, 10, 30, 60}) alone_->addItem(tr("after %n minutes", "", minutes), minutes);
+  alone_->addItem(tr("never"), 0);
+  connect(alone_, &QComboBox::activated, this,
+          [this] { set_minutes_left_alone(alone_->currentData().toInt()); });
   auto* sit = new KeyButton(tr("Sit down"), Qt::CTRL | Qt::Key_Return, true);
   auto* form = new QWidget;
   form->setFixedWidth(380);
@@ -59,6 +66,9 @@ SeatPage::SeatPage(Session& session, QWidget* parent)
   column->addWidget(pin_);
   column->addSpacing(6);
   column->addWidget(sit);
+  column->addSpacing(24);
+  column->addWidget(field_label(tr("At this computer, left alone, it goes back to nobody"), alone_));
+  column->addWidget(alone_);
   column->addStretch(1);
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 0, 0, 0);
@@ -71,6 +81,7 @@ SeatPage::SeatPage(Session& session, QWidget* parent)
 
 void SeatPage::open(const Place& place) {
   pin_->clear();
+  alone_->setCurrentIndex(alone_->findData(minutes_left_alone()));
   who_->set_person(place.person.empty() ? std::nullopt : std::optional(place.person));
   who_->show_all_when_empty(true);
   (place.person.empty() ? static_cast<QWidget*>(who_) : pin_)->setFocus();

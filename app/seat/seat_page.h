@@ -1,5 +1,6 @@
 #pragma once
 // Who sits here: a name and a PIN.
+#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 
@@ -29,6 +30,7 @@ class SeatPage : public Page {
 
   PersonBox* who_;
   QLineEdit* pin_;
+  QComboBox* alone_;
 };
 
 /// "front desk", "instructor", "manager", "quiz station".

@@ -74,7 +74,8 @@ int open_program(int argc, char** argv, const OpenWith& with) {
     windows.open_behind();
     return QApplication::exec();
   }
-  auto store = there ? db::Store::open(path, real_now, options) : db::make_demo(path, real_now, options);
+  auto store =
+      there ? db::Store::open(path, real_now, windows.options()) : db::make_demo(path, real_now, options);
   if (!store) {
     tell(path, store.error());
     return 2;

@@ -1,5 +1,7 @@
 #include "app/start/shop_windows.h"
 
+#include <QDir>
+#include <QFileInfo>
 #include <QLabel>
 
 #include "app/start/computer_secret.h"
@@ -13,7 +15,11 @@
 namespace wm::app {
 
 ShopWindows::ShopWindows(std::string path, db::Store::Clock real_now, db::StoreOptions options)
-    : path_(std::move(path)), real_now_(std::move(real_now)), options_(std::move(options)) {}
+    : path_(std::move(path)), real_now_(std::move(real_now)), options_(std::move(options)) {
+  // A shop that is only just being made has no wrong PINs yet.
+  if (QFileInfo::exists(QString::fromStdString(path_)))
+    options_.pin_wait = QDir(station_folder(path_)).filePath("pin-wait").toStdString();
+}
 
 ShopWindows::~ShopWindows() {
   keep_head();

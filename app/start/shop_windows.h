@@ -18,6 +18,8 @@ class ShopWindows : public QObject {
   ShopWindows(std::string path, db::Store::Clock real_now, db::StoreOptions options);
   ~ShopWindows() override;
 
+  /// What its stores are opened with.
+  const db::StoreOptions& options() const { return options_; }
   /// The first start's questions, and then the shop that they make.
   void ask();
   void open(db::Store store);
@@ -39,7 +41,7 @@ class ShopWindows : public QObject {
 
   const std::string path_;
   const db::Store::Clock real_now_;
-  const db::StoreOptions options_;
+  db::StoreOptions options_;
   Day head_kept_;  // the shop's day on which keep_head was last called
   std::unique_ptr<Session> session_;
   std::unique_ptr<MainWindow> window_;

@@ -205,6 +205,7 @@ void form(A& a, Rulebook& r) {
   rules(a, r);
   a.may("four_eyes", r.four_eyes, {}, four_eyes);
   a.may("close_may_sign", r.close_may_sign, true, json::truth);
+  a.may("keep_details", r.keep_details, json::period);
 }
 
 }  // namespace forms

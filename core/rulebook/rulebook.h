@@ -143,7 +143,8 @@ struct MachineClass {
 /// What one person alone may not do: lift a suspension, strike out a signed check-out.
 enum class FourEyes { reinstate, strike_out };
 
-/// `four_eyes` and `close_may_sign` say who may enter what; no standing rests on them.
+/// `four_eyes` and `close_may_sign` say who may enter what, `keep_details` what may be erased; no standing
+/// rests on them.
 struct Rulebook {
   int version = 1;
   Instant effective_from;
@@ -152,6 +153,8 @@ struct Rulebook {
   std::vector<MachineClass> classes;
   std::vector<FourEyes> four_eyes = {};  // each once
   bool close_may_sign = true;            // whether an assessor signs for whom they have named as close
+  /// How long people's details are kept after the last record that names them; nothing: as long as the shop.
+  std::optional<Period> keep_details = {};
   friend bool operator==(const Rulebook&, const Rulebook&) = default;
 };
 

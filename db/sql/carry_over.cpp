@@ -60,7 +60,7 @@ Expected<std::vector<EarlierCommit>> read_commits(Connection& connection) {
         "SELECT ord, commit_no, id, kind, happened_at, from_paper, note_hash, body FROM earlier_records "
         "ORDER BY ord DESC",
         [&](const QSqlQuery& q) {
-          auto& records = commits.at(static_cast<std::size_t>(q.value(1).toLongLong() - 1)).records;
+          auto& records = commits.at(static_cast<std::size_t>(q.value(1).toLongLong()) - 1).records;
           records.insert(records.begin(), {text(q.value(2)),
                                            text(q.value(3)),
                                            instant(q.value(4)),

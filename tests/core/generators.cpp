@@ -114,6 +114,7 @@ class RulebookMaker {
     if (*rc::gen::arbitrary<bool>()) book_.four_eyes.push_back(FourEyes::strike_out);
     if (*rc::gen::arbitrary<bool>()) book_.four_eyes.push_back(FourEyes::reinstate);
     book_.close_may_sign = *rc::gen::arbitrary<bool>();
+    if (*rc::gen::arbitrary<bool>()) book_.keep_details = Period{PeriodUnit::months, 84};
     for (const int tier : *rc::gen::unique<std::vector<int>>(whole(1, 99)))
       book_.tiers.push_back({.tier = tier});
     if (book_.tiers.empty()) return book_;

@@ -1,0 +1,80 @@
+#include "db/retention.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+#include "db/journal/subject.h"
+
+namespace wm::db {
+namespace {
+
+/// Everybody a record names, in whatever part.
+std::vector<PersonId> named_in(const AnyFact& fact) {
+  std::vector<PersonId> named{subject_of(fact).person};
+  if (const auto* done = as<Checkout>(fact)) named.push_back(done->assessor);
+  if (const auto* worked = as<Supervised>(fact)) named.push_back(worked->supervisor);
+  if (const auto* booked = as<Booking>(fact)) named.push_back(booked->assessor);
+  if (const auto* tag = as<Tag>(fact)) named.push_back(tag->key_holder);
+  if (const auto* join = as<Join>(fact)) named.push_back(join->keep);
+  return named;
+}
+
+/// Keys of machines that are out of service now.
+std::set<PersonId> key_holders(const Store& store) {
+  std::set<RecordId> over;
+  for (const Entry& entry : store.entries())
+    if (const auto* back = as<Release>(entry.fact); back && !entry.voided) over.insert(back->lockout);
+  std::set<PersonId> holders;
+  for (const Entry& entry : store.entries())
+    if (const auto* tag = as<Tag>(entry.fact); tag && !entry.voided && !over.contains(tag->lockout))
+      if (const Entry* lockout = store.entry(tag->lockout); lockout && !lockout->voided)
+        holders.insert(store.joined(tag->key_holder));
+  return holders;
+}
+
+bool paused(Decider& decider, const PersonId& person, Instant now) {
+  const auto targets = decider.targets();
+  return std::ranges::any_of(targets, [&](const TargetName& target) {
+    return !decider.standing(person, target, now).suspensions.empty();
+  });
+}
+
+std::map<PersonId, Instant> last_named(const Store& store) {
+  std::map<PersonId, Instant> last;
+  for (const Entry& entry : store.entries()) {
+    if (entry.voided) continue;
+    for (const PersonId& id : named_in(entry.fact)) {
+      if (id.empty()) continue;
+      Instant& at = last.try_emplace(store.joined(id), first_instant).first->second;
+      at = std::max(at, entry.at);
+    }
+  }
+  return last;
+}
+
+}  // namespace
+
+std::vector<MayGo> details_that_may_go(Store& store) {
+  Decider& decider = store.current().decider();
+  const Instant now = store.now();
+  const Rulebook* rulebook = decider.in_force(now);
+  if (rulebook == nullptr || !rulebook->keep_details) return {};
+  const Zone zone = Zone::named(store.details().zone).value_or(Zone::utc());
+  const auto last = last_named(store);
+  const auto holders = key_holders(store);
+  std::vector<MayGo> may_go;
+  for (const Person& person : store.people()) {
+    const auto found = last.find(person.id);
+    if (store.joined(person.id) != person.id || person == nameless(person.id) || found == last.end())
+      continue;
+    // The last day that is kept is counted whole.
+    const Instant since = zone.start(end(zone.day(found->second), *rulebook->keep_details) + 1);
+    if (since > now || store.role_of(person.id) || holders.contains(person.id)) continue;
+    if (!paused(decider, person.id, now)) may_go.push_back({person.id, found->second, since});
+  }
+  std::ranges::stable_sort(may_go, {}, &MayGo::since);
+  return may_go;
+}
+
+}  // namespace wm::db
