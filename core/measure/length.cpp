@@ -17,38 +17,38 @@ Fraction operator/(const Inches& a, const Inches& b) {
 Inches inches(long numerator, long denominator) { return {fraction(numerator, denominator)}; }
 
 Inches millimetres(long numerator, long denominator) {
-  return one(Unit::millimetre) * fraction(numerator, denominator);
+  return one(LengthUnit::millimetre) * fraction(numerator, denominator);
 }
 
-std::string_view word(Unit unit) {
+std::string_view word(LengthUnit unit) {
   switch (unit) {
-    case Unit::inch:
+    case LengthUnit::inch:
       return "in";
-    case Unit::foot:
+    case LengthUnit::foot:
       return "ft";
-    case Unit::millimetre:
+    case LengthUnit::millimetre:
       return "mm";
-    case Unit::centimetre:
+    case LengthUnit::centimetre:
       return "cm";
   }
   return "";
 }
 
-Inches one(Unit unit) {
+Inches one(LengthUnit unit) {
   switch (unit) {
-    case Unit::inch:
+    case LengthUnit::inch:
       return inches(1);
-    case Unit::foot:
+    case LengthUnit::foot:
       return inches(12);
-    case Unit::millimetre:
+    case LengthUnit::millimetre:
       return inches(10, 254);
-    case Unit::centimetre:
+    case LengthUnit::centimetre:
       return inches(100, 254);
   }
   return inches(0);
 }
 
 Inches in_inches(const Length& length) { return one(length.unit) * length.amount; }
-Length in_unit(const Inches& length, Unit unit) { return {length / one(unit), unit}; }
+Length in_unit(const Inches& length, LengthUnit unit) { return {length / one(unit), unit}; }
 
 }  // namespace wm

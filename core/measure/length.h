@@ -26,19 +26,25 @@ Inches inches(long numerator, long denominator = 1);
 Inches millimetres(long numerator, long denominator = 1);
 
 /// No metre and no prime for feet: each is one slip of the finger from another unit, and far from it in size.
-enum class Unit { inch, foot, millimetre, centimetre };
+enum class LengthUnit { inch, foot, millimetre, centimetre };
 /// "in", "ft", "mm", "cm".
-std::string_view word(Unit unit);
-Inches one(Unit unit);
+std::string_view word(LengthUnit unit);
+Inches one(LengthUnit unit);
 
 /// A length as it is written: so many of a unit. 25.4 mm and 1 in are not equal as that.
 struct Length {
   Fraction amount;
-  Unit unit = Unit::inch;
+  LengthUnit unit = LengthUnit::inch;
   friend bool operator==(const Length&, const Length&) = default;
 };
 
 Inches in_inches(const Length& length);
-Length in_unit(const Inches& length, Unit unit);
+Length in_unit(const Inches& length, LengthUnit unit);
+
+/// An angle, in degrees.
+struct Degrees {
+  Fraction count;
+  friend bool operator==(const Degrees&, const Degrees&) = default;
+};
 
 }  // namespace wm

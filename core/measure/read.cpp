@@ -144,40 +144,41 @@ tl::unexpected<Problem> goes_on(const Cursor& cursor) {
                        "Write one number, as 1 3/8, 3/8 or 0.992.");
 }
 
-std::optional<Unit> unit_called(std::string_view name) {
-  static constexpr std::pair<std::string_view, Unit> names[] = {{"in", Unit::inch},
-                                                                {"in.", Unit::inch},
-                                                                {"\"", Unit::inch},
-                                                                {"''", Unit::inch},
-                                                                {"inch", Unit::inch},
-                                                                {"inches", Unit::inch},
-                                                                {"ft", Unit::foot},
-                                                                {"ft.", Unit::foot},
-                                                                {"foot", Unit::foot},
-                                                                {"feet", Unit::foot},
-                                                                {"mm", Unit::millimetre},
-                                                                {"mm.", Unit::millimetre},
-                                                                {"cm", Unit::centimetre},
-                                                                {"cm.", Unit::centimetre},
-                                                                {"millimetre", Unit::millimetre},
-                                                                {"millimetres", Unit::millimetre},
-                                                                {"millimeter", Unit::millimetre},
-                                                                {"millimeters", Unit::millimetre},
-                                                                {"centimetre", Unit::centimetre},
-                                                                {"centimetres", Unit::centimetre},
-                                                                {"centimeter", Unit::centimetre},
-                                                                {"centimeters", Unit::centimetre}};
+std::optional<LengthUnit> unit_called(std::string_view name) {
+  static constexpr std::pair<std::string_view, LengthUnit> names[] = {
+      {"in", LengthUnit::inch},
+      {"in.", LengthUnit::inch},
+      {"\"", LengthUnit::inch},
+      {"''", LengthUnit::inch},
+      {"inch", LengthUnit::inch},
+      {"inches", LengthUnit::inch},
+      {"ft", LengthUnit::foot},
+      {"ft.", LengthUnit::foot},
+      {"foot", LengthUnit::foot},
+      {"feet", LengthUnit::foot},
+      {"mm", LengthUnit::millimetre},
+      {"mm.", LengthUnit::millimetre},
+      {"cm", LengthUnit::centimetre},
+      {"cm.", LengthUnit::centimetre},
+      {"millimetre", LengthUnit::millimetre},
+      {"millimetres", LengthUnit::millimetre},
+      {"millimeter", LengthUnit::millimetre},
+      {"millimeters", LengthUnit::millimetre},
+      {"centimetre", LengthUnit::centimetre},
+      {"centimetres", LengthUnit::centimetre},
+      {"centimeter", LengthUnit::centimetre},
+      {"centimeters", LengthUnit::centimetre}};
   for (const auto& [known, unit] : names)
     if (known == name) return unit;
   return std::nullopt;
 }
 
 /// The unit that the rest of the text is, if there is any rest.
-Expected<std::optional<Unit>> unit(Cursor& cursor) {
+Expected<std::optional<LengthUnit>> unit(Cursor& cursor) {
   while (cursor.take(' ')) {
   }
   const char first = cursor.peek();
-  if (first == '\0') return std::optional<Unit>{};
+  if (first == '\0') return std::optional<LengthUnit>{};
   if (is_digit(first) || is_mark(first) || first == '/' || first == '-') return goes_on(cursor);
   const auto known = unit_called(std::string_view(cursor.typed.text).substr(cursor.at));
   if (!known)
@@ -187,7 +188,7 @@ Expected<std::optional<Unit>> unit(Cursor& cursor) {
 
 struct Typed {
   Amount amount;
-  std::optional<Unit> unit;
+  std::optional<LengthUnit> unit;
 };
 
 Expected<Typed> read_typed(const Folded& typed, DecimalMark mark) {
@@ -202,26 +203,34 @@ Expected<Typed> read_typed(const Folded& typed, DecimalMark mark) {
   return Typed{*number, *of};
 }
 
-}  // namespace
-
-Expected<Fraction> read_number(std::string_view text, DecimalMark mark) {
-  const auto typed = folded(text);
-  if (!typed) return tl::unexpected(typed.error());
-  Cursor cursor{*typed};
-  if (typed->text.empty())
+/// A number with nothing after it but one of `endings`.
+Expected<Fraction> number_before(const Folded& typed, DecimalMark mark,
+                                 std::initializer_list<std::string_view> endings) {
+  Cursor cursor{typed};
+  if (typed.text.empty())
     return cursor.refuse(0, "There is no number here.", "Write it as 1 3/8, 3/8 or 0.992.");
   const auto number = amount(cursor, mark);
   if (!number) return tl::unexpected(number.error());
-  if (cursor.at != typed->text.size()) return goes_on(cursor);
-  return number->value;
+  while (cursor.take(' ')) {
+  }
+  const std::string_view rest = std::string_view(typed.text).substr(cursor.at);
+  for (const std::string_view ending : endings)
+    if (rest == ending) return number->value;
+  return goes_on(cursor);
 }
 
-Expected<Length> read_length(std::string_view text, Unit plain, DecimalMark mark) {
+}  // namespace
+
+Expected<Fraction> read_number(std::string_view text, DecimalMark mark) {
+  return folded(text).and_then([&](const Folded& typed) { return number_before(typed, mark, {""}); });
+}
+
+Expected<Length> read_length(std::string_view text, LengthUnit plain, DecimalMark mark) {
   const auto typed = folded(text);
   if (!typed) return tl::unexpected(typed.error());
   const auto read = read_typed(*typed, mark);
   if (!read) return tl::unexpected(read.error());
-  if (!read->unit && read->amount.has_slash && plain != Unit::inch)
+  if (!read->unit && read->amount.has_slash && plain != LengthUnit::inch)
     return tl::unexpected(
         problem_at(*typed, 0,
                    "A fraction without a unit may well mean inches, but a length without a unit is in " +
@@ -239,6 +248,16 @@ Expected<Length> read_length_with_unit(std::string_view text) {
     return tl::unexpected(
         problem_at(*typed, typed->text.size(), "The unit is missing.", "Write in, ft, mm or cm after it."));
   return Length{read->amount.value, *read->unit};
+}
+
+Expected<Degrees> read_degrees(std::string_view text, DecimalMark mark) {
+  const auto typed = folded(text);
+  if (!typed) return tl::unexpected(typed.error());
+  const auto count = number_before(*typed, mark, {"", "deg", "degrees"});
+  if (!count) return tl::unexpected(count.error());
+  if (*count < 0)
+    return tl::unexpected(problem_at(*typed, 0, "An angle is not below zero.", "Leave the minus out."));
+  return Degrees{*count};
 }
 
 }  // namespace wm

@@ -19,10 +19,13 @@ Expected<Fraction> read_number(std::string_view text, DecimalMark mark = Decimal
 
 /// Such a number, not below zero, and its unit. Without a unit it is of `plain`; but a fraction without one
 /// is refused where `plain` is no inch, since it may well have been meant as inches.
-Expected<Length> read_length(std::string_view text, Unit plain = Unit::inch,
+Expected<Length> read_length(std::string_view text, LengthUnit plain = LengthUnit::inch,
                              DecimalMark mark = DecimalMark::point);
 
 /// The same without a unit to fall back on: for files, which say it.
 Expected<Length> read_length_with_unit(std::string_view text);
+
+/// An angle not below zero: "90", "90.5 deg", "89 1/2°".
+Expected<Degrees> read_degrees(std::string_view text, DecimalMark mark = DecimalMark::point);
 
 }  // namespace wm

@@ -8,7 +8,7 @@ namespace {
 /// Whether an inch is parted by twos here, which people write as a fraction.
 bool by_twos(const Length& length) {
   const Whole parts = length.amount.get_den();
-  return length.unit == Unit::inch && mpz_popcount(parts.get_mpz_t()) == 1;
+  return length.unit == LengthUnit::inch && mpz_popcount(parts.get_mpz_t()) == 1;
 }
 
 std::string amount_text(const Length& length) {
@@ -24,11 +24,16 @@ std::string amount_text(const Length& multiple, const Length& marks) {
   return as_decimal(multiple.amount, *decimals);
 }
 
-std::string with_unit(std::string amount, Unit unit) { return amount + " " + std::string(word(unit)); }
+std::string with_unit(std::string amount, LengthUnit unit) { return amount + " " + std::string(word(unit)); }
 
 }  // namespace
 
 std::string to_text(const Length& length) { return with_unit(amount_text(length), length.unit); }
+
+std::string to_text(const Degrees& angle) {
+  const auto decimals = decimals_of(angle.count);
+  return (decimals ? as_decimal(angle.count, *decimals) : as_fraction(angle.count)) + " deg";
+}
 
 Shown shown(const Inches& length, const Length& marks) {
   assert(marks.amount > 0);

@@ -9,6 +9,8 @@ namespace wm {
 /// Exactly, in its own unit, so that reading it gives an equal length: "1 3/8 in" where an inch is parted by
 /// twos, else decimals ("0.992 in", "25.2 mm"), else a fraction ("10/127 in").
 std::string to_text(const Length& length);
+/// "90 deg", "0.5 deg".
+std::string to_text(const Degrees& angle);
 
 /// What an instrument shows: the nearest of its marks, halves away from zero.
 struct Shown {

@@ -3,9 +3,9 @@
 namespace wm {
 namespace {
 
-Place place_of(const Fraction& measure, const Tolerance& tolerance) {
-  if (measure < tolerance.low) return Place::under;
-  return measure > tolerance.high ? Place::over : Place::within;
+Verdict verdict_of(const Fraction& measure, const Tolerance& tolerance) {
+  if (measure < tolerance.low) return Verdict::under;
+  return measure > tolerance.high ? Verdict::over : Verdict::within;
 }
 
 /// The least and the most that may really be there.
@@ -15,13 +15,13 @@ Tolerance behind(const Fraction& read, const Instrument& instrument) {
   return {read - half, read + half};
 }
 
-Fraction outside_by(const Fraction& read, const Tolerance& tolerance, Place place) {
-  switch (place) {
-    case Place::within:
+Fraction outside_by(const Fraction& read, const Tolerance& tolerance, Verdict verdict) {
+  switch (verdict) {
+    case Verdict::within:
       return 0;
-    case Place::under:
+    case Verdict::under:
       return tolerance.low - read;
-    case Place::over:
+    case Verdict::over:
       return read - tolerance.high;
   }
   return 0;
@@ -30,10 +30,10 @@ Fraction outside_by(const Fraction& read, const Tolerance& tolerance, Place plac
 }  // namespace
 
 Judged judge(const Fraction& read, const Tolerance& tolerance, const Instrument& instrument) {
-  const Place place = place_of(read, tolerance);
+  const Verdict verdict = verdict_of(read, tolerance);
   const Tolerance real = behind(read, instrument);
-  const bool sure = place_of(real.low, tolerance) == place && place_of(real.high, tolerance) == place;
-  return {place, outside_by(read, tolerance, place), sure};
+  const bool sure = verdict_of(real.low, tolerance) == verdict && verdict_of(real.high, tolerance) == verdict;
+  return {verdict, outside_by(read, tolerance, verdict), sure};
 }
 
 bool too_coarse(const Instrument& instrument, const Tolerance& tolerance) {

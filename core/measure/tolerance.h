@@ -10,7 +10,7 @@ struct Tolerance {
   friend bool operator==(const Tolerance&, const Tolerance&) = default;
 };
 
-enum class Place { within, under, over };
+enum class Verdict { within, under, over };
 
 /// How what was read lies to what is really there. `nearest`: half a mark off at most, as with a caliper.
 /// `at_least`: what is there is no less than what was read, and less than one mark more, as with the thickest
@@ -25,13 +25,13 @@ struct Instrument {
 };
 
 struct Judged {
-  Place place = Place::within;
+  Verdict verdict = Verdict::within;
   Fraction by;        // how far outside; zero within
-  bool sure = false;  // all that may really be there lies in the same place
+  bool sure = false;  // all that may really be there is judged alike
   friend bool operator==(const Judged&, const Judged&) = default;
 };
 
-/// The place is that of what was read, to the very edge.
+/// The verdict is that of what was read, to the very edge.
 Judged judge(const Fraction& read, const Tolerance& tolerance, const Instrument& instrument);
 
 /// Whether no reading at all could be surely within: what may lie behind one reading is wider than the

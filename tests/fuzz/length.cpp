@@ -9,13 +9,13 @@ extern "C" int LLVMFuzzerTestOneInput(const unsigned char* data, std::size_t siz
   for (const DecimalMark mark : {DecimalMark::point, DecimalMark::comma}) {
     const auto number = read_number(typed, mark);
     if (!number) fuzz::is_told({number.error()});
-    const auto length = read_length(typed, Unit::millimetre, mark);
+    const auto length = read_length(typed, LengthUnit::millimetre, mark);
     if (!length) {
       fuzz::is_told({length.error()});
       continue;
     }
     fuzz::holds(read_length_with_unit(to_text(*length)) == *length, "what is read again is what was read");
-    const Length marks{fraction(1, 64), Unit::inch};
+    const Length marks{fraction(1, 64), LengthUnit::inch};
     const Inches off = shown(in_inches(*length), marks).off;
     const Inches half = inches(1, 128);
     fuzz::holds(off <= half && -half <= off, "what is shown is half a mark off at most");

@@ -11,7 +11,8 @@ namespace {
 using namespace wm;
 
 /// What was read, exactly, in its own unit; or the place of the mistake.
-std::string as_read(std::string_view typed, Unit plain = Unit::inch, DecimalMark mark = DecimalMark::point) {
+std::string as_read(std::string_view typed, LengthUnit plain = LengthUnit::inch,
+                    DecimalMark mark = DecimalMark::point) {
   const auto length = read_length(typed, plain, mark);
   if (length) return length->amount.get_str() + " " + std::string(word(length->unit));
   CHECK_FALSE(length.error().what.empty());
@@ -27,7 +28,7 @@ TEST_CASE("A length is read as it is typed at a machine", "[measure]") {
         "1–3/8 inches", "1 3⁄8”", "11/8", "1.375", "1,375 in", "1.375 IN", "22/16''"}) {
     INFO(typed);
     // With the comma for thousands, "1,375" could be more than a thousand inches.
-    CHECK(as_read(typed, Unit::inch,
+    CHECK(as_read(typed, LengthUnit::inch,
                   std::string_view(typed) == "1,375 in" ? DecimalMark::comma : DecimalMark::point) ==
           "11/8 in");
   }
@@ -47,7 +48,7 @@ TEST_CASE("A length is read as it is typed at a machine", "[measure]") {
   CHECK(as_read("2 cm") == "2 cm");
   CHECK(as_read("8 ft") == "8 ft");
   CHECK(as_read("1/2 mm") == "1/2 mm");
-  CHECK(as_read("12", Unit::millimetre) == "12 mm");
+  CHECK(as_read("12", LengthUnit::millimetre) == "12 mm");
 }
 
 TEST_CASE("A length that is no length is refused with the character at which it goes wrong", "[measure]") {
@@ -94,17 +95,17 @@ TEST_CASE("A length that is no length is refused with the character at which it 
 
 TEST_CASE("A mark that may part thousands as well as decimals is refused, in either locale", "[measure]") {
   using enum DecimalMark;
-  CHECK(as_read("1,250", Unit::inch, point) == "character 2");
-  CHECK(as_read("1.250", Unit::inch, point) == "5/4 in");
-  CHECK(as_read("1.250", Unit::inch, comma) == "character 2");
-  CHECK(as_read("1,250", Unit::inch, comma) == "5/4 in");
-  CHECK(as_read("125,250 mm", Unit::inch, point) == "character 4");
+  CHECK(as_read("1,250", LengthUnit::inch, point) == "character 2");
+  CHECK(as_read("1.250", LengthUnit::inch, point) == "5/4 in");
+  CHECK(as_read("1.250", LengthUnit::inch, comma) == "character 2");
+  CHECK(as_read("1,250", LengthUnit::inch, comma) == "5/4 in");
+  CHECK(as_read("125,250 mm", LengthUnit::inch, point) == "character 4");
   // None of these can be thousands.
-  CHECK(as_read("0,992", Unit::inch, point) == "124/125 in");
-  CHECK(as_read(",992", Unit::inch, point) == "124/125 in");
-  CHECK(as_read("1,25", Unit::inch, point) == "5/4 in");
-  CHECK(as_read("1,2500", Unit::inch, point) == "5/4 in");
-  CHECK(as_read("1250,125", Unit::inch, point) == "10001/8 in");
+  CHECK(as_read("0,992", LengthUnit::inch, point) == "124/125 in");
+  CHECK(as_read(",992", LengthUnit::inch, point) == "124/125 in");
+  CHECK(as_read("1,25", LengthUnit::inch, point) == "5/4 in");
+  CHECK(as_read("1,2500", LengthUnit::inch, point) == "5/4 in");
+  CHECK(as_read("1250,125", LengthUnit::inch, point) == "10001/8 in");
   const auto told = read_length("1,250");
   REQUIRE_FALSE(told);
   CHECK(told.error().what == "1,250 may mean 1250 as well as 1.250.");
@@ -112,14 +113,14 @@ TEST_CASE("A mark that may part thousands as well as decimals is refused, in eit
 }
 
 TEST_CASE("A fraction without a unit is refused where millimetres are meant", "[measure]") {
-  CHECK(as_read("3/8", Unit::millimetre) == "character 1");
-  CHECK(as_read("1⅜", Unit::millimetre) == "character 1");
-  CHECK(as_read("3/8 in", Unit::millimetre) == "3/8 in");
-  CHECK(as_read("1.5", Unit::millimetre) == "3/2 mm");
+  CHECK(as_read("3/8", LengthUnit::millimetre) == "character 1");
+  CHECK(as_read("1⅜", LengthUnit::millimetre) == "character 1");
+  CHECK(as_read("3/8 in", LengthUnit::millimetre) == "3/8 in");
+  CHECK(as_read("1.5", LengthUnit::millimetre) == "3/2 mm");
 }
 
 TEST_CASE("A file says the unit of each length", "[measure]") {
-  CHECK(read_length_with_unit("1/64 in") == Length{fraction(1, 64), Unit::inch});
+  CHECK(read_length_with_unit("1/64 in") == Length{fraction(1, 64), LengthUnit::inch});
   const auto without = read_length_with_unit("1/64");
   REQUIRE_FALSE(without);
   CHECK(without.error().where == "character 5");
@@ -133,6 +134,15 @@ TEST_CASE("A number is read like a length without a unit, and may be below zero"
   CHECK_FALSE(read_number("1/8 in"));
   CHECK_FALSE(read_number(""));
   CHECK_FALSE(read_number("- 1"));
+}
+
+TEST_CASE("An angle is read in degrees", "[measure]") {
+  CHECK(read_degrees("90") == Degrees{fraction(90)});
+  CHECK(read_degrees("89.9°") == Degrees{fraction(899, 10)});
+  CHECK(read_degrees("45 1/2 deg") == Degrees{fraction(91, 2)});
+  CHECK(to_text(Degrees{fraction(899, 10)}) == "89.9 deg");
+  CHECK(to_text(Degrees{fraction(1, 3)}) == "1/3 deg");
+  for (const char* wrong : {"", "90 in", "-1", "90 deg 5"}) CHECK_FALSE(read_degrees(wrong));
 }
 
 TEST_CASE("Whatever is typed is read or refused at a place inside of it", "[measure]") {

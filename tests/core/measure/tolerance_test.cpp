@@ -15,15 +15,16 @@ const Instrument caliper{fraction(1, 1000)};
 TEST_CASE("A measure at the edge of its tolerance is within it, and one beyond is out by how much",
           "[measure]") {
   const auto judged = [](const Fraction& read) { return judge(read, inch_give_or_take_64th, caliper); };
-  CHECK(judged(fraction(1)) == Judged{Place::within, 0, true});
-  CHECK(judged(fraction(65, 64)) == Judged{Place::within, 0, false});
-  CHECK(judged(fraction(63, 64)) == Judged{Place::within, 0, false});
-  CHECK(judged(fraction(1016, 1000)) == Judged{Place::over, fraction(1016, 1000) - fraction(65, 64), false});
-  CHECK(judged(fraction(984, 1000)) == Judged{Place::under, fraction(63, 64) - fraction(984, 1000), false});
+  CHECK(judged(fraction(1)) == Judged{Verdict::within, 0, true});
+  CHECK(judged(fraction(65, 64)) == Judged{Verdict::within, 0, false});
+  CHECK(judged(fraction(63, 64)) == Judged{Verdict::within, 0, false});
+  CHECK(judged(fraction(1016, 1000)) ==
+        Judged{Verdict::over, fraction(1016, 1000) - fraction(65, 64), false});
+  CHECK(judged(fraction(984, 1000)) == Judged{Verdict::under, fraction(63, 64) - fraction(984, 1000), false});
   CHECK(judged(fraction(11, 10)).sure);
   // 0.1 + 0.2 is 0.3 here.
-  CHECK(judge(fraction(1, 10) + fraction(2, 10), {fraction(0), fraction(3, 10)}, caliper).place ==
-        Place::within);
+  CHECK(judge(fraction(1, 10) + fraction(2, 10), {fraction(0), fraction(3, 10)}, caliper).verdict ==
+        Verdict::within);
 }
 
 TEST_CASE("A judgement is sure exactly where everything that may lie behind the reading is judged alike",
@@ -42,7 +43,7 @@ TEST_CASE("A judgement is sure exactly where everything that may lie behind the 
           const Judged judged =
               judge(fraction(read, 4), {fraction(low, 4), fraction(high, 4)}, {fraction(1), as});
           wrong += judged.sure != alike;
-          wrong += static_cast<int>(judged.place) != (place(read) == 0 ? 0 : place(read) < 0 ? 1 : 2);
+          wrong += static_cast<int>(judged.verdict) != (place(read) == 0 ? 0 : place(read) < 0 ? 1 : 2);
         }
   CHECK(wrong == 0);
 }
@@ -56,7 +57,7 @@ TEST_CASE("An instrument is too coarse where none of its readings could be surel
       bool could = false;
       for (long read = -80; read <= 80; ++read) {
         const Judged judged = judge(fraction(read, 16), tolerance, instrument);
-        could = could || (judged.place == Place::within && judged.sure);
+        could = could || (judged.verdict == Verdict::within && judged.sure);
       }
       wrong += too_coarse(instrument, tolerance) == could;
     }
