@@ -34,16 +34,16 @@ std::string_view word(Unit unit) {
   return "";
 }
 
-std::optional<wm::Unit> length_unit(Unit unit) {
+std::optional<LengthUnit> length_unit(Unit unit) {
   switch (unit) {
     case Unit::inch:
-      return wm::Unit::inch;
+      return LengthUnit::inch;
     case Unit::foot:
-      return wm::Unit::foot;
+      return LengthUnit::foot;
     case Unit::millimetre:
-      return wm::Unit::millimetre;
+      return LengthUnit::millimetre;
     case Unit::centimetre:
-      return wm::Unit::centimetre;
+      return LengthUnit::centimetre;
     case Unit::none:
     case Unit::degree:
     case Unit::percent:
@@ -56,15 +56,15 @@ std::optional<wm::Unit> length_unit(Unit unit) {
   return std::nullopt;
 }
 
-Unit unit_of(wm::Unit length) {
+Unit unit_of(LengthUnit length) {
   switch (length) {
-    case wm::Unit::inch:
+    case LengthUnit::inch:
       return Unit::inch;
-    case wm::Unit::foot:
+    case LengthUnit::foot:
       return Unit::foot;
-    case wm::Unit::millimetre:
+    case LengthUnit::millimetre:
       return Unit::millimetre;
-    case wm::Unit::centimetre:
+    case LengthUnit::centimetre:
       return Unit::centimetre;
   }
   return Unit::none;

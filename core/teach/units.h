@@ -10,8 +10,8 @@ namespace wm::teach {
 
 /// The unit as it is written out: "in", "degrees"; empty for none.
 std::string_view word(Unit unit);
-std::optional<wm::Unit> length_unit(Unit unit);
-Unit unit_of(wm::Unit length);
+std::optional<LengthUnit> length_unit(Unit unit);
+Unit unit_of(LengthUnit length);
 
 struct OtherUnit {
   std::string_view word;
