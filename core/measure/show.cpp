@@ -12,8 +12,9 @@ bool by_twos(const Length& length) {
 }
 
 std::string amount_text(const Length& length) {
+  constexpr unsigned most_decimals = 9;  // as many as are read
   const auto decimals = decimals_of(length.amount);
-  if (by_twos(length) || !decimals) return as_fraction(length.amount);
+  if (by_twos(length) || !decimals || *decimals > most_decimals) return as_fraction(length.amount);
   return as_decimal(length.amount, *decimals);
 }
 

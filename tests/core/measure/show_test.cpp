@@ -31,6 +31,8 @@ TEST_CASE("A length is written exactly in its unit", "[measure]") {
   CHECK(to_text({fraction(992, 1000), LengthUnit::inch}) == "0.992 in");
   CHECK(to_text({fraction(126, 5), LengthUnit::millimetre}) == "25.2 mm");
   CHECK(to_text({fraction(1, 3), LengthUnit::inch}) == "1/3 in");
+  // More decimals than would be read.
+  CHECK(to_text({fraction(1, 1024), LengthUnit::millimetre}) == "1/1024 mm");
   CHECK(to_text({fraction(3), LengthUnit::inch}) == "3 in");
   CHECK(to_text({fraction(-11, 8), LengthUnit::inch}) == "-1 3/8 in");
   CHECK(to_text({fraction(-1, 20), LengthUnit::millimetre}) == "-0.05 mm");

@@ -1,0 +1,157 @@
+#include "core/passes/plane.h"
+
+#include <algorithm>
+
+#include "core/passes/refuse.h"
+
+namespace wm {
+namespace {
+
+const Inches nothing;
+
+/// What settings are reckoned from, for one board on one machine.
+struct Reckoning {
+  Inches deepest, light, division;
+  Inches half_mark;             // what a reading of the caliper may be off
+  Inches tallest, surely_tall;  // the most that its thickest place can be, and the least
+};
+
+Reckoning reckon(const PlanerCard& card, const Stock& stock, const Inches& deepest) {
+  const Inches half_mark = stock.marks * fraction(1, 2);
+  return {deepest,   std::min(card.limits.light, deepest),      division(card.wheel),
+          half_mark, stock.thickest + half_mark + stock.uneven, stock.thickest - half_mark};
+}
+
+/// `length` in whole divisions, rounded down.
+Whole whole_divisions(const Inches& length, const Inches& division) { return floor_of(length / division); }
+
+Problem problem(const char* where, std::string what, std::string remedy) {
+  return {where, std::move(what), std::move(remedy)};
+}
+
+/// What the sizes themselves refuse.
+std::optional<Problem> size_refused(const PlanerCard& card, const Stock& stock) {
+  if (std::min({stock.length, stock.width, stock.thickest, stock.final, stock.marks}) <= nothing ||
+      stock.uneven < nothing)
+    return problem("stock", "A size of the stock is zero or missing.",
+                   "Measure length, width and the thickest place, and say what it is to become and what is "
+                   "measured with.");
+  if (stock.final < card.limits.thinnest)
+    return problem("final",
+                   in_words(stock.final) + " is thinner than this machine leaves it: " +
+                       in_words(card.limits.thinnest) + ". Thin stock breaks up under the cutterhead.",
+                   "Leave it thicker, or ask a qualified instructor for another way.");
+  if (stock.final >= stock.thickest)
+    return problem("final", "It is no thicker than that now: " + in_words(stock.thickest) + ".",
+                   "Choose thicker stock, or leave it as it is.");
+  return std::nullopt;
+}
+
+/// What the wheel and the caliper refuse.
+std::optional<Problem> setting_refused(const Stock& stock, const Reckoning& reckoned) {
+  if (reckoned.light < reckoned.division + stock.marks)
+    return problem("light",
+                   "A light pass (" + in_words(reckoned.light) +
+                       ") can't be set: a division of the wheel moves " + in_words(reckoned.division) +
+                       ", and the caliper reads to " + in_words(stock.marks) + ".",
+                   "Use a finer caliper, or a machine whose wheel is divided more finely.");
+  if (reckoned.surely_tall - stock.final < reckoned.division)
+    return problem(
+        "final", "Less is to come off than one division of the wheel (" + in_words(reckoned.division) + ").",
+        "Sand or scrape it to size.");
+  return std::nullopt;
+}
+
+/// How far the wheel is turned on from pass to pass while nothing has been cut: a light pass, and never past
+/// the final size, since what is not cut yet is at least as thick as it surely is.
+Inches feeling_step(const Stock& stock, const Reckoning& reckoned) {
+  const Inches most = std::min(reckoned.light, reckoned.surely_tall - stock.final);
+  return reckoned.division * Fraction(whole_divisions(most, reckoned.division));
+}
+
+/// The first pass, and those that go on while nothing has been cut.
+std::vector<Pass> finding(const PlanerCard& card, const Stock& stock, const Reckoning& reckoned) {
+  const Inches error = card.limits.scale_error;
+  // Were the scale off all the way, this would take no more than a light pass, nor go past the final size.
+  Inches setting = std::max(reckoned.tallest + error - reckoned.light, stock.final + error);
+  const Inches step = feeling_step(stock, reckoned);
+  std::vector<Pass> passes{{PassKind::by_scale, setting, reckoned.tallest + error - setting, {}, true, true}};
+  for (Inches highest = setting + error; highest >= reckoned.surely_tall;) {
+    highest = highest - step;
+    setting = setting - step;
+    passes.push_back({PassKind::feel, setting, step, wheel_move(card.wheel, step), false, true});
+  }
+  return passes;
+}
+
+/// Passes of whole divisions, as even as they come, that turn the wheel on by `divisions` in all.
+void take_off(std::vector<Pass>& passes, const PlanerCard& card, const Reckoning& reckoned, Inches from,
+              Whole divisions) {
+  const Whole most = whole_divisions(reckoned.deepest, reckoned.division);
+  for (Whole left = ceil_of(Fraction(divisions) / most); left > 0; --left) {
+    const Whole now = ceil_of(Fraction(divisions) / left);
+    const Inches by = reckoned.division * Fraction(now);
+    divisions -= now;
+    from = from - by;
+    passes.push_back({PassKind::take, from, by, wheel_move(card.wheel, by), passes.empty(), left == 1});
+  }
+}
+
+std::vector<Pass> left_from(const PlanerCard& card, const Stock& stock, const Reckoning& reckoned,
+                            const Inches& measured) {
+  std::vector<Pass> passes;
+  Inches rest = measured - stock.final;
+  if (rest <= nothing) return passes;
+  if (rest > reckoned.light) {
+    // What is left for the last pass is measured again, and may then be a mark more.
+    const Inches off = rest - (reckoned.light - stock.marks);
+    const Whole divisions = ceil_of(off / reckoned.division);
+    take_off(passes, card, reckoned, measured, divisions);
+    rest = rest - reckoned.division * Fraction(divisions);
+  }
+  passes.push_back({PassKind::last, stock.final, reckoned.light, wheel_move(card.wheel, rest), true, true});
+  return passes;
+}
+
+Expected<Reckoning> reckoned_for(const PlanerCard& card, const Stock& stock) {
+  const auto deepest = deepest_pass(card.limits, mistakes_in(card), stock.length, stock.width);
+  if (!deepest) return tl::unexpected(deepest.error());
+  return reckon(card, stock, *deepest);
+}
+
+}  // namespace
+
+WheelMove wheel_move(const Wheel& wheel, const Inches& by) {
+  const Fraction turns = by / wheel.turn;
+  const Whole whole = floor_of(turns);
+  return {whole.get_si(), (turns - whole) * wheel.divisions};
+}
+
+Inches moved(const Wheel& wheel, const WheelMove& move) {
+  return wheel.turn * fraction(move.turns) + division(wheel) * move.divisions;
+}
+
+Expected<PassPlan> plan_passes(const PlanerCard& card, const Stock& stock) {
+  if (auto refused = size_refused(card, stock)) return tl::unexpected(*std::move(refused));
+  const auto reckoned = reckoned_for(card, stock);
+  if (!reckoned) return tl::unexpected(reckoned.error());
+  if (auto refused = setting_refused(stock, *reckoned)) return tl::unexpected(*std::move(refused));
+
+  PassPlan plan{finding(card, stock, *reckoned), 0,
+                ceil_of((stock.thickest - stock.final) / reckoned->deepest), reckoned->deepest};
+  // The thinnest and the thickest that can be measured once something has been cut.
+  const Pass& first = plan.passes.front();
+  const Inches thinnest = first.setting - card.limits.scale_error - reckoned->half_mark;
+  const Inches thickest = reckoned->tallest + reckoned->half_mark;
+  plan.fewest = 1 + left_from(card, stock, *reckoned, thinnest).size();
+  const auto left = left_from(card, stock, *reckoned, thickest);
+  plan.passes.insert(plan.passes.end(), left.begin(), left.end());
+  return plan;
+}
+
+std::vector<Pass> passes_left(const PlanerCard& card, const Stock& stock, const Inches& measured) {
+  const auto reckoned = reckoned_for(card, stock);
+  return reckoned ? left_from(card, stock, *reckoned, measured) : std::vector<Pass>{};
+}
+
+}  // namespace wm
