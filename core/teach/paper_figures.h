@@ -1,0 +1,33 @@
+#pragma once
+// What a quiz's scores say about the quiz.
+#include <optional>
+#include <span>
+
+#include "core/teach/figure.h"
+#include "core/teach/interval.h"
+#include "core/teach/seen.h"
+
+namespace wm::teach {
+
+struct PaperFigures {
+  std::size_t people = 0, passed = 0;  // attempts, not persons: who sits it twice counts twice
+  std::optional<Interval> passing;     // of the share that passed; nothing where there is nobody
+  Figure mean, deviation;              // of the questions right; the deviation with n - 1
+  Figure kr20, kr21, alpha;
+  Figure standard_error;  // in questions
+  friend bool operator==(const PaperFigures&, const PaperFigures&) = default;
+};
+
+/// - kr20: G. F. Kuder, M. W. Richardson, The theory of the estimation of test reliability, Psychometrika
+/// 2:151-160
+///   (1937), formula (20); kr21: their formula (21), which needs no more than the papers' length, mean and
+///   variance, so that it also stands where papers are drawn at random. Both on whole questions right, with
+///   variances over n.
+/// - alpha: L. J. Cronbach, Coefficient alpha and the internal structure of tests, Psychometrika 16:297-334
+/// (1951), on
+///   scores with their parts.
+/// - standard_error: deviation * sqrt(1 - reliability), by KR-20, or by KR-21 where not all were asked the
+/// same. All sums are exact; only the last step is in floating point.
+PaperFigures paper_figures(std::span<const SeenAttempt> attempts);
+
+}  // namespace wm::teach
