@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/teach/interval.h"
+#include "core/figures/interval.h"
 
 namespace wm::teach {
 namespace {
@@ -16,7 +16,7 @@ double beyond_chance(double correlation, std::size_t pairs) {
 /// One right choice of so many: the others are guesses' odds.
 bool below_guessing(const QuestionFigures& q, const Strictness& strictness) {
   const auto right = std::count_if(q.choices.begin(), q.choices.end(), [](const auto& c) { return c.right; });
-  const auto interval = wilson(q.right, q.asked, strictness.beyond);
+  const auto interval = stats::wilson(q.right, q.asked, strictness.beyond);
   return right == 1 && interval && interval->high < 1.0 / static_cast<double>(q.choices.size());
 }
 

@@ -110,7 +110,7 @@ PaperFigures paper_figures(std::span<const SeenAttempt> attempts) {
   figures.people = attempts.size();
   figures.passed = static_cast<std::size_t>(
       std::count_if(attempts.begin(), attempts.end(), [](const SeenAttempt& a) { return a.passed; }));
-  figures.passing = wilson(figures.passed, figures.people);
+  figures.passing = stats::wilson(figures.passed, figures.people);
   figures.mean = mean(table);
   figures.deviation = deviation(table);
   figures.kr20 = consistency(table, table.right, &std::pair<Sums, Sums>::first);

@@ -3,16 +3,16 @@
 #include <optional>
 #include <span>
 
+#include "core/figures/interval.h"
 #include "core/teach/figure.h"
-#include "core/teach/interval.h"
 #include "core/teach/seen.h"
 
 namespace wm::teach {
 
 struct PaperFigures {
-  std::size_t people = 0, passed = 0;  // attempts, not persons: who sits it twice counts twice
-  std::optional<Interval> passing;     // of the share that passed; nothing where there is nobody
-  Figure mean, deviation;              // of the questions right; the deviation with n - 1
+  std::size_t people = 0, passed = 0;      // attempts, not persons: who sits it twice counts twice
+  std::optional<stats::Interval> passing;  // of the share that passed; nothing where there is nobody
+  Figure mean, deviation;                  // of the questions right; the deviation with n - 1
   Figure kr20, kr21, alpha;
   Figure standard_error;  // in questions
   friend bool operator==(const PaperFigures&, const PaperFigures&) = default;

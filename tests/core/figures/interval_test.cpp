@@ -1,18 +1,13 @@
 // Wilson's interval against published ones.
-#include "core/teach/interval.h"
+#include "core/figures/interval.h"
 
 #include <catch2/catch.hpp>
-#include <cmath>
+
+#include "tests/core/figures/prints.h"
 
 namespace {
 
-using namespace wm::teach;
-
-/// To the last digit printed.
-bool prints(double value, double printed, int digits) {
-  const double scale = std::pow(10, digits);
-  return std::llround(value * scale) == std::llround(printed * scale);
-}
+using namespace wm::stats;
 
 void check_wilson(std::size_t count, std::size_t of, double low, double high, int digits) {
   INFO(count << " of " << of);
@@ -24,7 +19,7 @@ void check_wilson(std::size_t count, std::size_t of, double low, double high, in
 
 }  // namespace
 
-TEST_CASE("Wilson's interval is that of Newcombe's table", "[teach]") {
+TEST_CASE("Wilson's interval is that of Newcombe's table", "[figures]") {
   // R. G. Newcombe, Two-sided confidence intervals for the single proportion, Statist. Med. 17:857-872
   // (1998), table I, method 3.
   check_wilson(81, 263, .2553, .3662, 4);
@@ -34,7 +29,7 @@ TEST_CASE("Wilson's interval is that of Newcombe's table", "[teach]") {
 }
 
 TEST_CASE("Wilson's interval for a quiz of few questions is that of R 4.2.2's prop.test without correction",
-          "[teach]") {
+          "[figures]") {
   check_wilson(10, 10, .722467, 1, 6);
   check_wilson(9, 10, .595850, .982124, 6);
   check_wilson(7, 10, .396778, .892209, 6);
@@ -44,7 +39,7 @@ TEST_CASE("Wilson's interval for a quiz of few questions is that of R 4.2.2's pr
   check_wilson(18, 20, .698966, .972134, 6);
 }
 
-TEST_CASE("Of nobody there is no share, and of all or none the interval ends where shares end", "[teach]") {
+TEST_CASE("Of nobody there is no share, and of all or none the interval ends where shares end", "[figures]") {
   CHECK_FALSE(wilson(0, 0));
   for (std::size_t n = 1; n < 2000; ++n) {
     CHECK(wilson(0, n)->low == 0);
@@ -52,7 +47,7 @@ TEST_CASE("Of nobody there is no share, and of all or none the interval ends whe
   }
 }
 
-TEST_CASE("The limits are the shares from which the count lies just z deviations away", "[teach]") {
+TEST_CASE("The limits are the shares from which the count lies just z deviations away", "[figures]") {
   for (std::size_t n = 1; n < 40; ++n)
     for (std::size_t count = 0; count <= n; ++count) {
       const Interval i = *wilson(count, n, 1.5);

@@ -1,8 +1,8 @@
-#include "core/teach/interval.h"
+#include "core/figures/interval.h"
 
 #include <cmath>
 
-namespace wm::teach {
+namespace wm::stats {
 
 std::optional<Interval> wilson(std::size_t count, std::size_t of, double z) {
   if (of == 0) return std::nullopt;
@@ -12,4 +12,4 @@ std::optional<Interval> wilson(std::size_t count, std::size_t of, double z) {
   return Interval{count == 0 ? 0 : (middle - half) / over, count == of ? 1 : (middle + half) / over};
 }
 
-}  // namespace wm::teach
+}  // namespace wm::stats

@@ -3,7 +3,7 @@
 #include <cstddef>
 #include <optional>
 
-namespace wm::teach {
+namespace wm::stats {
 
 struct Interval {
   double low = 0, high = 1;
@@ -18,4 +18,4 @@ constexpr double z_95 = 1.959963984540054;
 /// `of` is 0.
 std::optional<Interval> wilson(std::size_t count, std::size_t of, double z = z_95);
 
-}  // namespace wm::teach
+}  // namespace wm::stats
