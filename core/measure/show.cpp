@@ -31,6 +31,12 @@ std::string with_unit(std::string amount, LengthUnit unit) { return amount + " "
 
 std::string to_text(const Length& length) { return with_unit(amount_text(length), length.unit); }
 
+std::string to_text(const Inches& length) {
+  const Length millimetres = in_unit(length, LengthUnit::millimetre);
+  const bool in_millimetres = !decimals_of(length.count) && decimals_of(millimetres.amount);
+  return to_text(in_millimetres ? millimetres : in_unit(length, LengthUnit::inch));
+}
+
 std::string to_text(const Degrees& angle) {
   const auto decimals = decimals_of(angle.count);
   return (decimals ? as_decimal(angle.count, *decimals) : as_fraction(angle.count)) + " deg";

@@ -22,16 +22,21 @@ bool all_above_zero(const std::vector<DepthForWidth>& depths) {
 
 Inches division(const Wheel& wheel) { return wheel.turn * fraction(1, wheel.divisions); }
 
+std::vector<Problem> mistakes_in(const std::vector<DepthForWidth>& depths) {
+  if (depths.empty() || !all_above_zero(depths))
+    return {{"depths", "The deepest pass is missing, or is zero.",
+             "Write how deep a pass may be for stock up to each width, as the maker's manual has it."}};
+  if (!in_order(depths))
+    return {{"depths", "The widths do not rise, or wider stock may be cut deeper.",
+             "Write the narrowest first, and for wider stock no deeper a pass."}};
+  return {};
+}
+
 std::vector<Problem> mistakes_in(const LimitsCard& limits) {
-  std::vector<Problem> found;
+  std::vector<Problem> found = mistakes_in(limits.depths);
   const auto refuse = [&](bool wrong, const char* where, const char* what, const char* remedy) {
     if (wrong) found.push_back({where, what, remedy});
   };
-  const auto& depths = limits.depths;
-  refuse(depths.empty() || !all_above_zero(depths), "depths", "The deepest pass is missing, or is zero.",
-         "Write how deep a pass may be for stock up to each width, as the maker's manual has it.");
-  refuse(!in_order(depths), "depths", "The widths do not rise, or wider stock may be cut deeper.",
-         "Write the narrowest first, and for wider stock no deeper a pass.");
   refuse(!limits.shortest, "shortest", "The shortest length that the maker allows is missing.",
          "Look it up in the maker's manual and write it on the card: no plan is made without it.");
   refuse(limits.shortest && *limits.shortest <= none, "shortest", "The shortest length is not above zero.",

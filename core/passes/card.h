@@ -49,6 +49,7 @@ struct JointerCard {
 };
 
 /// What a card must also be: `where` names the field. None where it is a card to plan by.
+std::vector<Problem> mistakes_in(const std::vector<DepthForWidth>& depths);
 std::vector<Problem> mistakes_in(const LimitsCard& limits);
 std::vector<Problem> mistakes_in(const PlanerCard& card);
 std::vector<Problem> mistakes_in(const JointerCard& card);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/measure/show.h"
 #include "core/passes/refuse.h"
 
 namespace wm {
@@ -24,19 +25,20 @@ std::optional<Problem> lying_refused(const BoardToJoint& board) {
 
 /// What `deepest` and the scale's error refuse.
 std::optional<Problem> taking_refused(const LimitsCard& limits, const BoardToJoint& board,
-                                      const Inches& light) {
+                                      const Inches& deepest, const Inches& light) {
   if (light <= limits.scale_error)
     return Problem{
         "scale_error",
-        "The scale may be off by " + in_words(limits.scale_error) + ", as much as a light pass takes (" +
-            in_words(light) + ") or more.",
+        "The scale may be off by " + to_text(limits.scale_error) + ", as much as a light pass takes (" +
+            to_text(light) + ") or more.",
         "Set the depth from zero with a straightedge, and write on the card within how much that is."};
+  if (board.hollow / (deepest - limits.scale_error) > most_passes) return too_many_passes("hollow");
   const Inches left =
       board.thickness - (board.joint == Joint::face ? board.hollow + limits.scale_error : zero);
   if (left < limits.thinnest)
     return Problem{"thickness",
-                   "It could be " + in_words(left) + " thick, and the thinnest stock of this machine is " +
-                       in_words(limits.thinnest) + ".",
+                   "It could be " + to_text(left) + " thick, and the thinnest stock of this machine is " +
+                       to_text(limits.thinnest) + ".",
                    "Take thicker stock, or cut it shorter first: a shorter board is less hollow."};
   return std::nullopt;
 }
@@ -65,7 +67,8 @@ Expected<JointPlan> plan_joint(const JointerCard& card, const BoardToJoint& boar
   const auto deepest = deepest_pass(card.limits, mistakes_in(card), board.length, cut);
   if (!deepest) return tl::unexpected(deepest.error());
   const Inches light = std::min(card.limits.light, *deepest);
-  if (auto refused = taking_refused(card.limits, board, light)) return tl::unexpected(*std::move(refused));
+  if (auto refused = taking_refused(card.limits, board, *deepest, light))
+    return tl::unexpected(*std::move(refused));
   return JointPlan{passes_for(card.limits, board.hollow, *deepest, light), ceil_of(board.hollow / *deepest),
                    *deepest};
 }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/measure/show.h"
 #include "core/passes/refuse.h"
 
 namespace wm {
@@ -22,6 +23,9 @@ Reckoning reckon(const PlanerCard& card, const Stock& stock, const Inches& deepe
           half_mark, stock.thickest + half_mark + stock.uneven, stock.thickest - half_mark};
 }
 
+/// The most that can be read off once something has been cut.
+Inches most_measured(const Reckoning& reckoned) { return reckoned.tallest + reckoned.half_mark; }
+
 /// `length` in whole divisions, rounded down.
 Whole whole_divisions(const Inches& length, const Inches& division) { return floor_of(length / division); }
 
@@ -38,11 +42,11 @@ std::optional<Problem> size_refused(const PlanerCard& card, const Stock& stock) 
                    "measured with.");
   if (stock.final < card.limits.thinnest)
     return problem("final",
-                   in_words(stock.final) + " is thinner than this machine leaves it: " +
-                       in_words(card.limits.thinnest) + ". Thin stock breaks up under the cutterhead.",
+                   to_text(stock.final) + " is thinner than this machine leaves it: " +
+                       to_text(card.limits.thinnest) + ". Thin stock breaks up under the cutterhead.",
                    "Leave it thicker, or ask a qualified instructor for another way.");
   if (stock.final >= stock.thickest)
-    return problem("final", "It is no thicker than that now: " + in_words(stock.thickest) + ".",
+    return problem("final", "It is no thicker than that now: " + to_text(stock.thickest) + ".",
                    "Choose thicker stock, or leave it as it is.");
   return std::nullopt;
 }
@@ -51,14 +55,14 @@ std::optional<Problem> size_refused(const PlanerCard& card, const Stock& stock) 
 std::optional<Problem> setting_refused(const Stock& stock, const Reckoning& reckoned) {
   if (reckoned.light < reckoned.division + stock.marks)
     return problem("light",
-                   "A light pass (" + in_words(reckoned.light) +
-                       ") can't be set: a division of the wheel moves " + in_words(reckoned.division) +
-                       ", and the caliper reads to " + in_words(stock.marks) + ".",
+                   "A light pass (" + to_text(reckoned.light) +
+                       ") can't be set: a division of the wheel moves " + to_text(reckoned.division) +
+                       ", and the caliper reads to " + to_text(stock.marks) + ".",
                    "Use a finer caliper, or a machine whose wheel is divided more finely.");
   if (reckoned.surely_tall - stock.final < reckoned.division)
-    return problem(
-        "final", "Less is to come off than one division of the wheel (" + in_words(reckoned.division) + ").",
-        "Sand or scrape it to size.");
+    return problem("final",
+                   "Less is to come off than one division of the wheel (" + to_text(reckoned.division) + ").",
+                   "Sand or scrape it to size.");
   return std::nullopt;
 }
 
@@ -69,11 +73,15 @@ Inches feeling_step(const Stock& stock, const Reckoning& reckoned) {
   return reckoned.division * Fraction(whole_divisions(most, reckoned.division));
 }
 
+/// Were the scale off all the way, this would take no more than a light pass, nor go past the final size.
+Inches first_setting(const PlanerCard& card, const Stock& stock, const Reckoning& reckoned) {
+  return card.limits.scale_error + std::max(reckoned.tallest - reckoned.light, stock.final);
+}
+
 /// The first pass, and those that go on while nothing has been cut.
 std::vector<Pass> finding(const PlanerCard& card, const Stock& stock, const Reckoning& reckoned) {
   const Inches error = card.limits.scale_error;
-  // Were the scale off all the way, this would take no more than a light pass, nor go past the final size.
-  Inches setting = std::max(reckoned.tallest + error - reckoned.light, stock.final + error);
+  Inches setting = first_setting(card, stock, reckoned);
   const Inches step = feeling_step(stock, reckoned);
   std::vector<Pass> passes{{PassKind::by_scale, setting, reckoned.tallest + error - setting, {}, true, true}};
   for (Inches highest = setting + error; highest >= reckoned.surely_tall;) {
@@ -113,10 +121,21 @@ std::vector<Pass> left_from(const PlanerCard& card, const Stock& stock, const Re
   return passes;
 }
 
+/// Rounded up at each end: a plan that is refused for its length is far too long.
+bool too_many(const PlanerCard& card, const Stock& stock, const Reckoning& reckoned) {
+  const Inches most = reckoned.division * Fraction(whole_divisions(reckoned.deepest, reckoned.division));
+  const Inches felt = first_setting(card, stock, reckoned) + card.limits.scale_error - reckoned.surely_tall;
+  return felt / feeling_step(stock, reckoned) + (reckoned.tallest - stock.final) / most > most_passes;
+}
+
 Expected<Reckoning> reckoned_for(const PlanerCard& card, const Stock& stock) {
+  if (auto refused = size_refused(card, stock)) return tl::unexpected(*std::move(refused));
   const auto deepest = deepest_pass(card.limits, mistakes_in(card), stock.length, stock.width);
   if (!deepest) return tl::unexpected(deepest.error());
-  return reckon(card, stock, *deepest);
+  const Reckoning reckoned = reckon(card, stock, *deepest);
+  if (auto refused = setting_refused(stock, reckoned)) return tl::unexpected(*std::move(refused));
+  if (too_many(card, stock, reckoned)) return tl::unexpected(too_many_passes("final"));
+  return reckoned;
 }
 
 }  // namespace
@@ -132,26 +151,24 @@ Inches moved(const Wheel& wheel, const WheelMove& move) {
 }
 
 Expected<PassPlan> plan_passes(const PlanerCard& card, const Stock& stock) {
-  if (auto refused = size_refused(card, stock)) return tl::unexpected(*std::move(refused));
   const auto reckoned = reckoned_for(card, stock);
   if (!reckoned) return tl::unexpected(reckoned.error());
-  if (auto refused = setting_refused(stock, *reckoned)) return tl::unexpected(*std::move(refused));
-
   PassPlan plan{finding(card, stock, *reckoned), 0,
                 ceil_of((stock.thickest - stock.final) / reckoned->deepest), reckoned->deepest};
-  // The thinnest and the thickest that can be measured once something has been cut.
-  const Pass& first = plan.passes.front();
-  const Inches thinnest = first.setting - card.limits.scale_error - reckoned->half_mark;
-  const Inches thickest = reckoned->tallest + reckoned->half_mark;
+  const Inches thinnest = plan.passes.front().setting - card.limits.scale_error - reckoned->half_mark;
   plan.fewest = 1 + left_from(card, stock, *reckoned, thinnest).size();
-  const auto left = left_from(card, stock, *reckoned, thickest);
+  const auto left = left_from(card, stock, *reckoned, most_measured(*reckoned));
   plan.passes.insert(plan.passes.end(), left.begin(), left.end());
   return plan;
 }
 
-std::vector<Pass> passes_left(const PlanerCard& card, const Stock& stock, const Inches& measured) {
+Expected<std::vector<Pass>> passes_left(const PlanerCard& card, const Stock& stock, const Inches& measured) {
   const auto reckoned = reckoned_for(card, stock);
-  return reckoned ? left_from(card, stock, *reckoned, measured) : std::vector<Pass>{};
+  if (!reckoned) return tl::unexpected(reckoned.error());
+  if (measured > most_measured(*reckoned))
+    return tl::unexpected(Problem{"measured", to_text(measured) + " is thicker than the board was.",
+                                  "Measure again, where it was cut and is thickest."});
+  return left_from(card, stock, *reckoned, measured);
 }
 
 }  // namespace wm

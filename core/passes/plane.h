@@ -49,8 +49,9 @@ struct PassPlan {
 /// Refuses what can't be done, with what would help; `where` is a field of the card or the stock.
 Expected<PassPlan> plan_passes(const PlanerCard& card, const Stock& stock);
 
-/// What is left to do once something has been cut and measured where it was: of stock for which there is a
-/// plan. Empty where it is as thin as asked, or thinner.
-std::vector<Pass> passes_left(const PlanerCard& card, const Stock& stock, const Inches& measured);
+/// What is left to do once something has been cut, from what was measured where it was. Empty where that is
+/// as thin as asked, or thinner. Refuses a measure that is thicker than the board was, and whatever
+/// plan_passes refuses.
+Expected<std::vector<Pass>> passes_left(const PlanerCard& card, const Stock& stock, const Inches& measured);
 
 }  // namespace wm

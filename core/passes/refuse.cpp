@@ -4,7 +4,10 @@
 
 namespace wm {
 
-std::string in_words(const Inches& length) { return to_text(in_unit(length, LengthUnit::inch)); }
+Problem too_many_passes(const char* where) {
+  return {where, "That would take more than " + std::to_string(most_passes) + " passes.",
+          "Saw it nearer to its size first, and look whether the card's figures are right."};
+}
 
 Expected<Inches> deepest_pass(const LimitsCard& limits, const std::vector<Problem>& mistakes,
                               const Inches& length, const Inches& width) {
@@ -14,14 +17,14 @@ Expected<Inches> deepest_pass(const LimitsCard& limits, const std::vector<Proble
   if (!mistakes.empty()) return tl::unexpected(mistakes.front());
   if (length < *limits.shortest)
     return refuse("length",
-                  "Stock " + in_words(length) + " long is too short: the maker allows " +
-                      in_words(*limits.shortest) + " or more. It can tip, turn, or be thrown.",
+                  "Stock " + to_text(length) + " long is too short: the maker allows " +
+                      to_text(*limits.shortest) + " or more. It can tip, turn, or be thrown.",
                   "Take longer stock and cut it to length afterwards, or work it by hand.");
   const auto deepest = deepest_for(limits, width);
   if (!deepest)
     return refuse("width",
-                  "A cut " + in_words(width) +
-                      " wide is wider than this machine takes: " + in_words(limits.depths.back().width) + ".",
+                  "A cut " + to_text(width) +
+                      " wide is wider than this machine takes: " + to_text(limits.depths.back().width) + ".",
                   "Rip it and glue it up afterwards, or use a wider machine.");
   return *deepest;
 }

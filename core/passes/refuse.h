@@ -1,13 +1,12 @@
 #pragma once
 // What is refused of any stock, on a planer or a jointer.
-#include <string>
-
 #include "core/passes/card.h"
 
 namespace wm {
 
-/// "5 in", "0.992 in".
-std::string in_words(const Inches& length);
+/// More passes than that are no plan that anybody would follow.
+constexpr int most_passes = 200;
+Problem too_many_passes(const char* where);
 
 /// The deepest pass for a cut so wide in stock so long; else why there is none. Any mistake of the card comes
 /// first.

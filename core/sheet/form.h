@@ -3,12 +3,11 @@
 #include <limits>
 
 #include "core/json/writer.h"
+#include "core/measure/form.h"
 #include "core/sheet/sheet.h"
 
 namespace wm {
 
-std::string written(const Length& length);
-std::string written(const Degrees& angle);
 std::string written(const Measure& measure);
 std::string written(const SheetLine& line);
 std::string written(const SheetSection& section);
@@ -21,13 +20,6 @@ inline const auto measure_kind =
 
 /// Text that fits on one line of the sheet.
 std::optional<std::string> one_line(json::Reading& reading, json::Value value);
-/// A text that names its unit, like "1 3/8 in".
-std::optional<Length> length(json::Reading& reading, json::Value value);
-/// The same, above zero.
-std::optional<Length> some_length(json::Reading& reading, json::Value value);
-/// A text like "90 deg".
-std::optional<Degrees> degrees(json::Reading& reading, json::Value value);
-std::optional<Degrees> some_degrees(json::Reading& reading, json::Value value);
 std::optional<Measure> measure(json::Reading& reading, json::Value value);
 std::optional<std::vector<SheetLine>> sheet_lines(json::Reading& reading, json::Value value);
 std::optional<std::vector<SheetSection>> sheet_sections(json::Reading& reading, json::Value value);

@@ -1,7 +1,6 @@
 #include <set>
 #include <utility>
 
-#include "core/measure/read.h"
 #include "core/sheet/form.h"
 #include "core/sheet/json.h"
 
@@ -29,31 +28,6 @@ std::optional<T> formed(json::Reading& reading, json::Value value) {
   return thing;
 }
 
-/// A text that `parse` reads; what it finds wrong becomes a mistake of the value.
-template <class Parse>
-auto parsed(json::Reading& reading, json::Value value, const Parse& parse) {
-  using T = typename decltype(parse(std::string_view()))::value_type;
-  std::optional<T> out;
-  const auto words = json::text(reading, value);
-  if (!words) return out;
-  auto read = parse(std::string_view(*words));
-  if (read) {
-    out = *std::move(read);
-  } else {
-    reading.mistake(value, read.error().what, read.error().remedy);
-  }
-  return out;
-}
-
-/// Finds fault with nothing at all.
-template <class T>
-std::optional<T> above_zero(json::Reading& reading, json::Value value, std::optional<T> read,
-                            const Fraction& count) {
-  if (!read || count > 0) return read;
-  reading.mistake(value, "This is zero.", "Write something above zero.");
-  return std::nullopt;
-}
-
 }  // namespace
 
 std::optional<std::string> one_line(json::Reading& reading, json::Value value) {
@@ -63,24 +37,6 @@ std::optional<std::string> one_line(json::Reading& reading, json::Value value) {
   if (words && words->find_first_of("\r\n") != std::string::npos)
     reading.mistake(value, "This has a line break.", "Write it as one line.");
   return words;
-}
-
-std::optional<Length> length(json::Reading& reading, json::Value value) {
-  return parsed(reading, value, read_length_with_unit);
-}
-
-std::optional<Length> some_length(json::Reading& reading, json::Value value) {
-  const auto read = length(reading, value);
-  return above_zero(reading, value, read, read ? read->amount : Fraction());
-}
-
-std::optional<Degrees> degrees(json::Reading& reading, json::Value value) {
-  return parsed(reading, value, [](std::string_view words) { return read_degrees(words); });
-}
-
-std::optional<Degrees> some_degrees(json::Reading& reading, json::Value value) {
-  const auto read = degrees(reading, value);
-  return above_zero(reading, value, read, read ? read->count : Fraction());
 }
 
 std::optional<Measure> measure(json::Reading& reading, json::Value value) {

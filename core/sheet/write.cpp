@@ -1,4 +1,3 @@
-#include "core/measure/show.h"
 #include "core/sheet/form.h"
 #include "core/sheet/json.h"
 
@@ -15,8 +14,6 @@ std::string as_object(T thing) {
 
 }  // namespace
 
-std::string written(const Length& length) { return json::in_quotes(to_text(length)); }
-std::string written(const Degrees& angle) { return json::in_quotes(to_text(angle)); }
 std::string written(const Measure& measure) { return as_object(measure); }
 std::string written(const SheetLine& line) { return as_object(line); }
 std::string written(const SheetSection& section) { return as_object(section); }

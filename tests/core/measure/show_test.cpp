@@ -38,6 +38,15 @@ TEST_CASE("A length is written exactly in its unit", "[measure]") {
   CHECK(to_text({fraction(-1, 20), LengthUnit::millimetre}) == "-0.05 mm");
 }
 
+TEST_CASE("A length in inches is written in the unit that it was most likely written in", "[measure]") {
+  CHECK(to_text(inches(5, 32)) == "5/32 in");
+  CHECK(to_text(inches(992, 1000)) == "0.992 in");
+  CHECK(to_text(millimetres(4)) == "4 mm");
+  CHECK(to_text(millimetres(254, 10)) == "1 in");
+  CHECK(to_text(inches(1, 3)) == "1/3 in");
+  CHECK(to_text(inches(0)) == "0 in");
+}
+
 TEST_CASE("What an instrument shows comes with how far it is off", "[measure]") {
   CHECK(shown(inches(11, 8), sixteenths) == Shown{"1 3/8 in", inches(0)});
   CHECK(shown(inches(992, 1000), sixteenths) == Shown{"1 in", inches(-8, 1000)});

@@ -71,6 +71,9 @@ TEST_CASE("What can't be jointed is refused with the reason and the remedy", "[p
   CHECK(not_jointed(jointer(), board) == "planned");
   board.thickness = inches(48, 64);
   CHECK(not_jointed(jointer(), board) == "thickness");
+  board = face();
+  board.hollow = inches(30);
+  CHECK(not_jointed(jointer(), board) == "hollow");
   JointerCard changed = jointer();
   changed.limits.shortest.reset();
   CHECK(not_jointed(changed, face()) == "shortest");

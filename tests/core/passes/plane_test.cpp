@@ -101,12 +101,17 @@ TEST_CASE("A pass that might only just touch is followed by another to feel with
 
 TEST_CASE("Once something has been cut and measured, the rest of the plan follows from the measure",
           "[passes]") {
-  CHECK(passes_left(planer(), two_by_six(), inches(1)).empty());
-  CHECK(passes_left(planer(), two_by_six(), inches(99, 100)).empty());
+  CHECK(passes_left(planer(), two_by_six(), inches(1))->empty());
+  CHECK(passes_left(planer(), two_by_six(), inches(99, 100))->empty());
   CHECK(passes_left(planer(), two_by_six(), inches(101, 100)) ==
         std::vector{Pass{PassKind::last, inches(1), inches(1, 32), {0, fraction(128, 100)}, true, true}});
-  CHECK(passes_left(planer(), two_by_six(), inches(33, 32)).size() == 1);
-  CHECK(passes_left(planer(), two_by_six(), inches(1032, 1000)).size() == 2);
+  CHECK(passes_left(planer(), two_by_six(), inches(33, 32))->size() == 1);
+  CHECK(passes_left(planer(), two_by_six(), inches(1032, 1000))->size() == 2);
+  // Half a thousandth more than it can be, read half a thousandth high.
+  CHECK(passes_left(planer(), two_by_six(), inches(1501, 1000)));
+  const auto thicker = passes_left(planer(), two_by_six(), inches(1502, 1000));
+  REQUIRE_FALSE(thicker);
+  CHECK(thicker.error().where == "measured");
 }
 
 TEST_CASE("Wider stock is cut less deep", "[passes]") {
@@ -150,6 +155,18 @@ TEST_CASE("What can't be planed is refused with the reason and the remedy", "[pa
   stock = two_by_six();
   stock.uneven = -inches(1, 64);
   CHECK(not_planed(planer(), stock) == "stock");
+}
+
+TEST_CASE("A plan of hundreds of passes is refused", "[passes]") {
+  Stock block = two_by_six();
+  block.thickest = inches(20);
+  CHECK(not_planed(planer(), block) == "planned");
+  block.thickest = inches(30);
+  CHECK(not_planed(planer(), block) == "final");
+  CHECK(plan_passes(planer(), block).error().what == "That would take more than 200 passes.");
+  PlanerCard unknown = planer();
+  unknown.limits.scale_error = inches(10);
+  CHECK(not_planed(unknown, two_by_six()) == "final");
 }
 
 TEST_CASE("A card without what the maker says makes no plan", "[passes]") {

@@ -119,8 +119,9 @@ void work_to_size(Chance& chance, Planer& planer, const PlanerCard& card, const 
   for (int measures = 0; measures < 100; ++measures) {
     bool fresh = true;
     const auto left = passes_left(card, stock, measured(chance, planer, stock));
-    if (left.empty()) return;
-    for (const Pass& pass : left) {
+    REQUIRE(left);
+    if (left->empty()) return;
+    for (const Pass& pass : *left) {
       if (pass.measured_before && !fresh) break;
       turn(planer, card, pass.wheel);
       planer.feed();
