@@ -45,6 +45,10 @@ TEST_CASE("Of nobody there is no share, and of all or none the interval ends whe
     CHECK(wilson(0, n)->low == 0);
     CHECK(wilson(n, n)->high == 1);
   }
+  for (double z = 0.1; z < 4; z += 0.0131) {
+    CHECK(wilson(0, 7, z)->low == 0);
+    CHECK(wilson(7, 7, z)->high == 1);
+  }
 }
 
 TEST_CASE("The limits are the shares from which the count lies just z deviations away", "[figures]") {

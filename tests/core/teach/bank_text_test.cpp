@@ -186,7 +186,8 @@ TEST_CASE("Each mistake at the top is told with its line", "[teach]") {
   CHECK(changed("bank: saws", "bank: saws").empty());
   CHECK(changed("bank: saws\n", "") == Places{"line 1"});
   CHECK(changed("revision: 2", "revision: two") == Places{"line 2"});
-  for (const char* bad : {"", " e", " en, en", " en,", " english language", " en-", " 1n", " abcdefghi"})
+  for (const char* bad :
+       {"", " e", " en, en", " en,", " english language", " en-", " en--us", " 1n", " abcdefghi"})
     CHECK(changed("languages: en", "languages:" + std::string(bad)).front() ==
           "line " + std::string(*bad ? "3" : "1"));
   for (const char* bad : {"0 %", "101 %", "80.5 %", "80 mm", "all", "-80 %", "999999999999 %"})
@@ -224,7 +225,8 @@ TEST_CASE("All languages have the same choices, marked the same", "[teach]") {
 
 TEST_CASE("Broken UTF-8, zero bytes and control characters are told with their line", "[teach]") {
   for (const std::string& bad :
-       {std::string("\xFF"), std::string("\xC0\x80"), std::string("\xED\xA0\x80"), std::string("\xE2\x82"),
+       {std::string("\xFF"), std::string("\xC0\xAF"), std::string("\xE0\x9F\xBF"),
+        std::string("\xF0\x8F\xBF\xBF"), std::string("\xED\xA0\x80"), std::string("\xE2\x82"),
         std::string("\xF4\x90\x80\x80"), std::string(1, '\0'), std::string("\x1B[2J"), std::string("\x7F"),
         std::string("\xC2\x85"), std::string("\xE2\x80\xA8"), std::string("a\rb"), std::string("\x80")})
     CHECK(with("kind: one\n[en]\nQ" + bad + "Q\nand\n* a\n- b\n> r\n") == Places{"line 21"});

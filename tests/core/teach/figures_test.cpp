@@ -144,6 +144,29 @@ TEST_CASE("No figure is ever something other than a number or a reason", "[teach
   }));
 }
 
+TEST_CASE("What a choice pulls is Pearson's coefficient with the rest of the paper, by the long way",
+          "[teach]") {
+  made::Dice dice(8);
+  std::vector<SeenAttempt> all;
+  for (int people = 0; people < 40; ++people) {
+    all.push_back(made::sitting({made::chance(dice, 50), made::chance(dice, 60), made::chance(dice, 70)}));
+    all.back().answers[1].right = {false, true, false};
+    all.back().answers[1].chosen = {all.back().answers[1].mark.right ? 1u : dice() % 2 * 2};
+  }
+  const QuestionFigures figures = question_figures(all)[1];
+  for (std::size_t choice = 0; choice < 3; ++choice) {
+    double n = 0, x = 0, y = 0, xx = 0, yy = 0, xy = 0;
+    for (const SeenAttempt& attempt : all) {
+      const double chose = attempt.answers[1].chosen[0] == choice ? 1 : 0;
+      const double rest = (attempt.answers[0].mark.right ? 1 : 0) + (attempt.answers[2].mark.right ? 1 : 0);
+      n += 1, x += chose, y += rest, xx += chose * chose, yy += rest * rest, xy += chose * rest;
+    }
+    CHECK(figures.choices[choice].chosen == static_cast<std::size_t>(x));
+    CHECK(*figures.choices[choice].pull ==
+          Approx((n * xy - x * y) / std::sqrt((n * xx - x * x) * (n * yy - y * y))));
+  }
+}
+
 TEST_CASE("Groups part the attempts, and by topic their answers", "[teach]") {
   std::vector<SeenAttempt> all = made::lsat_6();
   for (std::size_t i = 0; i < all.size(); ++i) {
@@ -188,8 +211,12 @@ TEST_CASE("An attempt is seen with what was chosen and which choices were right"
     CHECK(as_seen.answers[i].topic == question.topic);
     CHECK(as_seen.answers[i].revision == question.revision);
     CHECK(as_seen.answers[i].mark == marking->answers[i].mark);
-    const bool has_right_ones = question.kind.index() < 2;
-    CHECK(as_seen.answers[i].right.size() == (has_right_ones ? choice_count(question) : 0));
+    std::vector<bool> right;
+    if (const auto* several = std::get_if<SeveralRight>(&question.kind)) right = several->right;
+    if (const auto* one = std::get_if<OneRight>(&question.kind))
+      for (std::size_t choice = 0; choice < choice_count(question); ++choice)
+        right.push_back(choice == one->right);
+    CHECK(as_seen.answers[i].right == right);
     if (const auto* chosen = std::get_if<Chosen>(&marking->answers[i].answer.given))
       CHECK(as_seen.answers[i].chosen == std::vector{chosen->choice});
   }

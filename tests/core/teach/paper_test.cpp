@@ -52,6 +52,19 @@ TEST_CASE("The generator gives the numbers that OpenJDK 17's java.util.Splittabl
         std::vector<std::uint64_t>{16490336266968443936u, 16834447057089888969u, 4048727598324417001u});
 }
 
+TEST_CASE("What would favour small numbers is thrown away", "[teach]") {
+  // Of 2^64 numbers 2^63 - 1 are over after the first 2^63 + 1: nearly every second one.
+  constexpr std::uint64_t count = (std::uint64_t{1} << 63) + 1, left_over = count - 2;
+  Random random(5), plain(5);
+  int thrown_away = 0;
+  for (int i = 0; i < 100; ++i) {
+    std::uint64_t drawn = plain.next();
+    for (; drawn < left_over; drawn = plain.next()) ++thrown_away;
+    CHECK(random.below(count) == (drawn < count ? drawn : drawn - count));
+  }
+  CHECK(thrown_away > 50);
+}
+
 TEST_CASE("Numbers below a count, and orders, come about equally often", "[teach]") {
   Random random(1);
   std::map<std::size_t, int> numbers;
