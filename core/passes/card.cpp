@@ -45,6 +45,8 @@ std::vector<Problem> mistakes_in(const LimitsCard& limits) {
          "Write it as the maker's manual has it.");
   refuse(limits.light <= none, "light", "A light pass that takes nothing.",
          "Write what a light pass takes at most.");
+  refuse(limits.scale_marks <= none, "scale_marks", "The scale has no marks.",
+         "Write how far apart the marks of the scale are.");
   refuse(limits.scale_error < none, "scale_error", "The scale's error is below zero.",
          "Write within how much the scale is, either way.");
   return found;

@@ -23,7 +23,8 @@ struct LimitsCard {
   std::optional<Inches> shortest;  // as the maker says; without it no plan is made
   Inches thinnest;                 // what may be left
   Inches light;                    // what a light pass takes at most
-  Inches scale_error;              // the scale of the depth is within this, either way
+  Inches scale_marks;              // from one mark of its scale to the next: it is set on a mark
+  Inches scale_error;              // what the scale says is within this, either way
   friend bool operator==(const LimitsCard&, const LimitsCard&) = default;
 };
 

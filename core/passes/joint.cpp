@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "core/measure/show.h"
-#include "core/passes/refuse.h"
+#include "core/passes/common.h"
 
 namespace wm {
 namespace {
@@ -23,18 +23,24 @@ std::optional<Problem> lying_refused(const BoardToJoint& board) {
   return std::nullopt;
 }
 
-/// What `deepest` and the scale's error refuse.
+/// What the scale can be set to, in its marks, so that the deepest pass, or a light one, is not passed were
+/// it off all the way.
+struct Marks {
+  Whole deepest, light;
+};
+
 std::optional<Problem> taking_refused(const LimitsCard& limits, const BoardToJoint& board,
-                                      const Inches& deepest, const Inches& light) {
-  if (light <= limits.scale_error)
+                                      const Marks& marks) {
+  if (marks.light < 1)
     return Problem{
         "scale_error",
-        "The scale may be off by " + to_text(limits.scale_error) + ", as much as a light pass takes (" +
-            to_text(light) + ") or more.",
+        "The scale may be off by " + to_text(limits.scale_error) + " and its marks are " +
+            to_text(limits.scale_marks) + " apart: no setting takes a light pass (" + to_text(limits.light) +
+            ") at most.",
         "Set the depth from zero with a straightedge, and write on the card within how much that is."};
-  if (board.hollow / (deepest - limits.scale_error) > most_passes) return too_many_passes("hollow");
-  const Inches left =
-      board.thickness - (board.joint == Joint::face ? board.hollow + limits.scale_error : zero);
+  if (board.hollow / limits.scale_marks > marks.deepest * most_passes) return too_many_passes("hollow");
+  const Inches past = limits.scale_error + limits.scale_marks;
+  const Inches left = board.thickness - (board.joint == Joint::face ? board.hollow + past : zero);
   if (left < limits.thinnest)
     return Problem{"thickness",
                    "It could be " + to_text(left) + " thick, and the thinnest stock of this machine is " +
@@ -43,19 +49,18 @@ std::optional<Problem> taking_refused(const LimitsCard& limits, const BoardToJoi
   return std::nullopt;
 }
 
-/// Passes as even as they come under the deepest, and a light one.
-std::vector<JointPass> passes_for(const LimitsCard& limits, const Inches& hollow, const Inches& deepest,
-                                  const Inches& light) {
-  const Inches error = limits.scale_error;
-  const Inches last = std::min(hollow, light - error);
-  const Inches before = hollow - last;
-  const Whole count = ceil_of(before / (deepest - error));
+/// Passes as even as marks come under the deepest, and a light one.
+std::vector<JointPass> passes_for(const LimitsCard& limits, const Inches& hollow, const Marks& marks) {
+  const Whole all = steps_around(hollow, limits.scale_marks);
+  const Whole last = std::min(all, marks.light);
+  std::vector<Whole> settings = evenly(all - last, marks.deepest);
+  settings.push_back(last);
   std::vector<JointPass> passes;
-  for (Whole i = 0; i < count; ++i) {
-    const Inches setting = before * fraction(1, count.get_si());
-    passes.push_back({setting, setting + error, false});
+  for (const Whole& each : settings) {
+    const Inches setting = limits.scale_marks * Fraction(each);
+    passes.push_back({setting, setting + limits.scale_error, false});
   }
-  passes.push_back({last, last + error, true});
+  passes.back().last = true;
   return passes;
 }
 
@@ -64,13 +69,14 @@ std::vector<JointPass> passes_for(const LimitsCard& limits, const Inches& hollow
 Expected<JointPlan> plan_joint(const JointerCard& card, const BoardToJoint& board) {
   if (auto refused = lying_refused(board)) return tl::unexpected(*std::move(refused));
   const Inches& cut = board.joint == Joint::face ? board.width : board.thickness;
-  const auto deepest = deepest_pass(card.limits, mistakes_in(card), board.length, cut);
+  const LimitsCard& limits = card.limits;
+  const auto deepest = deepest_pass(limits, mistakes_in(card), board.length, cut);
   if (!deepest) return tl::unexpected(deepest.error());
-  const Inches light = std::min(card.limits.light, *deepest);
-  if (auto refused = taking_refused(card.limits, board, *deepest, light))
-    return tl::unexpected(*std::move(refused));
-  return JointPlan{passes_for(card.limits, board.hollow, *deepest, light), ceil_of(board.hollow / *deepest),
-                   *deepest};
+  const Inches light = std::min(limits.light, *deepest);
+  const Marks marks{steps_within(*deepest - limits.scale_error, limits.scale_marks),
+                    steps_within(light - limits.scale_error, limits.scale_marks)};
+  if (auto refused = taking_refused(limits, board, marks)) return tl::unexpected(*std::move(refused));
+  return JointPlan{passes_for(limits, board.hollow, marks), ceil_of(board.hollow / *deepest), *deepest};
 }
 
 }  // namespace wm

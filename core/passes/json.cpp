@@ -34,6 +34,7 @@ void form(A& a, LimitsCard& l) {
   a.may("shortest", l.shortest, some_inches);
   a.need("thinnest", l.thinnest, some_inches);
   a.need("light", l.light, some_inches);
+  a.need("scale_marks", l.scale_marks, some_inches);
   a.need("scale_error", l.scale_error, in_inches);
 }
 template <class A>

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "core/measure/show.h"
-#include "core/passes/refuse.h"
+#include "core/passes/common.h"
 
 namespace wm {
 namespace {
@@ -26,43 +26,36 @@ Reckoning reckon(const PlanerCard& card, const Stock& stock, const Inches& deepe
 /// The most that can be read off once something has been cut.
 Inches most_measured(const Reckoning& reckoned) { return reckoned.tallest + reckoned.half_mark; }
 
-/// `length` in whole divisions, rounded down.
-Whole whole_divisions(const Inches& length, const Inches& division) { return floor_of(length / division); }
-
-Problem problem(const char* where, std::string what, std::string remedy) {
-  return {where, std::move(what), std::move(remedy)};
-}
-
 /// What the sizes themselves refuse.
 std::optional<Problem> size_refused(const PlanerCard& card, const Stock& stock) {
   if (std::min({stock.length, stock.width, stock.thickest, stock.final, stock.marks}) <= nothing ||
       stock.uneven < nothing)
-    return problem("stock", "A size of the stock is zero or missing.",
+    return Problem{"stock", "A size of the stock is zero or missing.",
                    "Measure length, width and the thickest place, and say what it is to become and what is "
-                   "measured with.");
+                   "measured with."};
   if (stock.final < card.limits.thinnest)
-    return problem("final",
+    return Problem{"final",
                    to_text(stock.final) + " is thinner than this machine leaves it: " +
                        to_text(card.limits.thinnest) + ". Thin stock breaks up under the cutterhead.",
-                   "Leave it thicker, or ask a qualified instructor for another way.");
+                   "Leave it thicker, or ask a qualified instructor for another way."};
   if (stock.final >= stock.thickest)
-    return problem("final", "It is no thicker than that now: " + to_text(stock.thickest) + ".",
-                   "Choose thicker stock, or leave it as it is.");
+    return Problem{"final", "It is no thicker than that now: " + to_text(stock.thickest) + ".",
+                   "Choose thicker stock, or leave it as it is."};
   return std::nullopt;
 }
 
 /// What the wheel and the caliper refuse.
 std::optional<Problem> setting_refused(const Stock& stock, const Reckoning& reckoned) {
   if (reckoned.light < reckoned.division + stock.marks)
-    return problem("light",
+    return Problem{"light",
                    "A light pass (" + to_text(reckoned.light) +
                        ") can't be set: a division of the wheel moves " + to_text(reckoned.division) +
                        ", and the caliper reads to " + to_text(stock.marks) + ".",
-                   "Use a finer caliper, or a machine whose wheel is divided more finely.");
+                   "Use a finer caliper, or a machine whose wheel is divided more finely."};
   if (reckoned.surely_tall - stock.final < reckoned.division)
-    return problem("final",
+    return Problem{"final",
                    "Less is to come off than one division of the wheel (" + to_text(reckoned.division) + ").",
-                   "Sand or scrape it to size.");
+                   "Sand or scrape it to size."};
   return std::nullopt;
 }
 
@@ -70,12 +63,13 @@ std::optional<Problem> setting_refused(const Stock& stock, const Reckoning& reck
 /// the final size, since what is not cut yet is at least as thick as it surely is.
 Inches feeling_step(const Stock& stock, const Reckoning& reckoned) {
   const Inches most = std::min(reckoned.light, reckoned.surely_tall - stock.final);
-  return reckoned.division * Fraction(whole_divisions(most, reckoned.division));
+  return reckoned.division * Fraction(steps_within(most, reckoned.division));
 }
 
 /// Were the scale off all the way, this would take no more than a light pass, nor go past the final size.
 Inches first_setting(const PlanerCard& card, const Stock& stock, const Reckoning& reckoned) {
-  return card.limits.scale_error + std::max(reckoned.tallest - reckoned.light, stock.final);
+  const Inches least = card.limits.scale_error + std::max(reckoned.tallest - reckoned.light, stock.final);
+  return card.limits.scale_marks * Fraction(steps_around(least, card.limits.scale_marks));
 }
 
 /// The first pass, and those that go on while nothing has been cut.
@@ -83,7 +77,8 @@ std::vector<Pass> finding(const PlanerCard& card, const Stock& stock, const Reck
   const Inches error = card.limits.scale_error;
   Inches setting = first_setting(card, stock, reckoned);
   const Inches step = feeling_step(stock, reckoned);
-  std::vector<Pass> passes{{PassKind::by_scale, setting, reckoned.tallest + error - setting, {}, true, true}};
+  std::vector<Pass> passes{
+      {PassKind::by_scale, setting, std::max(nothing, reckoned.tallest + error - setting), {}, true, true}};
   for (Inches highest = setting + error; highest >= reckoned.surely_tall;) {
     highest = highest - step;
     setting = setting - step;
@@ -92,17 +87,15 @@ std::vector<Pass> finding(const PlanerCard& card, const Stock& stock, const Reck
   return passes;
 }
 
-/// Passes of whole divisions, as even as they come, that turn the wheel on by `divisions` in all.
+/// Passes of whole divisions that turn the wheel on by `divisions` in all.
 void take_off(std::vector<Pass>& passes, const PlanerCard& card, const Reckoning& reckoned, Inches from,
-              Whole divisions) {
-  const Whole most = whole_divisions(reckoned.deepest, reckoned.division);
-  for (Whole left = ceil_of(Fraction(divisions) / most); left > 0; --left) {
-    const Whole now = ceil_of(Fraction(divisions) / left);
+              const Whole& divisions) {
+  for (const Whole& now : evenly(divisions, steps_within(reckoned.deepest, reckoned.division))) {
     const Inches by = reckoned.division * Fraction(now);
-    divisions -= now;
     from = from - by;
-    passes.push_back({PassKind::take, from, by, wheel_move(card.wheel, by), passes.empty(), left == 1});
+    passes.push_back({PassKind::take, from, by, wheel_move(card.wheel, by), passes.empty(), false});
   }
+  if (!passes.empty()) passes.back().measured_after = true;
 }
 
 std::vector<Pass> left_from(const PlanerCard& card, const Stock& stock, const Reckoning& reckoned,
@@ -113,7 +106,7 @@ std::vector<Pass> left_from(const PlanerCard& card, const Stock& stock, const Re
   if (rest > reckoned.light) {
     // What is left for the last pass is measured again, and may then be a mark more.
     const Inches off = rest - (reckoned.light - stock.marks);
-    const Whole divisions = ceil_of(off / reckoned.division);
+    const Whole divisions = steps_around(off, reckoned.division);
     take_off(passes, card, reckoned, measured, divisions);
     rest = rest - reckoned.division * Fraction(divisions);
   }
@@ -123,7 +116,7 @@ std::vector<Pass> left_from(const PlanerCard& card, const Stock& stock, const Re
 
 /// Rounded up at each end: a plan that is refused for its length is far too long.
 bool too_many(const PlanerCard& card, const Stock& stock, const Reckoning& reckoned) {
-  const Inches most = reckoned.division * Fraction(whole_divisions(reckoned.deepest, reckoned.division));
+  const Inches most = reckoned.division * Fraction(steps_within(reckoned.deepest, reckoned.division));
   const Inches felt = first_setting(card, stock, reckoned) + card.limits.scale_error - reckoned.surely_tall;
   return felt / feeling_step(stock, reckoned) + (reckoned.tallest - stock.final) / most > most_passes;
 }
@@ -144,10 +137,6 @@ WheelMove wheel_move(const Wheel& wheel, const Inches& by) {
   const Fraction turns = by / wheel.turn;
   const Whole whole = floor_of(turns);
   return {whole.get_si(), (turns - whole) * wheel.divisions};
-}
-
-Inches moved(const Wheel& wheel, const WheelMove& move) {
-  return wheel.turn * fraction(move.turns) + division(wheel) * move.divisions;
 }
 
 Expected<PassPlan> plan_passes(const PlanerCard& card, const Stock& stock) {

@@ -23,7 +23,6 @@ struct WheelMove {
   friend bool operator==(const WheelMove&, const WheelMove&) = default;
 };
 WheelMove wheel_move(const Wheel& wheel, const Inches& by);
-Inches moved(const Wheel& wheel, const WheelMove& move);
 
 /// `by_scale`: the first, set by the scale. `feel`: set by the wheel, and only while nothing has been cut
 /// yet. `take`: set by the wheel, once a measure ties it. `last`: light, and by a measure of its own.

@@ -13,6 +13,7 @@ JointerCard jointer() {
            inches(12),
            inches(1, 2),
            inches(1, 32),
+           inches(1, 64),
            inches(1, 64)}};
 }
 
@@ -37,6 +38,17 @@ TEST_CASE(
   // The last is set at 1/64, so that it takes 1/32 at most. 15/64 are left, under 7/64 a pass: three of 5/64.
   const JointPass each{inches(5, 64), inches(6, 64), false};
   CHECK(plan->passes == std::vector<JointPass>{each, each, each, {inches(1, 64), inches(1, 32), true}});
+}
+
+TEST_CASE("Settings are on the marks of the scale, and a little hollow takes one light pass", "[passes]") {
+  BoardToJoint board = face();
+  // 10.7 marks: 11, of which the last takes one, and the others ten under seven a pass.
+  board.hollow = inches(107, 640);
+  const JointPass each{inches(5, 64), inches(6, 64), false};
+  const JointPass last{inches(1, 64), inches(2, 64), true};
+  CHECK(plan_joint(jointer(), board)->passes == std::vector{each, each, last});
+  board.hollow = inches(1, 100);
+  CHECK(plan_joint(jointer(), board)->passes == std::vector{last});
 }
 
 TEST_CASE("How deep an edge may be cut goes by how thick the board is", "[passes]") {
@@ -65,11 +77,11 @@ TEST_CASE("What can't be jointed is refused with the reason and the remedy", "[p
   board = face();
   board.hollow = inches(0);
   CHECK(not_jointed(jointer(), board) == "board");
-  // 1/4 and the scale's 1/64 may come off, and 1/2 must be left.
+  // 1/4, the scale's 1/64 and a mark may come off, and 1/2 must be left.
   board = face();
-  board.thickness = inches(49, 64);
+  board.thickness = inches(50, 64);
   CHECK(not_jointed(jointer(), board) == "planned");
-  board.thickness = inches(48, 64);
+  board.thickness = inches(49, 64);
   CHECK(not_jointed(jointer(), board) == "thickness");
   board = face();
   board.hollow = inches(30);
@@ -79,5 +91,8 @@ TEST_CASE("What can't be jointed is refused with the reason and the remedy", "[p
   CHECK(not_jointed(changed, face()) == "shortest");
   changed = jointer();
   changed.limits.scale_error = inches(1, 32);
+  CHECK(not_jointed(changed, face()) == "scale_error");
+  changed = jointer();
+  changed.limits.scale_marks = inches(1, 32);
   CHECK(not_jointed(changed, face()) == "scale_error");
 }

@@ -9,7 +9,7 @@ using namespace wm;
 
 const char* const good =
     R"({"depths": [{"width": "6 in", "deepest": "1/8 in"}, {"width": "12 in", "deepest": "1.5 mm"}],
-  "shortest": "6 in", "thinnest": "1/4 in", "light": "1/32 in", "scale_error": "1/16 in", "wheel": {"turn": "5/32 in", "divisions": 20}})";
+  "shortest": "6 in", "thinnest": "1/4 in", "light": "1/32 in", "scale_marks": "1/64 in", "scale_error": "1/16 in", "wheel": {"turn": "5/32 in", "divisions": 20}})";
 
 /// The places of what is wrong once `from` is `to`.
 std::vector<std::string> wrong(std::string_view from, std::string_view to) {
@@ -36,13 +36,14 @@ TEST_CASE("A planer's card is read in whatever units it is written, and written 
                              inches(6),
                              inches(1, 4),
                              inches(1, 32),
+                             inches(1, 64),
                              inches(1, 16)},
                             {inches(5, 32), 20}};
   CHECK(*card == expected);
   CHECK(
       to_json(*card) ==
       R"({"depths":[{"width":"6 in","deepest":"1/8 in"},{"width":"12 in","deepest":"1.5 mm"}],"shortest":"6 in",)"
-      R"("thinnest":"1/4 in","light":"1/32 in","scale_error":"1/16 in","wheel":{"turn":"5/32 in","divisions":20}})");
+      R"("thinnest":"1/4 in","light":"1/32 in","scale_marks":"1/64 in","scale_error":"1/16 in","wheel":{"turn":"5/32 in","divisions":20}})");
   CHECK(read_planer_card(to_json(*card)) == *card);
   CHECK(mistakes_in(*card).empty());
 }
@@ -50,7 +51,7 @@ TEST_CASE("A planer's card is read in whatever units it is written, and written 
 TEST_CASE("A jointer's card has no wheel, and a card may lack the shortest length", "[passes]") {
   CHECK_FALSE(read_jointer_card(good));
   const auto card = read_jointer_card(
-      R"({"depths": [{"width": "8 in", "deepest": "1/8 in"}], "thinnest": "1/2 in", "light": "1/32 in", "scale_error": "0 in"})");
+      R"({"depths": [{"width": "8 in", "deepest": "1/8 in"}], "thinnest": "1/2 in", "light": "1/32 in", "scale_marks": "1/64 in", "scale_error": "0 in"})");
   REQUIRE(card);
   CHECK_FALSE(card->limits.shortest);
   CHECK(read_jointer_card(to_json(*card)) == *card);

@@ -15,6 +15,7 @@ PlanerCard planer() {
                  inches(6),
                  inches(1, 4),
                  inches(1, 32),
+                 inches(1, 64),
                  inches(1, 16)};
   made.wheel = {inches(5, 32), 20};
   return made;
@@ -41,7 +42,6 @@ TEST_CASE("An eighth is 0.8 of a turn of 5/32, which is 16 of 20 divisions", "[p
   CHECK(wheel_move(wheel, inches(1, 8)) == WheelMove{0, fraction(16)});
   CHECK(wheel_move(wheel, inches(1, 2)) == WheelMove{3, fraction(4)});
   CHECK(division(wheel) == inches(1, 128));
-  CHECK(moved(wheel, {3, fraction(4)}) == inches(1, 2));
 }
 
 TEST_CASE("From 1.5 in to 1 in under 1/8 a pass takes four passes by arithmetic, and six to ten by plan",
@@ -52,21 +52,18 @@ TEST_CASE("From 1.5 in to 1 in under 1/8 a pass takes four passes by arithmetic,
   CHECK(plan->deepest == inches(1, 8));
 
   // The caliper reads to 0.001, so it may be 1.5005 thick. The scale is within 1/16. A first pass that takes
-  // no more than a light one even so: 1.5005 + 0.0625 - 0.03125.
+  // no more than a light one even so: 1.5005 + 0.0625 - 0.03125 = 1.53175, and the next mark of the scale
+  // above is 1 35/64.
   REQUIRE(plan->passes.size() == 10);
   const Pass& first = plan->passes[0];
   CHECK(first.kind == PassKind::by_scale);
-  CHECK(first.setting == inches(153175, 100000));
-  CHECK(first.most == inches(1, 32));
-  // Off the other way it would stand at 1.59425. By 1/32 at a time it is surely below 1.4995 at the
-  // fourth: 1.563, 1.53175, 1.5005, 1.46925.
-  for (std::size_t i = 1; i <= 4; ++i)
-    CHECK(plan->passes[i] == Pass{PassKind::feel,
-                                  inches(153175, 100000) - inches(static_cast<long>(i), 32),
-                                  inches(1, 32),
-                                  {0, fraction(4)},
-                                  false,
-                                  true});
+  CHECK(first.setting == inches(99, 64));
+  CHECK(first.most == inches(15005, 10000) + inches(1, 16) - inches(99, 64));
+  // Off the other way it would stand at 1.609375. By 1/32 at a time it is surely below 1.4995 at the
+  // fourth: 1.578125, 1.546875, 1.515625, 1.484375.
+  for (long i = 1; i <= 4; ++i)
+    CHECK(plan->passes[static_cast<std::size_t>(i)] ==
+          Pass{PassKind::feel, inches(99 - 2 * i, 64), inches(1, 32), {0, fraction(4)}, false, true});
   // Then 1.501 at most is measured: 0.501 to go, of which the last pass may take 0.03125, and a mark less is
   // planned. 0.47075 is 60.3 divisions of 1/128, so 61; at most 16 of them a pass, so four passes: 16, 15, 15
   // and 15.
@@ -80,7 +77,7 @@ TEST_CASE("From 1.5 in to 1 in under 1/8 a pass takes four passes by arithmetic,
   // 0.501 - 61/128 is left: 3.128 divisions.
   CHECK(plan->passes[9] ==
         Pass{PassKind::last, inches(1), inches(1, 32), {0, fraction(3128, 1000)}, true, true});
-  // Where the first pass cuts as much as it can, 1.46875 is measured: 0.4385 is 56.1 divisions, again four
+  // Where the first pass cuts as much as it can, 1.483875 is measured: 0.453625 is 58.1 divisions, again four
   // passes.
   CHECK(plan->fewest == 1 + 4 + 1);
 }
@@ -89,9 +86,12 @@ TEST_CASE("A pass that might only just touch is followed by another to feel with
   Stock stock = two_by_six();
   stock.marks = inches(1, 128);
   stock.uneven = inches(3, 128);
-  // It is from 1.5 - 1/256 to 1.5 + 1/256 + 3/128 thick. Set at that and 1/32 more, and off by 1/16 upwards,
-  // four times 1/32 less is 1.5 - 1/256: that takes nothing from a board as thin as it can be.
-  const auto plan = plan_passes(planer(), stock);
+  // It is from 1.5 - 1/256 to 1.5 + 1/256 + 3/128 thick. Set at the latter and 1/32 more, which is on a mark
+  // of this scale, and off by 1/16 upwards, four times 1/32 less is 1.5 - 1/256: that takes nothing from a
+  // board as thin as it can be.
+  PlanerCard finely_marked = planer();
+  finely_marked.limits.scale_marks = inches(1, 256);
+  const auto plan = plan_passes(finely_marked, stock);
   REQUIRE(plan);
   CHECK(plan->passes[0].setting == inches(3, 2) + inches(1, 256) + inches(3, 128) + inches(1, 32));
   std::size_t feels = 0;
@@ -183,6 +183,7 @@ TEST_CASE("A card without what the maker says makes no plan", "[passes]") {
   CHECK(with([](PlanerCard& c) { c.limits.depths[1].width = inches(8); }) == "depths");
   CHECK(with([](PlanerCard& c) { c.limits.thinnest = inches(0); }) == "thinnest");
   CHECK(with([](PlanerCard& c) { c.limits.light = inches(0); }) == "light");
+  CHECK(with([](PlanerCard& c) { c.limits.scale_marks = inches(0); }) == "scale_marks");
   CHECK(with([](PlanerCard& c) { c.limits.scale_error = -inches(1, 64); }) == "scale_error");
   CHECK(with([](PlanerCard& c) { c.wheel.turn = inches(0); }) == "wheel");
   CHECK(with([](PlanerCard& c) { c.wheel.divisions = 0; }) == "wheel");

@@ -20,8 +20,8 @@ std::size_t pieces() {
   return asked ? std::strtoull(asked, nullptr, 10) : 20'000;
 }
 
-/// Tries that many, where every second one or so can be planned; were hardly any, that is a mistake too.
-constexpr std::size_t most_tries = 10;
+/// Tries that many, where every tenth one or so can be planned; were hardly any, that is a mistake too.
+constexpr std::size_t most_tries = 20;
 
 /// Everything that chance decides.
 struct Chance {
@@ -40,10 +40,12 @@ double number(const Inches& length) { return length.count.get_d(); }
 
 LimitsCard some_limits(Chance& chance) {
   const long deepest = chance.whole(2, 12);
+  const Inches scale_marks[] = {inches(1, 64), inches(1, 32), millimetres(1, 2), inches(1, 100)};
   return {{{inches(6), inches(deepest, 64)}, {inches(12), inches(chance.whole(1, deepest), 64)}},
           inches(chance.whole(4, 12)),
           inches(1, 4),
           inches(chance.whole(1, 6), 128),
+          scale_marks[chance.whole(0, 3)],
           chance.in_64ths(0, 8)};
 }
 
@@ -184,9 +186,10 @@ TEST_CASE("No simulated pass of a jointer is deeper than the card's limit, and n
     for (; hollow > tiny && passes < 1000; ++passes) {
       // Planned anew after each pass, from what is still hollow.
       board.hollow = {Fraction(hollow)};
-      const auto next = plan_joint(JointerCard{{card.limits.depths, card.limits.shortest, inches(1, 64),
-                                                card.limits.light, card.limits.scale_error}},
-                                   board);
+      const auto next =
+          plan_joint(JointerCard{{card.limits.depths, card.limits.shortest, inches(1, 64), card.limits.light,
+                                  card.limits.scale_marks, card.limits.scale_error}},
+                     board);
       REQUIRE(next);
       const double cut = std::max(0.0, number(next->passes[0].setting) + chance.between(-error, error));
       too_deep += cut > limit + tiny;

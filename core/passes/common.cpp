@@ -1,4 +1,4 @@
-#include "core/passes/refuse.h"
+#include "core/passes/common.h"
 
 #include "core/measure/show.h"
 
@@ -8,6 +8,18 @@ Problem too_many_passes(const char* where) {
   return {where, "That would take more than " + std::to_string(most_passes) + " passes.",
           "Saw it nearer to its size first, and look whether the card's figures are right."};
 }
+
+std::vector<Whole> evenly(Whole total, const Whole& most) {
+  std::vector<Whole> parts;
+  for (Whole left = ceil_of(Fraction(total) / most); left > 0; --left) {
+    parts.push_back(ceil_of(Fraction(total) / left));
+    total -= parts.back();
+  }
+  return parts;
+}
+
+Whole steps_within(const Inches& length, const Inches& steps) { return floor_of(length / steps); }
+Whole steps_around(const Inches& length, const Inches& steps) { return ceil_of(length / steps); }
 
 Expected<Inches> deepest_pass(const LimitsCard& limits, const std::vector<Problem>& mistakes,
                               const Inches& length, const Inches& width) {

@@ -1,5 +1,5 @@
 #pragma once
-// What is refused of any stock, on a planer or a jointer.
+// What plans for planers and jointers have in common.
 #include "core/passes/card.h"
 
 namespace wm {
@@ -7,6 +7,12 @@ namespace wm {
 /// More passes than that are no plan that anybody would follow.
 constexpr int most_passes = 200;
 Problem too_many_passes(const char* where);
+
+/// `total` in as few parts as `most` allows, as even as they come.
+std::vector<Whole> evenly(Whole total, const Whole& most);
+/// `length` in whole `steps`: not above it, and not below it.
+Whole steps_within(const Inches& length, const Inches& steps);
+Whole steps_around(const Inches& length, const Inches& steps);
 
 /// The deepest pass for a cut so wide in stock so long; else why there is none. Any mistake of the card comes
 /// first.
