@@ -10,7 +10,7 @@
 
 #include "core/rulebook/json.h"
 #include "core/teach/bank_text.h"
-#include "core/teach/paper.h"
+#include "core/teach/marking.h"
 
 namespace {
 
@@ -121,6 +121,43 @@ TEST_CASE("The shipped questions are many, of every kind, and in words that the 
   for (const std::string& picture : pictures) CHECK(std::filesystem::exists(resources / "quizzes" / picture));
   for (const auto& file : std::filesystem::directory_iterator(resources / "quizzes"))
     if (file.path().extension() == ".svg") CHECK(pictures.count(file.path().filename().string()) == 1);
+}
+
+TEST_CASE("A shipped number is right in the round numbers of either unit, and wrong where it would be unsafe",
+          "[teach]") {
+  struct Case {
+    const char *bank, *question;
+    std::vector<const char*> right, wrong;
+  };
+  const Case cases[] = {
+      {"tier 1", "sander-gap", {"1/16", "1.5 mm", "1.6 mm", "0.0625 in"}, {"5/64", "1/8", "2 mm"}},
+      {"tier 2", "push-stick-from", {"6", "6 in", "150 mm", "15 cm"}, {"4 in", "6 mm", "100 mm"}},
+      {"tier 2", "bandsaw-guide", {"1/4", "3/8", "6 mm", "3/16 in"}, {"1/2", "1", "15 mm"}},
+      {"tier 2", "mitre-hands", {"6", "150 mm"}, {"4", "5 in"}},
+      {"tier 3",
+       "chip-limit",
+       {"1/8", "0.125", "3.2 mm", "3,2 mm", "3 mm"},
+       {"9/64", "3/16", "1/4", "4 mm", "1/8 mm"}},
+      {"tier 3", "shortest-stock", {"6", "15 cm"}, {"4", "5", "12"}},
+      {"tier 3", "one-turn", {"5/32", "0.156", "4 mm", "0.15625 in"}, {"1/8", "3/16", "5/16", "5 mm"}},
+      {"tier 3", "fence-angle", {"90", "90°", "90 degrees"}, {"89", "45", "90 %"}},
+      {"tier 4", "fire-watch", {"60", "1 h", "60 minutes", "3600 s"}, {"30 min", "1", "60 h"}},
+      {"tier 4", "clear-around", {"35", "35 feet", "420 in"}, {"10 ft", "3.5 ft"}},
+  };
+  const auto all = banks();
+  std::size_t numbers = 0;
+  for (const auto& [name, bank] : all)
+    for (const Question& question : bank.questions)
+      numbers += std::holds_alternative<ANumber>(question.kind) ? 1 : 0;
+  CHECK(numbers == std::size(cases));
+  for (const Case& each : cases) {
+    const Question* question = question_of(all.at(each.bank), each.question);
+    REQUIRE(question != nullptr);
+    for (const char* typed : each.right)
+      CHECK((mark(*question, Typed{typed}).right || (UNSCOPED_INFO(each.question << ": " << typed), false)));
+    for (const char* typed : each.wrong)
+      CHECK((!mark(*question, Typed{typed}).right || (UNSCOPED_INFO(each.question << ": " << typed), false)));
+  }
 }
 
 TEST_CASE("Where one choice of a shipped question is right, it is not told by being the longest", "[teach]") {
