@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <set>
 
 #include "core/teach/bank_text.h"
 #include "core/teach/blueprint.h"
@@ -28,16 +27,9 @@ std::vector<std::size_t> read_questions(std::span<const Line> lines, Bank& bank,
   return titles;
 }
 
-void check_ids(const Bank& bank, const std::vector<std::size_t>& titles, Mistakes& mistakes) {
-  std::set<std::string_view> ids;
-  for (std::size_t i = 0; i < bank.questions.size(); ++i)
-    if (!ids.insert(bank.questions[i].id).second)
-      mistakes.add(titles[i], "Another question before it has the id " + quoted(bank.questions[i].id) + ".",
-                   "Give each its own.");
-}
-
-void check_blueprint(const Top& top, const std::vector<std::size_t>& titles, Mistakes& mistakes) {
-  for (Shortfall& each : shortfalls(top.bank)) {
+void tell(std::vector<Shortfall> shortfalls, const Top& top, const std::vector<std::size_t>& titles,
+          Mistakes& mistakes) {
+  for (Shortfall& each : shortfalls) {
     const std::size_t line = each.of == Shortfall::Of::draw       ? top.draws[each.at]
                              : each.of == Shortfall::Of::question ? titles[each.at]
                                                                   : top.first_line;
@@ -57,9 +49,9 @@ tl::expected<Bank, std::vector<Problem>> read_bank(std::string_view text) {
   const auto first = std::find_if(lines.begin(), lines.end(), begins_question);
   Top top = read_top({lines.begin(), first}, mistakes);
   const auto titles = read_questions({first, lines.end()}, top.bank, mistakes);
-  check_ids(top.bank, titles, mistakes);
+  tell(repeated_ids(top.bank), top, titles, mistakes);
   // What a mistake left out would be missing here a second time.
-  if (mistakes.none()) check_blueprint(top, titles, mistakes);
+  if (mistakes.none()) tell(shortfalls(top.bank), top, titles, mistakes);
   if (!mistakes.none()) return tl::unexpected(std::move(mistakes).in_order());
   return std::move(top.bank);
 }

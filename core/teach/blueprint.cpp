@@ -1,6 +1,7 @@
 #include "core/teach/blueprint.h"
 
 #include <map>
+#include <set>
 
 #include "core/teach/lines.h"
 
@@ -38,6 +39,17 @@ void check(const Draw& draw, std::size_t at, const Topic& topic, std::vector<Sho
 }
 
 }  // namespace
+
+std::vector<Shortfall> repeated_ids(const Bank& bank) {
+  std::vector<Shortfall> all;
+  std::set<std::string_view> ids;
+  for (std::size_t i = 0; i < bank.questions.size(); ++i)
+    if (!ids.insert(bank.questions[i].id).second)
+      all.push_back({Shortfall::Of::question, i,
+                     "Another question before it has the id " + quoted(bank.questions[i].id) + ".",
+                     "Give each its own."});
+  return all;
+}
 
 std::vector<Shortfall> shortfalls(const Bank& bank) {
   std::vector<Shortfall> all;

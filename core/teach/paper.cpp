@@ -70,9 +70,10 @@ std::vector<std::string> sorted(std::vector<std::string> ids) {
 }  // namespace
 
 Expected<Paper> draw_paper(const Bank& bank, std::uint64_t seed) {
-  if (auto missing = shortfalls(bank); !missing.empty())
-    return tl::unexpected(
-        Problem{"the bank " + bank.name, std::move(missing.front().what), std::move(missing.front().remedy)});
+  for (auto wrong : {repeated_ids(bank), shortfalls(bank)})
+    if (!wrong.empty())
+      return tl::unexpected(
+          Problem{"the bank " + bank.name, std::move(wrong.front().what), std::move(wrong.front().remedy)});
   return drawn(bank, seed);
 }
 

@@ -155,7 +155,9 @@ TEST_CASE("A bank that can't fill its blueprint draws no paper, and says why", "
   Bank one = small_bank();
   one.questions.erase(one.questions.begin(), one.questions.begin() + 4);
   one.draws.erase(one.draws.begin());
-  for (const Bank& bank : {few, critical, undrawn, one, Bank{}}) {
+  Bank twice = small_bank();
+  twice.questions[3].id = twice.questions[1].id;
+  for (const Bank& bank : {few, critical, undrawn, one, twice, Bank{}}) {
     const auto paper = draw_paper(bank, 1);
     REQUIRE_FALSE(paper);
     CHECK(paper.error().what.ends_with('.'));
