@@ -18,16 +18,15 @@ struct PaperFigures {
   friend bool operator==(const PaperFigures&, const PaperFigures&) = default;
 };
 
-/// - kr20: G. F. Kuder, M. W. Richardson, The theory of the estimation of test reliability, Psychometrika
-/// 2:151-160
-///   (1937), formula (20); kr21: their formula (21), which needs no more than the papers' length, mean and
-///   variance, so that it also stands where papers are drawn at random. Both on whole questions right, with
-///   variances over n.
-/// - alpha: L. J. Cronbach, Coefficient alpha and the internal structure of tests, Psychometrika 16:297-334
-/// (1951), on
-///   scores with their parts.
-/// - standard_error: deviation * sqrt(1 - reliability), by KR-20, or by KR-21 where not all were asked the
-/// same. All sums are exact; only the last step is in floating point.
+/// KR-20 and KR-21 are formulas (20) and (21) of G. F. Kuder, M. W. Richardson, The theory of the estimation
+/// of test reliability, Psychometrika 2:151-160 (1937), on whole questions right, with variances over n. The
+/// latter needs no more than the papers' length, mean and variance, so that it also stands where papers are
+/// drawn at random.
+/// Alpha is that of L. J. Cronbach, Coefficient alpha and the internal structure of tests, Psychometrika
+/// 16:297-334 (1951), on scores with their parts.
+/// The standard error is deviation * sqrt(1 - reliability), by KR-20, or by KR-21 where not all were asked
+/// the same.
+/// All sums are exact; only the last step is in floating point.
 PaperFigures paper_figures(std::span<const SeenAttempt> attempts);
 
 }  // namespace wm::teach

@@ -18,14 +18,11 @@ struct ChoiceFigures {
   friend bool operator==(const ChoiceFigures&, const ChoiceFigures&) = default;
 };
 
-/// - difficulty: the share that had it right.
-/// - with_total: the point-biserial correlation of right or wrong with the share right of the whole paper,
-/// which for
-///   papers of one length is that with the score; it is Pearson's product-moment coefficient where one
-///   variable is 0 or 1.
-/// - with_rest: the same without the question itself, which would be in both: S. Henrysson, Correction of
-/// item-total
-///   correlations in item analysis, Psychometrika 28:211-218 (1963).
+/// Difficulty is the share that had it right.
+/// With the total: the point-biserial correlation of right or wrong with the share right of the whole paper
+/// (for papers of one length, with the score), which is Pearson's coefficient where one variable is 0 or 1.
+/// With the rest: the same without the question itself, which would be in both: S. Henrysson, Correction of
+/// item-total correlations in item analysis, Psychometrika 28:211-218 (1963).
 struct QuestionFigures {
   std::string question, topic;
   int revision = 1;
