@@ -1,8 +1,11 @@
 #pragma once
 // Run sheets: what is witnessed at a machine, line by line, in the order of the work.
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
+
+#include "core/sheet/measure.h"
 
 namespace wm {
 
@@ -10,6 +13,7 @@ struct SheetLine {
   std::string text;
   std::string says;       // what is said meanwhile; may be empty
   bool critical = false;  // must be shown unasked before a pass
+  std::optional<Measure> measure = {};
   friend bool operator==(const SheetLine&, const SheetLine&) = default;
 };
 

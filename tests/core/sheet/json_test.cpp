@@ -75,6 +75,71 @@ TEST_CASE(
                  revision + "}") == Places{"/revision"});
 }
 
+TEST_CASE(
+    "Lines that measure are read with the units in which they are written, and written back as the same") {
+  const auto sheet = read_sheet(
+      R"({"sheet": "s", "revision": 1, "class": "c", "checkout": "k", "sections": [{"section": "a", "lines": [
+    {"text": "x", "says": "y", "critical": true, "measure": {"kind": "thickness", "nominal": "1 3/8 in", "below": "0 in", "above": "0.3 mm", "instrument": "0.001 in"}},
+    {"text": "x", "measure": {"kind": "angle", "nominal": "90 deg", "below": "0.2 deg", "above": "1/3 deg", "instrument": "0.1 deg"}},
+    {"text": "x", "measure": {"kind": "squareness", "at_most": "0.004 in", "over": "4 in", "instrument": "0.001 in"}},
+    {"text": "x", "measure": {"kind": "flatness", "at_most": "0.2 mm", "over": "60 cm", "instrument": "0.05 mm"}}]}]})");
+  REQUIRE(sheet);
+  const auto lines = lines_of(*sheet);
+  CHECK(lines[0]->measure ==
+        Measure{MeasureKind::thickness, SizeToMeasure{{fraction(11, 8), LengthUnit::inch},
+                                                      {fraction(0), LengthUnit::inch},
+                                                      {fraction(3, 10), LengthUnit::millimetre},
+                                                      {fraction(1, 1000), LengthUnit::inch}}});
+  CHECK(lines[1]->measure ==
+        Measure{MeasureKind::angle,
+                AngleToMeasure{{fraction(90)}, {fraction(1, 5)}, {fraction(1, 3)}, {fraction(1, 10)}}});
+  CHECK(lines[2]->measure->kind == MeasureKind::squareness);
+  CHECK(std::get<GapToMeasure>(lines[3]->measure->what).over == Length{fraction(60), LengthUnit::centimetre});
+  CHECK(read_sheet(to_json(*sheet)) == *sheet);
+}
+
+TEST_CASE("A mistake in what a line measures is named by its JSON pointer") {
+  const auto of = [](const std::string& measure) {
+    Places found = places(
+        R"({"sheet": "s", "revision": 1, "class": "c", "checkout": "k", "sections": [{"section": "a", "lines": [
+      {"text": "x", "measure": )" +
+        measure + "}]}]}");
+    for (std::string& place : found) {
+      REQUIRE(place.starts_with("/sections/0/lines/0/measure"));
+      place.erase(0, 27);
+    }
+    return found;
+  };
+  const auto thickness = [&](const std::string& nominal, const std::string& above,
+                             const std::string& instrument) {
+    return of(R"({"kind": "thickness", "below": "0 in", "nominal": ")" + nominal + R"(", "above": ")" +
+              above + R"(", "instrument": ")" + instrument + "\"}");
+  };
+  CHECK(thickness("1 in", "1/64 in", "1/64 in").empty());
+  CHECK(thickness("1 in", "1/64 in", "1/63 in") == Places{"/instrument"});
+  CHECK(thickness("1 in", "0 in", "0.001 in") == Places{"/instrument"});
+  CHECK(thickness("1 in", "1/64 in", "0 in") == Places{"/instrument"});
+  CHECK(thickness("0 in", "1/64 in", "1/64 in") == Places{"/nominal"});
+  CHECK(thickness("1", "1/64 in", "1/64 in") == Places{"/nominal"});
+  CHECK(thickness("1 in", "-1/64 in", "1/64 in") == Places{"/above"});
+  CHECK(thickness("1 in", "a bit", "1/64 in") == Places{"/above"});
+  CHECK(of("7") == Places{""});
+  CHECK(of("{}") == Places{""});
+  CHECK(of(R"({"kind": "colour", "nominal": 5})") == Places{"/kind"});
+  CHECK(
+      of(R"({"kind": "angle", "nominal": "90 in", "below": "1 deg", "above": "1 deg", "instrument": "1 deg"})") ==
+      Places{"/nominal"});
+  CHECK(
+      of(R"({"kind": "angle", "nominal": 90, "below": "1 deg", "above": "1 deg", "instrument": "0 deg"})") ==
+      Places{"/nominal", "/instrument"});
+  CHECK(of(R"({"kind": "flatness", "at_most": "0.01 in", "over": "0 in", "instrument": "0.001 in"})") ==
+        Places{"/over"});
+  CHECK(
+      of(R"({"kind": "flatness", "at_most": "0.01 in", "over": "1 ft", "instrument": "0.001 in", "nominal": "1 in"})") ==
+      Places{"/nominal"});
+  CHECK(of(R"({"kind": "squareness", "at_most": "0.01 in", "instrument": "0.001 in"})") == Places{""});
+}
+
 TEST_CASE("What is no JSON is named by line and column") {
   CHECK(places("{\"sheet\": \"s\",\n  \"revision\": }") == Places{"line 2, column 15"});
   CHECK(places("").size() == 1);

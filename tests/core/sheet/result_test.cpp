@@ -102,6 +102,45 @@ TEST_CASE("Marks that are missing at the end are no marks, and marks beyond the 
   CHECK(result_of(sheet, three, {}).suggested == Suggested::passed);
 }
 
+TEST_CASE("What a line measures counts beside its mark as the rule says, for every line and mark") {
+  const Measure inch{
+      MeasureKind::thickness,
+      SizeToMeasure{{fraction(1)}, {fraction(1, 100)}, {fraction(1, 100)}, {fraction(1, 1000)}}};
+  const MaybeMeasured none, within = Measured{fraction(1), fraction(1, 1000), {}},
+                            out = Measured{fraction(102, 100), fraction(1, 1000), {}},
+                            coarse = Measured{fraction(1), fraction(1, 16), {}},
+                            coarse_and_out = Measured{fraction(2), fraction(1, 16), {}};
+  std::vector<Seen> made;
+  each_sheet(1, made, [&] {
+    const Seen seen = made[0];
+    const Sheet sheet{"s", 1, "c", "c", "", {{"before", {{"a", "", seen.critical, inch}}}}};
+    const auto suggested = [&](const MaybeMeasured& measured) {
+      const SheetResult result =
+          result_of(sheet, std::vector{seen.first}, std::vector{seen.second}, std::vector{measured});
+      CHECK((result.to_measure.size() == 1) == (result.critical_missed.empty() && result.missed.empty() &&
+                                                measured != within && measured != out));
+      return result.suggested;
+    };
+    const Suggested by_mark = judge(made);
+    // Without a good measure nothing passes, and a miss is a miss.
+    const Suggested unmeasured = by_mark == Suggested::failed ? Suggested::failed : Suggested::not_finished;
+    const bool missed = seen.first == Mark::not_shown ||
+                        (seen.first == Mark::shown_when_asked && seen.second == Mark::not_shown);
+    for (const MaybeMeasured& measured : {none, coarse, coarse_and_out})
+      CHECK(suggested(measured) == (missed && !seen.critical ? Suggested::passed : unmeasured));
+    CHECK(suggested(out) == (seen.critical ? Suggested::failed : Suggested::passed));
+    CHECK(suggested(within) == (seen.first == Mark::none ? Suggested::passed : by_mark));
+    CHECK(result_of(sheet, std::vector{seen.first}, std::vector{seen.second}).suggested == by_mark);
+  });
+}
+
+TEST_CASE("A measure at a line that asks for none is nothing") {
+  const Sheet sheet{"s", 1, "c", "c", "", {{"before", {{"a", "", true}}}}};
+  const std::vector<MaybeMeasured> far{Measured{fraction(9), fraction(1, 1000), {}}};
+  CHECK(result_of(sheet, std::vector{Mark::none}, {}, far).suggested == Suggested::not_finished);
+  CHECK(result_of(sheet, std::vector{Mark::shown}, {}, far).suggested == Suggested::passed);
+}
+
 TEST_CASE(
     "A pass can be signed only where nothing critical is open, and nothing but a fail after a critical "
     "miss") {

@@ -1,0 +1,110 @@
+#include "core/teach/lines.h"
+
+#include <algorithm>
+
+namespace wm::teach {
+namespace {
+
+constexpr std::size_t most_mistakes = 1000, longest_line = 8000;
+
+bool goes_on(char c) { return (static_cast<unsigned char>(c) & 0xC0) == 0x80; }
+
+/// How many bytes the first character takes; 0 where that is no UTF-8 (RFC 3629, section 4).
+std::size_t character(std::string_view text, char32_t& code) {
+  const auto first = static_cast<unsigned char>(text[0]);
+  const std::size_t size = first < 0x80 ? 1 : first < 0xC2 ? 0 : first < 0xE0 ? 2 : first < 0xF0 ? 3 : 4;
+  if (size == 0 || first > 0xF4 || text.size() < size) return 0;
+  code = size == 1 ? first : first & (0xFFu >> (size + 1));
+  for (std::size_t i = 1; i < size; ++i) {
+    if (!goes_on(text[i])) return 0;
+    code = code << 6 | (static_cast<unsigned char>(text[i]) & 0x3F);
+  }
+  const bool too_long = (size == 3 && code < 0x800) || (size == 4 && code < 0x10000);
+  return too_long || (code >= 0xD800 && code < 0xE000) || code > 0x10FFFF ? 0 : size;
+}
+
+/// Also the separators of lines and paragraphs, which would break what is one line here.
+bool is_control(char32_t code) {
+  return (code < 0x20 && code != '\t') || (code >= 0x7F && code < 0xA0) || code == 0x2028 || code == 0x2029;
+}
+
+bool can_be_shown(const Line& line, Mistakes& mistakes) {
+  if (line.text.size() > longest_line) {
+    mistakes.add(line.number, "This line has more than 8,000 bytes.", "Break it; an indented line goes on.");
+    return false;
+  }
+  for (std::string_view rest = line.text; !rest.empty();) {
+    char32_t code = 0;
+    const std::size_t size = character(rest, code);
+    if (size == 0) {
+      mistakes.add(line.number, "Some of this line is not UTF-8.", "Save the file as UTF-8.");
+      return false;
+    }
+    if (is_control(code)) {
+      mistakes.add(line.number, "There is a character here that can't be shown.", "Take it out.");
+      return false;
+    }
+    rest.remove_prefix(size);
+  }
+  return true;
+}
+
+std::string_view without_end(std::string_view line) {
+  return line.substr(0, line.find_last_not_of(" \t\r") + 1);  // 0 where there is nothing else
+}
+
+}  // namespace
+
+void Mistakes::add(std::size_t line, std::string what, std::string remedy) {
+  if (found_.size() == most_mistakes) {
+    ++more_;
+    return;
+  }
+  found_.push_back({line, std::move(what), std::move(remedy)});
+}
+
+std::vector<Problem> Mistakes::in_order() && {
+  std::stable_sort(found_.begin(), found_.end(),
+                   [](const Found& a, const Found& b) { return a.line < b.line; });
+  std::vector<Problem> problems;
+  for (Found& f : found_)
+    problems.push_back({"line " + std::to_string(f.line), std::move(f.what), std::move(f.remedy)});
+  if (more_ > 0)
+    problems.push_back({"", "There are " + std::to_string(more_) + " more mistakes.",
+                        "Correct those before this one, then read the file again."});
+  return problems;
+}
+
+std::vector<Line> lines_of(std::string_view text, Mistakes& mistakes) {
+  std::vector<Line> lines;
+  for (std::size_t number = 1; !text.empty(); ++number) {
+    const std::size_t end = std::min(text.find('\n'), text.size());
+    const Line line{number, without_end(text.substr(0, end))};
+    text.remove_prefix(std::min(end + 1, text.size()));
+    if (line.text.empty() || line.text.front() == '#') continue;
+    if (can_be_shown(line, mistakes)) lines.push_back(line);
+  }
+  return lines;
+}
+
+std::string plain_words(std::string_view text) {
+  std::string words;
+  for (;;) {
+    const std::size_t begin = text.find_first_not_of(" \t\r\n");
+    if (begin == std::string_view::npos) return words;
+    text.remove_prefix(begin);
+    const std::size_t end = std::min(text.find_first_of(" \t\r\n"), text.size());
+    words.append(words.empty() ? "" : " ").append(text.substr(0, end));
+    text.remove_prefix(end);
+  }
+}
+
+std::string quoted(std::string_view text) {
+  constexpr std::size_t longest = 60;
+  if (text.size() <= longest) return "\"" + std::string(text) + "\"";
+  std::size_t end = longest;
+  while (goes_on(text[end])) --end;
+  return "\"" + std::string(text.substr(0, end)) + "…\"";
+}
+
+}  // namespace wm::teach
