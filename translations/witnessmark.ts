@@ -4774,7 +4774,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>At this computer, left alone, it goes back to nobody</source>
+        <source>Untouched, this computer goes back to nobody</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -67,7 +67,7 @@ SeatPage::SeatPage(Session& session, QWidget* parent)
   column->addSpacing(6);
   column->addWidget(sit);
   column->addSpacing(24);
-  column->addWidget(field_label(tr("At this computer, left alone, it goes back to nobody"), alone_));
+  column->addWidget(field_label(tr("Untouched, this computer goes back to nobody"), alone_));
   column->addWidget(alone_);
   column->addStretch(1);
   auto* row = new QHBoxLayout(this);

@@ -32,12 +32,12 @@ Problem not_written(const std::string& to, const QSqlError& error, Problem probl
 Expected<std::int64_t> read_back(const std::string& path) {
   auto connection = open_to_read(path);
   if (!connection) return tl::make_unexpected(connection.error());
-  if (auto fine = check_every_page(**connection); !fine) return tl::make_unexpected(fine.error());
+  if (auto fine = check_pages(**connection); !fine) return tl::make_unexpected(fine.error());
   return commits_in(**connection);
 }
 
 Expected<std::int64_t> copy_once(Connection& from, const std::string& to, bool& moved_on) {
-  const auto before = verify::File::open(from.path());
+  const auto before = from.value(dialect::others_commits);
   if (!before) return tl::make_unexpected(before.error());
   QSqlError error;
   if (auto done = from.run(dialect::copy_into, {text(to)}, error); !done)
@@ -49,12 +49,11 @@ Expected<std::int64_t> copy_once(Connection& from, const std::string& to, bool& 
   if (!commits) return commits;
   const auto copied = verify::File::open(to);
   if (!copied) return tl::make_unexpected(copied.error());
-  if (same_content(*copied, *before)) return commits;
+  if (same_content(*copied, from.path())) return commits;
   // Another program may have entered something between the two looks.
-  const auto after = verify::File::open(from.path());
+  const auto after = from.value(dialect::others_commits);
   if (!after) return tl::make_unexpected(after.error());
-  if (same_content(*copied, *after)) return commits;
-  moved_on = !same_content(*after, *before);
+  moved_on = *after != *before;
   return refuse(to, "The copy differs from the store.",
                 "Check the disk that it was written to, or choose another folder.");
 }

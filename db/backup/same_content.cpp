@@ -16,8 +16,8 @@ bool same_cell(const Rows& a, const Rows& b, int column) {
   return a.is_whole(column) ? a.whole(column) == b.whole(column) : a.bytes(column) == b.bytes(column);
 }
 
-bool same_rows(const File& one, const File& other, const std::string& sql) {
-  Rows a = one.rows(sql.c_str()), b = other.rows(sql.c_str());
+bool same_rows(const File& one, const File& other, const char* sql) {
+  Rows a = one.rows(sql), b = other.rows(sql);
   for (;;) {
     const bool more = a.next();
     if (more != b.next()) return false;
@@ -28,6 +28,12 @@ bool same_rows(const File& one, const File& other, const std::string& sql) {
   }
 }
 
+std::string in_marks(std::string_view name, char mark) {
+  std::string out(1, mark);
+  for (const char c : name) out.append(c == mark ? 2 : 1, c);
+  return out + mark;
+}
+
 std::vector<std::string> tables_of(const File& file) {
   std::vector<std::string> tables;
   for (Rows rows = file.rows(dialect::read_schema); rows.next();)
@@ -35,14 +41,44 @@ std::vector<std::string> tables_of(const File& file) {
   return tables;
 }
 
+/// How many rows of a table the file has, or SQLite's statement finds; -1 where it can't be read.
+std::int64_t counted(const File& file, const std::string& sql) {
+  Rows rows = file.rows(sql.c_str());
+  return rows.next() ? rows.whole(0) : -1;
+}
+
+/// Those of both whose key and every other column are the same.
+std::string in_both(const File& file, const std::string& table) {
+  std::string key, columns;
+  for (Rows rows =
+           file.rows(("SELECT name, pk FROM pragma_table_info(" + in_marks(table, '\'') + ")").c_str());
+       rows.next();) {
+    const std::string column = in_marks(rows.bytes(0), '"'), a = "a." + column, b = "b." + column;
+    (rows.whole(1) > 0 ? key : columns) +=
+        " AND " + a + " IS " + b + " AND typeof(" + a + ") = typeof(" + b + ")";
+  }
+  if (key.empty()) key = " AND a.rowid = b.rowid";
+  return "SELECT count(*) FROM main." + in_marks(table, '"') + " a CROSS JOIN other." + in_marks(table, '"') +
+         " b WHERE 1" + key + columns;
+}
+
+bool same_table(const File& file, const std::string& table) {
+  const std::string all = "SELECT count(*) FROM ";
+  const std::int64_t rows = counted(file, all + "main." + in_marks(table, '"'));
+  return rows >= 0 && rows == counted(file, all + "other." + in_marks(table, '"')) &&
+         rows == counted(file, in_both(file, table));
+}
+
 }  // namespace
 
-bool same_content(const File& a, const File& b) {
+bool same_content(const File& file, const std::string& other) {
+  const auto beside = File::open(other);
+  if (!beside) return false;
   for (const char* sql : {dialect::read_schema, dialect::read_application_id, dialect::read_version})
-    if (!same_rows(a, b, sql)) return false;
-  for (const std::string& table : tables_of(a))
-    // Each table's first column, or the first two, are its key.
-    if (!same_rows(a, b, "SELECT * FROM " + table + " ORDER BY 1, 2")) return false;
+    if (!same_rows(file, *beside, sql)) return false;
+  if (!file.run("ATTACH " + in_marks(other, '\'') + " AS other")) return false;
+  for (const std::string& table : tables_of(file))
+    if (!same_table(file, table)) return false;
   return true;
 }
 

@@ -190,6 +190,7 @@ Expected<std::string> first_command(Connection& connection) {
 }
 
 Expected<void> check_every_page(Connection& connection) { return check_by(connection, dialect::whole_check); }
+Expected<void> check_pages(Connection& connection) { return check_by(connection, dialect::quick_check); }
 
 Expected<std::unique_ptr<Connection>> open_file(const std::string& path, const StoreOptions& options) {
   if (auto fine = check_file(path); !fine) return tl::make_unexpected(fine.error());

@@ -22,6 +22,7 @@ class CommandsTest : public QObject {
     QProcess program;
     QProcessEnvironment own = QProcessEnvironment::systemEnvironment();
     for (const char* place : {"HOME", "XDG_CONFIG_HOME", "XDG_DATA_HOME"}) own.insert(place, home_.path());
+    own.insert("DBUS_SESSION_BUS_ADDRESS", "disabled:");
     program.setProcessEnvironment(own);
     program.start(WM_PROGRAM, words);
     if (!program.waitForFinished(60'000)) return {-1, {}, program.errorString()};
@@ -57,6 +58,21 @@ class CommandsTest : public QObject {
     QVERIFY2(found.out.contains("trigger records_update"), qPrintable(found.out));
     QVERIFY2(found.out.contains("record 2, kind: quiz; should be: "), qPrintable(found.out));
     QVERIFY(found.out.contains("NOT FINE"));
+  }
+
+  void without_a_keyring_the_secret_lies_in_its_file_and_one_that_is_shut_is_said() {
+    ListsShop shop;
+    QCOMPARE(run({"verify", shop.file("shop.wm")}).returned, 0);
+    QFile secret(home_.filePath("witnessmark/secret"));
+    QVERIFY(secret.open(QIODevice::ReadWrite));
+    QCOMPARE(secret.readAll().trimmed().size(), 64);
+    secret.resize(0);
+    secret.write("in the system's keyring\n");
+    secret.close();
+    const Said shut = run({"verify", shop.file("shop.wm")});
+    QCOMPARE(shut.returned, 0);
+    QVERIFY2(shut.out.contains("lies in the system's keyring, which does not open"), qPrintable(shut.out));
+    QVERIFY(secret.remove());
   }
 
   void verify_refuses_what_is_no_root_and_what_is_no_store() {
