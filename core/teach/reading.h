@@ -46,7 +46,7 @@ bool is_tag(const Line& line);
 bool looks_marked(std::string_view text);
 
 /// Fills in wordings, and for the kinds that have choices which are right.
-void settle(Question& question, std::size_t title, std::vector<RawWording> raw,
+void settle(Question& question, std::size_t title, const std::vector<RawWording>& raw,
             const std::vector<std::string>& languages, Mistakes& mistakes);
 
 }  // namespace wm::teach

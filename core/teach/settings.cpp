@@ -19,8 +19,8 @@ std::string listed(const std::vector<std::string_view>& once, const std::vector<
 
 }  // namespace
 
-Settings::Settings(std::size_t title, std::span<const Line> lines, std::vector<std::string_view> once,
-                   std::vector<std::string_view> lists, Mistakes& mistakes)
+Settings::Settings(std::size_t title, std::span<const Line> lines, const std::vector<std::string_view>& once,
+                   const std::vector<std::string_view>& lists, Mistakes& mistakes)
     : title_(title), mistakes_(mistakes) {
   for (const Line& line : lines) take(line, once, lists);
 }

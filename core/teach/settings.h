@@ -17,8 +17,8 @@ struct Setting {
 class Settings {
  public:
   /// `title` is the line that a missing setting is told of. The keys of `lists` may stand many times.
-  Settings(std::size_t title, std::span<const Line> lines, std::vector<std::string_view> once,
-           std::vector<std::string_view> lists, Mistakes& mistakes);
+  Settings(std::size_t title, std::span<const Line> lines, const std::vector<std::string_view>& once,
+           const std::vector<std::string_view>& lists, Mistakes& mistakes);
 
   std::size_t title() const { return title_; }
   Mistakes& mistakes() const { return mistakes_; }

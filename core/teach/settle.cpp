@@ -74,9 +74,9 @@ void set_right(Kind& kind, const RawWording& raw, Mistakes& mistakes) {
   }
 }
 
-Wording wording_from(RawWording raw) {
-  Wording wording{std::move(raw.language), std::move(raw.text), {}, std::move(raw.reason)};
-  for (RawChoice& choice : raw.choices) wording.choices.push_back(std::move(choice.text));
+Wording wording_from(const RawWording& raw) {
+  Wording wording{raw.language, raw.text, {}, raw.reason};
+  for (const RawChoice& choice : raw.choices) wording.choices.push_back(choice.text);
   return wording;
 }
 
@@ -100,7 +100,7 @@ void check_languages(const std::vector<RawWording>& raw, const std::vector<std::
 
 }  // namespace
 
-void settle(Question& question, std::size_t title, std::vector<RawWording> raw,
+void settle(Question& question, std::size_t title, const std::vector<RawWording>& raw,
             const std::vector<std::string>& languages, Mistakes& mistakes) {
   check_languages(raw, languages, mistakes);
   const RawWording* measure = nullptr;
