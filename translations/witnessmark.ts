@@ -3233,15 +3233,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Everything is worked out again from the records, and every signature verified: what was altered, added, removed or cut off behind the program&apos;s back is found and named. Against a root from a paper that was printed earlier, nothing before it can have been made anew.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The file is being looked through. The other pages can be used meanwhile.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>It could not be looked through.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything is worked out again from the records, and every signature since the last look is verified: what was altered, added, removed or cut off behind the program&apos;s back is found and named. Against a root from a paper that was printed earlier, nothing before it can have been made anew.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4139,7 +4139,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Four digits are enough for this station, which wrong ones slow down. Whoever takes the shop&apos;s file away tries all of them within minutes: eight digits or more hold out. What is signed with the PIN stays safe even then: its key needs this computer&apos;s own secret too, which is not in that file.</source>
+        <source>Four digits are enough for this station, which wrong ones slow down. Whoever takes the shop&apos;s file away tries all of them within minutes; each digit more makes that ten times as long. What is signed with the PIN stays safe even then: its key needs this computer&apos;s own secret too, which is not in that file.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -59,9 +59,11 @@ LookView::LookView(Session& session, QWidget* parent)
   layout->setSpacing(10);
   layout->addWidget(role_label("large", tr("Look the shop's file through")));
   layout->addWidget(role_label(
-      "body", tr("Everything is worked out again from the records, and every signature verified: what was "
-                 "altered, added, removed or cut off behind the program's back is found and named. Against a "
-                 "root from a paper that was printed earlier, nothing before it can have been made anew.")));
+      "body",
+      tr("Everything is worked out again from the records, and every signature since the last look is "
+         "verified: what was altered, added, removed or cut off behind the program's back is found and "
+         "named. Against a root from a paper that was printed earlier, nothing before it can have been "
+         "made anew.")));
   layout->addWidget(root_);
   auto* buttons = new QHBoxLayout;
   buttons->addWidget(look_);

@@ -310,10 +310,11 @@ void PeoplePage::choose_pin(const db::Person& person) {
   auto* again = form->line(tr("The same again"), "pin_again");
   for (QLineEdit* field : {pin, again}) field->setEchoMode(QLineEdit::Password);
   form->say(tr("Let %1 type it, out of sight.").arg(person_name(person)));
-  form->say(
-      tr("Four digits are enough for this station, which wrong ones slow down. Whoever takes the shop's file "
-         "away tries all of them within minutes: eight digits or more hold out. What is signed with the PIN "
-         "stays safe even then: its key needs this computer's own secret too, which is not in that file."));
+  form->say(tr(
+      "Four digits are enough for this station, which wrong ones slow down. Whoever takes the shop's file "
+      "away tries all of them within minutes; each digit more makes that ten times as long. What is signed "
+      "with the PIN stays safe even then: its key needs this computer's own secret too, which is not in "
+      "that file."));
   run_form(
       form, tr("PIN of %1 chosen.").arg(person_name(person)),
       [this, pin, again, id = person.id]() -> Expected<db::Committed> {

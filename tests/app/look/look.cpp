@@ -153,6 +153,9 @@ std::vector<View> views(Session& session) {
          w.current()->findChild<QLineEdit*>("search")->setText("passed the check-out");
          press(w, "strike_out");
        }},
+      {"journal-look", [](MainWindow& w) { press(w, "journal", "look"); }},
+      {"people-give-out", [](MainWindow& w) { press(w, "people", "give_out"); }},
+      {"people-pin", [](MainWindow& w) { press(w, "people", "pin"); }},
       {"emergency", [](MainWindow& w) { w.go(place("emergency")); }},
       {"seat", [](MainWindow& w) { w.go(place("seat")); }},
   };
