@@ -4142,6 +4142,142 @@
         <source>Four digits are enough for this station, which wrong ones slow down. Whoever takes the shop&apos;s file away tries all of them within minutes; each digit more makes that ten times as long. What is signed with the PIN stays safe even then: its key needs this computer&apos;s own secret too, which is not in that file.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>choose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>everything</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tier %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is chosen yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose everything, a tier or a machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is no date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type it as 25 Nov 2026, or leave it empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Assesses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End this appointment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From now on they assess nobody by it. What they have signed before goes on counting.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The appointment has ended.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Appoint %1 to assess</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Appoint them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They assess</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what they may use without a supervisor themselves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the start, whatever they may use themselves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody must check out the first assessors: who assesses from the start does so for a time only. An appointment says who may sign a check-out; it is no permission at a machine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is appointed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pause %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pause them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why; for instructors and managers only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They use nothing of it, with a supervisor or without, through that day or as long as nobody ends it. The desk reads only that they are asked to speak to the manager.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is paused.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no reason yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write why they are paused</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Appoint to assess</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::PersonBox</name>

@@ -2,26 +2,13 @@
 #include "app/lists/record_reader.h"
 #include "app/lists/second_fields.h"
 #include "app/people/people_page.h"
+#include "app/people/running.h"
 #include "app/widgets/key_button.h"
 #include "app/widgets/person_box.h"
 #include "app/words/words.h"
 
 namespace wm::app {
 namespace {
-
-/// Whether the pause is on: begun, not struck out, not over by itself, not ended.
-bool is_on(const Session& session, const db::Entry& entry, const Suspend& pause) {
-  const auto& entries = session.store().entries();
-  const Instant now = session.known().value_or(session.now());
-  if (!session.counts(entry) || entry.at > now ||
-      (pause.until && now >= session.zone().start(*pause.until + 1)))
-    return false;
-  return std::ranges::none_of(entries, [&](const db::Entry& each) {
-    const auto* fact = std::get_if<Fact>(&each.fact);
-    const auto* end = fact && session.counts(each) ? std::get_if<Reinstate>(fact) : nullptr;
-    return end != nullptr && end->suspension == entry.id && each.at <= now;
-  });
-}
 
 bool signs(const Session& session, const PersonId& person) {
   const auto role = session.role_of(person);
@@ -35,9 +22,8 @@ void PeoplePage::pauses(const db::Person& person) {
   const RecordReader reader = record_reader(session());
   bool first = true;
   for (const db::Entry& entry : store.entries()) {
-    const auto* fact = std::get_if<Fact>(&entry.fact);
-    const auto* pause = fact ? std::get_if<Suspend>(fact) : nullptr;
-    if (!pause || session().joined(pause->person) != person.id || !is_on(session(), entry, *pause)) continue;
+    const auto* paused = running<Suspend, Reinstate>(session(), entry, &Reinstate::suspension);
+    if (!paused || session().joined(paused->person) != person.id) continue;
     if (first) panel_->section(tr("Paused"));
     first = false;
     panel_->paragraph(record_sentence(entry, reader));

@@ -99,6 +99,7 @@ void PeoplePage::describe(const QString& id) {
     details(*person);
     joined_entries(person->id);
     pauses(*person);
+    appointments(*person);
     weekly_hours(*person);
     close_ones(*person);
     actions(*person);
@@ -228,6 +229,10 @@ void PeoplePage::actions(const db::Person& person) {
 void PeoplePage::manager_actions(const db::Person& person) {
   panel_->button(tr("Role at the desk"), QKeySequence("Ctrl+R"), [this, person] { give_role(person); })
       ->setObjectName("role");
+  panel_->button(tr("Appoint to assess"), QKeySequence("Ctrl+Shift+A"), [this, person] { appoint(person); })
+      ->setObjectName("appoint");
+  panel_->button(tr("Pause"), QKeySequence("Ctrl+Shift+S"), [this, person] { pause(person); })
+      ->setObjectName("pause");
   panel_->button(tr("Join another entry"), QKeySequence("Ctrl+J"), [this, person] { join(person); })
       ->setObjectName("join");
   panel_->button(tr("Add weekly hours"), QKeySequence("Ctrl+T"), [this, person] { add_hours(person); })

@@ -27,6 +27,10 @@ class PeoplePage : public ListPage {
   void weekly_hours(const db::Person& person);
   void pauses(const db::Person& person);
   void end_pause(const RecordId& id);
+  void appointments(const db::Person& person);
+  void end_appointment(const RecordId& id);
+  void appoint(const db::Person& person);
+  void pause(const db::Person& person);
   void close_ones(const db::Person& person);
   void name_close(const db::Person& person);
   void actions(const db::Person& person);

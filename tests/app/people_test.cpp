@@ -375,6 +375,63 @@ class PeopleTest : public QObject {
     shop.sit("dee");
     QVERIFY(!box->isVisible());
   }
+
+  void a_manager_appoints_an_assessor_and_ends_it() {
+    ListsShop shop;
+    shop.sit("mia");
+    PeoplePage page(shop.session());
+    shop.show(page);
+    page.findChild<ListView*>("list")->choose("olga");
+    const auto able = [&] {
+      return shop.session().decider().able_to_assess("olga", "bandsaw", shop.session().now());
+    };
+    QVERIFY(!able());
+    press(page, Qt::Key_A, Qt::ControlModifier | Qt::ShiftModifier);
+    press(page, Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY(page.findChild<QLabel*>("problem")->isVisible());  // nothing is chosen yet
+    auto* scope = page.findChild<QComboBox*>("scope");
+    scope->setCurrentIndex(scope->findData("target bandsaw"));
+    auto* by = page.findChild<QComboBox*>("founding");
+    by->setCurrentIndex(by->findData("founding"));
+    press(page, Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY(page.findChild<QLabel*>("problem")->isVisible());  // from the start: only for a time
+    by->setCurrentIndex(by->findData("own"));
+    press(page, Qt::Key_Return, Qt::ControlModifier);
+    shop.wait(60);
+    QVERIFY(able());  // whose own check-out is in force
+    page.findChild<ListView*>("list")->choose("olga");
+    QVERIFY2(seen_on(page).contains("appointed to assess"), qPrintable(seen_on(page)));
+    page.findChild<QPushButton*>("end_appointment")->click();
+    press(page, Qt::Key_Return, Qt::ControlModifier);
+    shop.wait(60);
+    QVERIFY(!able());
+    QVERIFY(!page.findChild<QPushButton*>("end_appointment"));
+  }
+
+  void a_manager_pauses_somebody_with_a_reason_and_through_a_day() {
+    ListsShop shop;
+    shop.sit("mia");
+    PeoplePage page(shop.session());
+    shop.show(page);
+    page.findChild<ListView*>("list")->choose("olga");
+    press(page, Qt::Key_S, Qt::ControlModifier | Qt::ShiftModifier);
+    auto* scope = page.findChild<QComboBox*>("scope");
+    scope->setCurrentIndex(scope->findData("tier 2"));
+    auto* through = page.findChild<QLineEdit*>("through");
+    through->setText("no day");
+    page.findChild<QLineEdit*>("why")->setText("left the guard off");
+    press(page, Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY(page.findChild<QLabel*>("problem")->isVisible());
+    through->setText("2026-03-20");
+    press(page, Qt::Key_Return, Qt::ControlModifier);
+    shop.wait(60);
+    Decider& decider = shop.session().decider();
+    const Instant now = shop.session().now();
+    QCOMPARE(decider.rung("olga", "bandsaw", now), Rung::barred);
+    QCOMPARE(decider.rung("olga", "bandsaw", now + 7 * 86400), Rung::independent);
+    page.findChild<ListView*>("list")->choose("olga");
+    QVERIFY(page.findChild<QPushButton*>("end_pause"));
+  }
 };
 
 QTEST_MAIN(PeopleTest)

@@ -155,6 +155,7 @@ std::vector<View> views(Session& session) {
        }},
       {"journal-look", [](MainWindow& w) { press(w, "journal", "look"); }},
       {"people-give-out", [](MainWindow& w) { press(w, "people", "give_out"); }},
+      {"people-appoint", [](MainWindow& w) { press(w, "people", "appoint"); }},
       {"people-pin", [](MainWindow& w) { press(w, "people", "pin"); }},
       {"emergency", [](MainWindow& w) { w.go(place("emergency")); }},
       {"seat", [](MainWindow& w) { w.go(place("seat")); }},
