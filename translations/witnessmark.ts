@@ -4219,18 +4219,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>what they may use without a supervisor themselves</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>from the start, whatever they may use themselves</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Somebody must check out the first assessors: who assesses from the start does so for a time only. An appointment says who may sign a check-out; it is no permission at a machine.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1 is appointed.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4276,6 +4264,18 @@
     </message>
     <message>
         <source>Pause</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by their own standing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the start, for a time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By their own standing: what they may use without a supervisor themselves. From the start: whatever they may use, since somebody must check out the first assessors. An appointment says who may sign a check-out; it is no permission at a machine.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -84,6 +84,9 @@ std::pair<QLineEdit*, QLineEdit*> Form::two_lines(const QString& left, const QSt
 QComboBox* Form::choice(const QString& words, const QString& name,
                         const std::vector<std::pair<QString, QString>>& choices) {
   auto* field = new QComboBox;
+  // As wide as the panel, however long a choice is.
+  field->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  field->setMinimumContentsLength(10);
   field->setObjectName(name);
   for (const auto& [value, shown] : choices) field->addItem(shown, value);
   fields_->addWidget(with_name(words, field));

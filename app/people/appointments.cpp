@@ -90,13 +90,15 @@ void PeoplePage::end_appointment(const RecordId& id) {
 void PeoplePage::appoint(const db::Person& person) {
   auto* form = new Form(tr("Appoint %1 to assess").arg(person_name(person)), tr("Appoint them"));
   QComboBox* scope = scope_choice(*form, session(), tr("Of what"));
-  QComboBox* by = form->choice(tr("They assess"), "founding",
-                               {{"own", tr("what they may use without a supervisor themselves")},
-                                {"founding", tr("from the start, whatever they may use themselves")}});
+  QComboBox* by =
+      form->choice(tr("They assess"), "founding",
+                   {{"own", tr("by their own standing")}, {"founding", tr("from the start, for a time")}});
   DateField* through = through_day(*form, session());
   form->say(
-      tr("Somebody must check out the first assessors: who assesses from the start does so for a time only. "
-         "An appointment says who may sign a check-out; it is no permission at a machine."));
+      tr("By their own standing: what they may use without a supervisor themselves. From the start: whatever "
+         "they "
+         "may use, since somebody must check out the first assessors. An appointment says who may sign a "
+         "check-out; it is no permission at a machine."));
   run_form(form, tr("%1 is appointed.").arg(person_name(person)),
            [this, scope, by, through, id = person.id]() -> Expected<db::Committed> {
              const auto extent = extent_of(*scope, *through);
