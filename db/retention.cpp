@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 #include <set>
+#include <unordered_map>
 
 #include "db/journal/subject.h"
 
@@ -41,14 +42,19 @@ bool paused(Decider& decider, const PersonId& person, Instant now) {
 }
 
 std::map<PersonId, Instant> last_named(const Store& store) {
-  std::map<PersonId, Instant> last;
+  // By the ids that the records have: whom each counts for is asked once.
+  std::unordered_map<PersonId, Instant> by_id;
   for (const Entry& entry : store.entries()) {
     if (entry.voided) continue;
     for (const PersonId& id : named_in(entry.fact)) {
-      if (id.empty()) continue;
-      Instant& at = last.try_emplace(store.joined(id), first_instant).first->second;
+      Instant& at = by_id.try_emplace(id, first_instant).first->second;
       at = std::max(at, entry.at);
     }
+  }
+  std::map<PersonId, Instant> last;
+  for (const auto& [id, named] : by_id) {
+    Instant& at = last.try_emplace(store.joined(id), first_instant).first->second;
+    at = std::max(at, named);
   }
   return last;
 }

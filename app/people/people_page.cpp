@@ -42,7 +42,7 @@ PeoplePage::PeoplePage(Session& session, QWidget* parent)
   connect(list_, &ListView::opened, this, [this](const QString& id) { go_to(id.toStdString()); });
   may_go_->setObjectName("may_go");
   filters_->addWidget(may_go_);
-  connect(may_go_, &QCheckBox::toggled, this, [this] { ListPage::refresh(); });
+  connect(may_go_, &QCheckBox::toggled, this, &PeoplePage::refresh);
 }
 
 void PeoplePage::open(const Place& place) {
@@ -60,7 +60,8 @@ void PeoplePage::refresh() {
   const bool manager = session().role() == db::Role::manager;
   may_go_->setVisible(manager);
   if (!manager) may_go_->setChecked(false);
-  if (const std::int64_t last = session().store().last_commit(); manager && last != gone_at_) {
+  const std::int64_t last = session().store().last_commit();
+  if (may_go_->isChecked() && last != gone_at_) {
     go_ = session().may_go();
     gone_at_ = last;
   }
@@ -122,7 +123,7 @@ void PeoplePage::details(const db::Person& person) {
   panel_->line(tr("Email"), words(person.email));
   panel_->line(tr("In an emergency"), words(person.emergency_contact));
   panel_->line(tr("At the desk as"), role_words(session().role_of(person.id)));
-  if (const db::MayGo* gone = session().role() == db::Role::manager ? may_go(person.id) : nullptr)
+  if (const db::MayGo* gone = may_go_->isChecked() ? may_go(person.id) : nullptr)
     panel_->paragraph(
         tr("The last record that names this person is of %1. By the rulebook the details may be "
            "blanked since %2.")

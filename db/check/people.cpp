@@ -8,14 +8,11 @@ namespace {
 Expected<void> check_details(const Case& c, const Person& person) {
   if (person.given.empty() && person.family.empty())
     return refuse("given", "The person has no name.", "Enter a given or a family name.");
-  for (const Person& other : c.memory.people()) {
-    if (other.id == person.id) continue;
-    if (!person.number.empty() && other.number == person.number)
-      return refuse("number", "The number " + person.number + " is " + c.memory.name(other.id) + "'s.",
-                    "Choose another number, or join the two entries if they are one person.");
-    if (!person.card.empty() && other.card == person.card)
-      return refuse("card", "This card is " + c.memory.name(other.id) + "'s.", "Choose another card.");
-  }
+  if (const Person* other = c.memory.other_with_number(person))
+    return refuse("number", "The number " + person.number + " is " + c.memory.name(other->id) + "'s.",
+                  "Choose another number, or join the two entries if they are one person.");
+  if (const Person* other = c.memory.other_with_card(person))
+    return refuse("card", "This card is " + c.memory.name(other->id) + "'s.", "Choose another card.");
   return {};
 }
 

@@ -70,6 +70,23 @@ void Memory::set_person(const Details& details, std::size_t position) {
     people_[found->second] = details.details;
     details_at_[found->second].push_back(position);
   }
+  if (!details.details.number.empty()) numbers_[details.details.number].push_back(found->second);
+  if (!details.details.card.empty()) cards_[details.details.card].push_back(found->second);
+}
+
+const Person* Memory::other_with(const std::unordered_map<std::string, Positions>& had,
+                                 std::string Person::*field, const Person& person) const {
+  for (const std::size_t i : at(had, person.*field))
+    if (people_[i].id != person.id && people_[i].*field == person.*field) return &people_[i];
+  return nullptr;
+}
+
+const Person* Memory::other_with_number(const Person& person) const {
+  return other_with(numbers_, &Person::number, person);
+}
+
+const Person* Memory::other_with_card(const Person& person) const {
+  return other_with(cards_, &Person::card, person);
 }
 
 void Memory::set_pin(std::size_t position) {

@@ -53,6 +53,9 @@ class Memory {
   /// As known then; null where nobody of that id was.
   const Person* person_known(const PersonId& id, Instant known) const;
   Instant person_since(const PersonId& id) const;
+  /// Somebody else who has this number, or this card, now; null where nobody has, and where it is empty.
+  const Person* other_with_number(const Person& person) const;
+  const Person* other_with_card(const Person& person) const;
   /// What the person's PIN is tested by; empty where they have none.
   std::string kept_pin(const PersonId& id) const;
   /// The record of the person's latest PIN; empty where they have none.
@@ -107,6 +110,8 @@ class Memory {
     const auto found = map.find(key);
     return found == map.end() ? none : found->second;
   }
+  const Person* other_with(const std::unordered_map<std::string, Positions>& had, std::string Person::*field,
+                           const Person& person) const;
   void index(std::size_t position);
   void begin_commit(const Entry& entry, const PersonId& person);
   void set_person(const Details& details, std::size_t position);
@@ -117,7 +122,8 @@ class Memory {
   std::vector<Entry> entries_;
   std::vector<Person> people_;
   std::vector<Instant> people_since_;
-  std::vector<Positions> details_at_;  // of the people, in their order
+  std::unordered_map<std::string, Positions> numbers_, cards_;  // of the people who ever had it
+  std::vector<Positions> details_at_;                           // of the people, in their order
   std::vector<Issued> issued_;
   std::vector<Rulebook> rulebooks_;
   std::int64_t last_commit_ = 0, last_order_ = 0;

@@ -158,3 +158,32 @@ TEST_CASE("Wrong PINs make the station wait longer and longer, and a right one e
   for (const char* pin : {"123", "1234567890123", "12a4", "", "１２３４"})
     CHECK_FALSE(shop.commit("mia", ChoosePin{"kim", pin}));
 }
+
+TEST_CASE("A number and a card are one person's at a time, and free again once corrected or blanked") {
+  TestShop shop;
+  const auto person = [](const PersonId& id, const std::string& number, const std::string& card) {
+    Person made;
+    made.id = id;
+    made.given = "Somebody";
+    made.number = number;
+    made.card = card;
+    return made;
+  };
+  const auto where = [&](Action action) {
+    const auto done = shop.commit("mia", std::move(action));
+    return done ? std::string() : done.error().where;
+  };
+  CHECK(where(EnterPerson{person("one", "M 1", "C 1"), std::nullopt}).empty());
+  CHECK(where(EnterPerson{person("two", "M 1", "C 2"), std::nullopt}) == "number");
+  CHECK(where(EnterPerson{person("two", "M 2", "C 1"), std::nullopt}) == "card");
+  CHECK(where(EnterPerson{person("two", "", ""), std::nullopt}).empty());
+  CHECK(where(EnterPerson{person("three", "", ""), std::nullopt}).empty());  // nothing is nobody's
+  CHECK(where(CorrectPerson{person("one", "M 1", "C 9")}).empty());          // one's own number
+  CHECK(where(CorrectPerson{person("two", "M 2", "C 1")}).empty());          // the card is free again
+  CHECK(where(CorrectPerson{person("one", "M 1", "C 1")}) == "card");
+  CHECK(where(BlankPerson{"two"}).empty());
+  CHECK(where(CorrectPerson{person("one", "M 2", "C 1")}).empty());
+  shop.reopen();
+  CHECK(where(EnterPerson{person("four", "M 2", ""), std::nullopt}) == "number");
+  CHECK(where(EnterPerson{person("four", "M 1", "C 9"), std::nullopt}).empty());
+}
