@@ -1,7 +1,6 @@
 #include "app/cli/export_file.h"
 
 #include <QDateTime>
-#include <QFile>
 #include <iostream>
 
 #include "app/cli/application.h"
@@ -22,9 +21,7 @@ Expected<void> write_json(const db::Store& store, const PersonId& person, const 
 /// The paper's making is noted in the store, as of every paper.
 Expected<void> write_pdf(db::Store store, const PersonId& person, const ExportWords& words) {
   const QString path = QString::fromStdString(words.pdf);
-  if (!words.replace && QFile::exists(path))
-    return tl::make_unexpected(
-        Problem{words.pdf, "There is a file of this name", "Give another name, or --replace"});
+  if (auto free = check_name_free(path, words.replace); !free) return free;
   Session session(std::move(store));
   return write_person_pdf(session, person, path, paper_size()).map([](int) {});
 }

@@ -66,15 +66,6 @@ void say(const QStringList& lines) {
   for (const QString& line : lines) say(line);
 }
 
-/// What this computer has kept of the same shop; without it, what stood in the way is said.
-void take_own_roots(const std::string& store, verify::Ask& ask) {
-  if (!QFileInfo::exists(QString::fromStdString(store))) return;
-  const auto own = own_roots(store);
-  if (!own) return say(problem_sentence(own.error()));
-  ask.against.insert(ask.against.end(), own->kept.begin(), own->kept.end());
-  ask.verified = own->verified;
-}
-
 }  // namespace
 
 int verify_file(const VerifyWords& words) {
@@ -87,7 +78,9 @@ int verify_file(const VerifyWords& words) {
     if (!roots) return refuse(roots.error());
     ask.against.insert(ask.against.end(), roots->begin(), roots->end());
   }
-  take_own_roots(words.store, ask);
+  // Without them, what stood in the way is said.
+  if (QFileInfo::exists(QString::fromStdString(words.store)))
+    if (const auto own = add_own_roots(words.store, ask); !own) say(problem_sentence(own.error()));
   const auto report = verify::look_through(words.store, ask);
   if (!report) return refuse(report.error());
   const LookWords look(*report);

@@ -29,10 +29,7 @@ Expected<verify::Ask> asked(const std::string& store, const std::string& root) {
     if (!known) return tl::unexpected(known.error());
     ask.against.push_back(std::move(*known));
   }
-  const auto own = own_roots(store);
-  if (!own) return tl::unexpected(own.error());
-  ask.against.insert(ask.against.end(), own->kept.begin(), own->kept.end());
-  ask.verified = own->verified;
+  if (const auto own = add_own_roots(store, ask); !own) return tl::unexpected(own.error());
   return ask;
 }
 

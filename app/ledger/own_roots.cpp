@@ -43,7 +43,7 @@ Expected<std::vector<verify::KnownRoot>> roots_in(const std::string& folder, con
 
 }  // namespace
 
-Expected<OwnRoots> own_roots(const std::string& store) {
+Expected<void> add_own_roots(const std::string& store, verify::Ask& ask) {
   const auto secret = computer_secret();
   if (!secret) return tl::unexpected(secret.error());
   const ledger::PublicKey own = station_key(*secret).public_key();
@@ -51,9 +51,9 @@ Expected<OwnRoots> own_roots(const std::string& store) {
   if (!kept) return tl::unexpected(kept.error());
   auto verified = roots_in(verified_folder(store), own, "the root up to which all was found fine here");
   if (!verified) return tl::unexpected(verified.error());
-  OwnRoots roots{std::move(*kept), std::nullopt};
-  if (!verified->empty()) roots.verified = std::move(verified->back());
-  return roots;
+  ask.against.insert(ask.against.end(), kept->begin(), kept->end());
+  if (!verified->empty()) ask.verified = std::move(verified->back());
+  return {};
 }
 
 Expected<void> keep_verified(const std::string& store, const ledger::Head& head) {

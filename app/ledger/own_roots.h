@@ -9,15 +9,10 @@
 
 namespace wm::app {
 
-struct OwnRoots {
-  /// One for each day on which the program was open, the earliest first.
-  std::vector<verify::KnownRoot> kept;
-  /// The last up to which the file was looked through here and found fine.
-  std::optional<verify::KnownRoot> verified;
-};
-
-/// Those that were signed with the key this computer has now. Refuses files that are something else.
-Expected<OwnRoots> own_roots(const std::string& store);
+/// Adds those that were signed with the key this computer has now: one for each day on which the program was
+/// open, and the last up to which the file was looked through here and found fine. Refuses files that are
+/// something else, and then adds nothing.
+Expected<void> add_own_roots(const std::string& store, verify::Ask& ask);
 
 /// Notes that all was found fine up to this head.
 Expected<void> keep_verified(const std::string& store, const ledger::Head& head);

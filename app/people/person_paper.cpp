@@ -30,6 +30,9 @@ class Sheet {
  public:
   Sheet(Session& session, const PersonId& person)
       : session_(session), person_(session.joined(person)), records_(record_reader(session)) {
+    // Asked once: a shop has many records, and each would ask again.
+    for (const db::Person& one : session.people())
+      if (session.joined(one.id) == person_) ids_.insert(one.id);
     note_known();
     records_.name_of = [name_of = records_.name_of, this](const PersonId& id) {
       return is_them(id) || known_.contains(id) ? name_of(id) : plain_words(id);
@@ -51,7 +54,7 @@ class Sheet {
     if (!says.isEmpty()) html_ += "<p><b>" + what.toHtmlEscaped() + ":</b> " + says.toHtmlEscaped() + "</p>";
   }
 
-  bool is_them(const PersonId& id) const { return session_.joined(id) == person_; }
+  bool is_them(const PersonId& id) const { return ids_.contains(id); }
 
   /// Whoever assessed, taught or watched this person was in the room with them. Others stay numbers.
   void note_known() {
@@ -148,6 +151,7 @@ class Sheet {
   Session& session_;
   PersonId person_;
   RecordReader records_;
+  std::set<PersonId> ids_;    // the person's, with entries joined to it
   std::set<PersonId> known_;  // by name, beside the person
   QString html_;
 };

@@ -5,10 +5,14 @@
 
 namespace wm::app {
 
+Expected<void> check_name_free(const QString& path, bool replace) {
+  if (replace || !QFile::exists(path)) return {};
+  return tl::make_unexpected(
+      Problem{path.toStdString(), "There is a file of this name", "Give another name, or --replace"});
+}
+
 Expected<void> write_own_file(const QString& path, const std::string& content, bool replace) {
-  if (!replace && QFile::exists(path))
-    return tl::make_unexpected(
-        Problem{path.toStdString(), "There is a file of this name", "Give another name, or --replace"});
+  if (auto free = check_name_free(path, replace); !free) return free;
   QSaveFile file(path);
   if (!file.open(QIODevice::WriteOnly) ||
       !file.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner) ||

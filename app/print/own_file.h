@@ -7,6 +7,9 @@
 
 namespace wm::app {
 
+/// Refuses a name that is taken, unless it may be replaced.
+Expected<void> check_name_free(const QString& path, bool replace);
+
 /// Whole or not at all; only its owner may read it. Refuses a name that is taken, unless it may be replaced.
 Expected<void> write_own_file(const QString& path, const std::string& content, bool replace);
 
