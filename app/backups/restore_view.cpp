@@ -5,18 +5,11 @@
 
 #include "app/backups/backup_words.h"
 #include "app/widgets/key_button.h"
+#include "app/widgets/role_label.h"
 #include "app/words/words.h"
 
 namespace wm::app {
 namespace {
-
-QLabel* role_label(const char* role) {
-  auto* label = new QLabel;
-  label->setProperty("role", role);
-  label->setWordWrap(true);
-  label->setTextFormat(Qt::PlainText);
-  return label;
-}
 
 QString plan_words(const db::RestorePlan& plan) {
   const auto lost = static_cast<int>(plan.lost.size());

@@ -8,18 +8,11 @@
 #include "app/ledger/look_words.h"
 #include "app/ledger/own_roots.h"
 #include "app/widgets/key_button.h"
+#include "app/widgets/role_label.h"
 #include "app/words/words.h"
 
 namespace wm::app {
 namespace {
-
-QLabel* role_label(const char* role, const QString& words = {}) {
-  auto* label = new QLabel(words);
-  label->setProperty("role", role);
-  label->setWordWrap(true);
-  label->setTextFormat(Qt::PlainText);
-  return label;
-}
 
 /// Every root that this computer has kept, and the one from the paper.
 Expected<verify::Ask> asked(const std::string& store, const std::string& root) {

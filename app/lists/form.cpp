@@ -5,27 +5,16 @@
 #include <QVBoxLayout>
 
 #include "app/widgets/key_button.h"
+#include "app/widgets/role_label.h"
 #include "app/words/words.h"
 
 namespace wm::app {
-namespace {
-
-QLabel* plain_label(const QString& words, const char* role) {
-  auto* label = new QLabel(words);
-  label->setProperty("role", role);
-  label->setWordWrap(true);
-  label->setTextFormat(Qt::PlainText);
-  return label;
-}
-
-}  // namespace
-
 Form::Form(const QString& heading, const QString& save_words, QWidget* parent)
-    : QWidget(parent), fields_(new QVBoxLayout), problem_(plain_label({}, "problem")) {
+    : QWidget(parent), fields_(new QVBoxLayout), problem_(role_label("problem")) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(8);
-  layout->addWidget(plain_label(heading, "large"));
+  layout->addWidget(role_label("large", heading));
   fields_->setSpacing(8);
   layout->addLayout(fields_);
   problem_->setObjectName("problem");
@@ -47,7 +36,7 @@ QWidget* Form::with_name(const QString& words, QWidget* field) {
   auto* layout = new QVBoxLayout(box);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(2);
-  QLabel* name = plain_label(words, "quiet");
+  QLabel* name = role_label("quiet", words);
   name->setBuddy(field);
   layout->addWidget(name);
   layout->addWidget(field);
@@ -94,7 +83,7 @@ QComboBox* Form::choice(const QString& words, const QString& name,
 }
 
 QLabel* Form::say(const QString& words) {
-  QLabel* label = plain_label(words, "body");
+  QLabel* label = role_label("body", words);
   fields_->addWidget(label);
   return label;
 }

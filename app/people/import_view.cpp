@@ -13,6 +13,7 @@
 
 #include "app/theme/theme.h"
 #include "app/widgets/key_button.h"
+#include "app/widgets/role_label.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -27,14 +28,6 @@ QString shown(const std::string& text) { return QString::fromStdString(text); }
 QString capital_first(QString text) {
   if (!text.isEmpty()) text[0] = text[0].toUpper();
   return text;
-}
-
-QLabel* role_label(const QString& text, const char* role) {
-  auto* label = new QLabel(text);
-  label->setProperty("role", role);
-  label->setWordWrap(true);
-  label->setTextFormat(Qt::PlainText);
-  return label;
 }
 
 QComboBox* box(const char* name, const QString& read_as) {
@@ -72,12 +65,12 @@ QWidget* ImportView::left_side() {
   auto* layout = new QVBoxLayout(side);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(8);
-  layout->addWidget(role_label(tr("Take in a CSV file"), "large"));
+  layout->addWidget(role_label("large", tr("Take in a CSV file")));
   choose_ = new KeyButton(tr("Choose the file"), QKeySequence::Open);
   choose_->setObjectName("choose");
   connect(choose_, &QPushButton::clicked, this, &ImportView::ask_for_file);
   layout->addWidget(choose_);
-  file_ = role_label(tr("No file yet."), "quiet");
+  file_ = role_label("quiet", tr("No file yet."));
   layout->addWidget(file_);
 
   kind_ = box("file_kind", tr("What the file holds"));
@@ -110,7 +103,7 @@ QWidget* ImportView::left_side() {
   connect(separator_, &QComboBox::activated, this, &ImportView::read);
   connect(order_, &QComboBox::activated, this, &ImportView::plan);
 
-  layout->addWidget(role_label(tr("Which column is what"), "heading"));
+  layout->addWidget(role_label("heading", tr("Which column is what")));
   auto* list = new QWidget;
   fields_ = new QFormLayout(list);
   fields_->setContentsMargins(0, 0, 0, 0);
@@ -126,7 +119,7 @@ QWidget* ImportView::right_side() {
   auto* layout = new QVBoxLayout(side);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(8);
-  summary_ = role_label(tr("Nothing is entered before you have seen it."), "body");
+  summary_ = role_label("body", tr("Nothing is entered before you have seen it."));
   summary_->setObjectName("summary");
   layout->addWidget(summary_);
   preview_ = new QTableWidget;
@@ -140,7 +133,7 @@ QWidget* ImportView::right_side() {
   preview_->verticalHeader()->hide();
   preview_->verticalHeader()->setDefaultSectionSize(row_height() - 8);
   layout->addWidget(preview_, 3);
-  layout->addWidget(role_label(tr("Rows that are wrong"), "heading"));
+  layout->addWidget(role_label("heading", tr("Rows that are wrong")));
   problems_ = new QListWidget;
   problems_->setObjectName("bad_rows");
   problems_->setAccessibleName(tr("Rows that are wrong"));
@@ -148,7 +141,7 @@ QWidget* ImportView::right_side() {
   problems_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   problems_->setSpacing(3);
   layout->addWidget(problems_, 2);
-  problem_ = role_label({}, "problem");
+  problem_ = role_label("problem");
   problem_->setObjectName("problem");
   problem_->hide();
   layout->addWidget(problem_);
@@ -240,7 +233,7 @@ void ImportView::show_mapping() {
     const auto found = guess.find(field.key);
     column->setCurrentIndex(found == guess.end() ? 0 : found->second + 1);
     connect(column, &QComboBox::activated, this, &ImportView::plan);
-    auto* name = role_label(shown(field.meaning), "quiet");
+    auto* name = role_label("quiet", shown(field.meaning));
     name->setFixedWidth(150);
     fields_->addRow(name, column);
     columns_[field.key] = column;
