@@ -1,6 +1,7 @@
 // A command whose id has been entered before: is it the same command?
 #include "db/engine.h"
 #include "db/journal/leaf.h"
+#include "db/journal/shop_fact_json.h"
 #include "db/permission.h"
 #include "db/refuse.h"
 
@@ -63,13 +64,18 @@ struct Comparison {
   }
   bool operator()(const PutOutOfService& a) const { return are(facts_of(a, command.id)); }
   bool operator()(const PublishRulebook& a) const {
-    for (const Memory::Issued& issued : memory.issued()) {
+    for (const Memory::IssuedRulebook& issued : memory.issued()) {
       if (issued.record != command.id) continue;
       Rulebook asked = a.rulebook;
       asked.recorded = issued.rulebook.recorded;
       return asked == issued.rulebook;
     }
     return false;
+  }
+  bool operator()(const BlankRecord& a) const { return are({AnyFact(ShopFact(Blanked{a.record}))}); }
+  bool operator()(const HandIn& a) const {
+    const auto* sat = entries.size() < 2 ? nullptr : as<AttemptSat>(entries[1].fact);
+    return sat != nullptr && sat->begun == a.begun && (sat->attempt == a.attempt || sat->attempt.empty());
   }
   bool operator()(const ConfirmClock&) const { return true; }
   bool operator()(const StrikeOutRecord& a) const {
@@ -89,7 +95,13 @@ struct Comparison {
       if (as<Signature>(entry.fact) == nullptr && as<PinChosen>(entry.fact) == nullptr)
         given.push_back(&entry);
     return std::equal(facts.begin(), facts.end(), given.begin(), given.end(),
-                      [](const AnyFact& fact, const Entry* entry) { return fact == entry->fact; });
+                      [](const AnyFact& fact, const Entry* entry) { return is(fact, entry->fact); });
+  }
+  static bool is(AnyFact asked, const AnyFact& entered) {
+    auto* own = std::get_if<ShopFact>(&asked);
+    const auto* kept = std::get_if<ShopFact>(&entered);
+    if (own != nullptr && kept != nullptr && own->index() == kept->index()) blank_as(*kept, *own);
+    return asked == entered;
   }
 };
 

@@ -69,14 +69,27 @@ struct StrikeOutRecord {
   std::string reason;
   friend bool operator==(const StrikeOutRecord&, const StrikeOutRecord&) = default;
 };
+/// Blanks what is personal inside one record, and nothing else of it: see Blanked.
+struct BlankRecord {
+  RecordId record;
+  friend bool operator==(const BlankRecord&, const BlankRecord&) = default;
+};
+/// An attempt that was begun, handed in with its answers as JSON. The store marks it itself, by the bank as
+/// it was issued, and enters the quiz that it comes to.
+struct HandIn {
+  RecordId begun;
+  std::string attempt;
+  friend bool operator==(const HandIn&, const HandIn&) = default;
+};
 
 /// Confirms that the clock is right; `shown` and `jumped` are the store's to say.
 struct ConfirmClock {
   friend bool operator==(const ConfirmClock&, const ConfirmClock&) = default;
 };
 
-using Action = std::variant<EnterPerson, CorrectPerson, BlankPerson, ChoosePin, EnterFact, EnterShopFact,
-                            SignCheckout, PutOutOfService, PublishRulebook, StrikeOutRecord, ConfirmClock>;
+using Action =
+    std::variant<EnterPerson, CorrectPerson, BlankPerson, ChoosePin, EnterFact, EnterShopFact, SignCheckout,
+                 PutOutOfService, PublishRulebook, StrikeOutRecord, BlankRecord, HandIn, ConfirmClock>;
 
 /// An instructor or a manager who vouches for what somebody else enters: their own PIN.
 struct Second {

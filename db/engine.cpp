@@ -60,8 +60,9 @@ Expected<void> Store::Impl::adopt(Memory read, CurrentShop worked_out) {
 }
 
 Expected<bool> Store::Impl::erased_since(std::int64_t order) {
-  auto erased = connection->run("SELECT 1 FROM records WHERE kind = 'erased' AND ord > ? LIMIT 1",
-                                {static_cast<qlonglong>(order)});
+  auto erased =
+      connection->run("SELECT 1 FROM records WHERE kind IN ('erased', 'blanked') AND ord > ? LIMIT 1",
+                      {static_cast<qlonglong>(order)});
   if (!erased) return tl::make_unexpected(erased.error());
   const auto row = connection->next(**erased);
   (*erased)->finish();
@@ -106,7 +107,9 @@ Expected<Committed> Store::Impl::carry_out(const std::vector<const Command*>& co
     memory.back_to(mark_);
     current_.read_anew();
   }
-  const auto blanks = [](const Command* c) { return std::holds_alternative<BlankPerson>(c->action); };
+  const auto blanks = [](const Command* c) {
+    return std::holds_alternative<BlankPerson>(c->action) || std::holds_alternative<BlankRecord>(c->action);
+  };
   if (done && std::any_of(commands.begin(), commands.end(), blanks)) {
     (void)connection->run(QString(dialect::empty_log));
     // Memory must not know what was blanked either.

@@ -188,19 +188,64 @@ struct Erased {
   std::optional<Day> born_by;
   WM_EQUAL(Erased);
 };
+/// What is personal inside one record blanked: its note and free text, an attempt's answers, or details that
+/// have been corrected since.
+struct Blanked {
+  RecordId record;
+  WM_EQUAL(Blanked);
+};
+/// A revision of what the shop teaches or tests by, word for word, so that what was sat or read under it can
+/// be shown as it was. Which revision counts for a standing, and from when, a Publish record says.
+enum class Work { bank, lesson, sheet, card };
+/// A picture or another file that a work shows.
+struct Enclosure {
+  std::string name;
+  std::string base64;  // RFC 4648, section 4
+  WM_EQUAL(Enclosure);
+};
+struct Issued {
+  Work work = Work::bank;
+  std::string name;  // a bank's, a lesson's, a sheet's; for a card the target that it is of
+  int revision = 1;
+  std::string changed;  // against the one before, in a sentence; may be empty
+  std::string text;
+  std::vector<Enclosure> enclosures;
+  WM_EQUAL(Issued);
+};
+/// Help that somebody had at a quiz; never why.
+enum class Help { interpreter, read_aloud, large_type };
+/// Somebody sat down to a quiz: with the bank's text as issued, this is the paper (core/teach/paper.h).
+struct AttemptBegun {
+  PersonId person;
+  std::string bank;
+  int revision = 1;
+  std::uint64_t seed = 0;
+  std::string language;
+  std::vector<Help> helps;
+  WM_EQUAL(AttemptBegun);
+};
+/// An attempt handed in: `quiz` is the record of what it came to, `attempt` the answers as JSON
+/// (core/teach/attempt.h), empty where they have been blanked. By HandIn only.
+struct AttemptSat {
+  PersonId person;
+  RecordId begun, quiz;
+  std::string attempt;
+  WM_EQUAL(AttemptSat);
+};
 #undef WM_EQUAL
 
-using ShopFact =
-    std::variant<RoleGiven, Join, Booking, Cancel, Attendance, Presence, Waiting, WaitingEnd, Restriction,
-                 SheetMarks, Tag, Reached, MachineAdded, Hours, StrikeOut, RulebookIssued, Details, PinChosen,
-                 Erased, Signature, Close, Printed, ClockConfirmed>;
+using ShopFact = std::variant<RoleGiven, Join, Booking, Cancel, Attendance, Presence, Waiting, WaitingEnd,
+                              Restriction, SheetMarks, Tag, Reached, MachineAdded, Hours, StrikeOut,
+                              RulebookIssued, Details, PinChosen, Erased, Signature, Close, Printed,
+                              ClockConfirmed, Blanked, Issued, AttemptBegun, AttemptSat>;
 
 /// Whether a fact is never struck out: a strike-out itself, and what commands of their own make and undo.
 inline bool is_for_good(const ShopFact& fact) {
   return std::holds_alternative<StrikeOut>(fact) || std::holds_alternative<Details>(fact) ||
          std::holds_alternative<PinChosen>(fact) || std::holds_alternative<Erased>(fact) ||
          std::holds_alternative<Signature>(fact) || std::holds_alternative<Printed>(fact) ||
-         std::holds_alternative<ClockConfirmed>(fact);
+         std::holds_alternative<ClockConfirmed>(fact) || std::holds_alternative<Blanked>(fact) ||
+         std::holds_alternative<Issued>(fact) || std::holds_alternative<AttemptSat>(fact);
 }
 
 /// One line of the journal. `order` is the place in the one order of commits; `recorded` a label that never

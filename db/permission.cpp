@@ -74,6 +74,23 @@ Expected<void> own_family(const Action& action, const Occasion& o) {
                 "Let them sit down here, or ask a manager.");
 }
 
+/// Whoever sits at the quiz station enters for themselves.
+Expected<void> for_themselves(const Action& action, const Occasion& o) {
+  const auto person = [&]() -> PersonId {
+    if (const auto* handed = std::get_if<HandIn>(&action)) {
+      const auto* begun = o.memory.live<AttemptBegun>(handed->begun);
+      return begun == nullptr ? o.by : begun->person;  // unknown: refused later
+    }
+    if (const auto* fact = std::get_if<EnterFact>(&action)) return std::get<Lesson>(fact->fact).person;
+    const ShopFact& own = std::get<EnterShopFact>(action).fact;
+    if (const auto* begun = std::get_if<AttemptBegun>(&own)) return begun->person;
+    return std::get<Waiting>(own).person;
+  }();
+  if (same(o, person, o.by)) return {};
+  return refuse("person", "At the quiz station everybody enters for themselves.",
+                "Let them come to the station.");
+}
+
 /// Striking out a lock that is on takes it off: that needs what taking it off needs.
 Expected<void> not_anothers_lock(const Action& action, const Occasion& o) {
   const RecordId& id = std::get<StrikeOutRecord>(action).record;
@@ -85,8 +102,8 @@ Expected<void> not_anothers_lock(const Action& action, const Occasion& o) {
 Expected<void> by_hand(const Action& action) {
   const auto* own = std::get_if<EnterShopFact>(&action);
   if (own == nullptr) return {};
-  const bool made = (is_for_good(own->fact) && !std::holds_alternative<Printed>(own->fact)) ||
-                    std::holds_alternative<RulebookIssued>(own->fact);
+  const bool stays = std::holds_alternative<Printed>(own->fact) || std::holds_alternative<Issued>(own->fact);
+  const bool made = (is_for_good(own->fact) && !stays) || std::holds_alternative<RulebookIssued>(own->fact);
   if (made)
     return refuse("action", "This is not entered by hand.",
                   "Strike the record out, publish the rulebook, or correct the person.");
@@ -107,7 +124,7 @@ constexpr std::array table = {
     PermissionRow{"choose_pin",     no,           own_pin,   own_pin,       yes},
     PermissionRow{"birth",          no,           yes,       yes,           yes},
     PermissionRow{"document",       no,           yes,       yes,           yes},
-    PermissionRow{"lesson",         no,           yes,       yes,           yes},
+    PermissionRow{"lesson",         for_themselves, yes,       yes,           yes},
     PermissionRow{"quiz",           yes,          no,        no,            from_paper},
     PermissionRow{"checkout",       no,           no,        no,            from_paper},
     PermissionRow{"sign_checkout",  no,           no,        own_signature, own_signature},
@@ -131,7 +148,7 @@ constexpr std::array table = {
     PermissionRow{"cancel",         no,           yes,       yes,           yes},
     PermissionRow{"attendance",     no,           yes,       yes,           yes},
     PermissionRow{"presence",       no,           yes,       yes,           yes},
-    PermissionRow{"waiting",        no,           yes,       yes,           yes},
+    PermissionRow{"waiting",        for_themselves,           yes,       yes,           yes},
     PermissionRow{"waiting_end",    no,           yes,       yes,           yes},
     PermissionRow{"restriction",    no,           no,        no,            from_paper},
     PermissionRow{"marks",          no,           no,        no,            from_paper},
@@ -141,6 +158,10 @@ constexpr std::array table = {
     PermissionRow{"strike_out",     no,           own_today, own_today,     not_anothers_lock},
     PermissionRow{"close",          no,           no,        own_family,    yes},
     PermissionRow{"printed",        no,           yes,       yes,           yes},
+    PermissionRow{"blank_record",   no,           no,        no,            yes},
+    PermissionRow{"issued",         no,           no,        no,            yes},
+    PermissionRow{"attempt_begun",  for_themselves, no,      no,            no},
+    PermissionRow{"hand_in",        for_themselves, no,      no,            no},
     PermissionRow{"clock",          no,           no,        no,            yes},
 };
 // clang-format on
@@ -161,7 +182,7 @@ Condition of(const PermissionRow& row, Role role) {
 
 tl::unexpected<Problem> refuse_role(const PermissionRow& row, Role role) {
   if (role == Role::quiz_station)
-    return refuse("role", "The quiz station takes a quiz and nothing else.", "Enter it at the desk.");
+    return refuse("role", "This is not entered at the quiz station.", "Enter it at the desk.");
   const std::string who = role == Role::desk         ? "The desk"
                           : role == Role::instructor ? "An instructor"
                                                      : "A manager";
@@ -186,6 +207,8 @@ std::string action_word(const Action& action) {
     std::string operator()(const PutOutOfService&) const { return "out_of_service"; }
     std::string operator()(const PublishRulebook&) const { return "rulebook"; }
     std::string operator()(const StrikeOutRecord&) const { return "strike_out"; }
+    std::string operator()(const BlankRecord&) const { return "blank_record"; }
+    std::string operator()(const HandIn&) const { return "hand_in"; }
     std::string operator()(const ConfirmClock&) const { return "clock"; }
   };
   return std::visit(Words{}, action);

@@ -70,6 +70,15 @@ struct Planner {
     plan.rulebook->recorded = c.now;
     return check_rulebook(c, *plan.rulebook).map([&] { return plan; });
   }
+  Expected<Plan> operator()(const BlankRecord& a) const {
+    return check_blanking_record(c, a.record).map([&] { return Plan{.facts = {own(Blanked{a.record})}}; });
+  }
+  Expected<Plan> operator()(const HandIn& a) const {
+    const auto quiz = marked(c, a);
+    if (!quiz) return tl::make_unexpected(quiz.error());
+    if (auto fine = check_fact(c, core(*quiz)); !fine) return tl::make_unexpected(fine.error());
+    return Plan{.facts = {core(*quiz), own(AttemptSat{quiz->person, a.begun, record, a.attempt})}};
+  }
   Expected<Plan> operator()(const ConfirmClock&) const {
     return Plan{.facts = {own(ClockConfirmed{c.shown, c.jumped})}};
   }

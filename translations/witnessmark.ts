@@ -1698,6 +1698,46 @@
         <source>midnight</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Question bank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text erased in: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 issued: %2%3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 began the quiz %2%3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 handed in a quiz; the answers have been erased.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 handed in a quiz.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text erased</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>text erased</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::AnswerPanel</name>

@@ -198,7 +198,7 @@ QString JournalPage::struck_words(const db::Entry& entry) const {
   return tr("struck out on %1 by %2: %3")
       .arg(short_day(*entry.voided, session().zone()),
            by->entered_by.empty() ? tr("import") : reader_.name_of(by->entered_by),
-           words(as<db::StrikeOut>(*by)->reason));
+           said_words(as<db::StrikeOut>(*by)->reason));
 }
 
 /// Why somebody is paused is for instructors and managers.

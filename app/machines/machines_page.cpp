@@ -103,7 +103,7 @@ void MachinesPage::describe(const QString& id) {
 void MachinesPage::describe_lock(const LockState& lock, bool first) {
   panel_->section(tr("Out of service"));
   panel_->line(tr("Tag"), words(lock.tag.tag));
-  panel_->line(tr("Why"), words(lock.tag.reason));
+  panel_->line(tr("Why"), said_words(lock.tag.reason));
   panel_->line(tr("Put on by"),
                tr("%1, %2").arg(reader_.name_of(lock.put_on_by), short_day(lock.at, session().zone())));
   panel_->line(tr("Padlock"), words(lock.tag.padlock));

@@ -40,6 +40,20 @@ QString role_name(db::Role role) {
   return {};
 }
 
+QString work_name(db::Work work) {
+  switch (work) {
+    case db::Work::bank:
+      return Words::tr("Question bank");
+    case db::Work::lesson:
+      return Words::tr("Lesson");
+    case db::Work::sheet:
+      return Words::tr("Run sheet");
+    case db::Work::card:
+      return Words::tr("Limits card");
+  }
+  return {};
+}
+
 /// One overload a kind: a new kind of record does not compile until it has its sentence.
 struct Sentence {
   const db::Entry& entry;
@@ -151,7 +165,7 @@ struct Sentence {
              clock_time(r.to, reader.zone));
   }
   QString operator()(const db::Cancel& r) const {
-    return Words::tr("Booking cancelled (%1): %2").arg(QString::fromStdString(r.reason), other(r.booking));
+    return Words::tr("Booking cancelled (%1): %2").arg(said_words(r.reason), other(r.booking));
   }
   QString operator()(const db::Attendance& r) const {
     switch (r.turnout) {
@@ -185,11 +199,11 @@ struct Sentence {
     if (!padlock.contains(Words::tr("padlock"), Qt::CaseInsensitive))
       padlock = Words::tr("padlock %1").arg(padlock);
     return Words::tr("Tag %1, %2, key with %3: %4.")
-        .arg(QString::fromStdString(r.tag), padlock, name(r.key_holder), QString::fromStdString(r.reason));
+        .arg(QString::fromStdString(r.tag), padlock, name(r.key_holder), said_words(r.reason));
   }
   QString operator()(const db::Reached& r) const {
     return Words::tr("An attempt to reach who put the padlock on: %1. %2")
-        .arg(QString::fromStdString(r.how), other(r.lockout));
+        .arg(said_words(r.how), other(r.lockout));
   }
   QString operator()(const db::MachineAdded& r) const {
     return Words::tr("Unit entered: %1.").arg(unit_name(r.machine_class, r.label));
@@ -200,7 +214,7 @@ struct Sentence {
              minute_words(r.to_minute));
   }
   QString operator()(const db::StrikeOut& r) const {
-    return Words::tr("Struck out (%1): %2").arg(QString::fromStdString(r.reason), other(r.record));
+    return Words::tr("Struck out (%1): %2").arg(said_words(r.reason), other(r.record));
   }
   QString operator()(const db::RulebookIssued& r) const {
     return Words::tr("Rulebook %1 published.").arg(r.version);
@@ -220,6 +234,24 @@ struct Sentence {
   QString operator()(const db::Printed& r) const {
     return Words::tr("Printed: %1, %n page(s), text %2.", nullptr, r.pages)
         .arg(QString::fromStdString(r.title), QString::fromStdString(r.digest.substr(0, 16)));
+  }
+  QString operator()(const db::Blanked& r) const {
+    return Words::tr("Text erased in: %1").arg(other(r.record));
+  }
+  QString operator()(const db::Issued& r) const {
+    const QString name = r.work == db::Work::card ? target_phrase(r.name) : QString::fromStdString(r.name);
+    const QString issued =
+        Words::tr("%1 issued: %2%3.").arg(work_name(r.work), name, revision_words(r.revision));
+    return r.changed.empty() ? issued : issued + QLatin1Char(' ') + QString::fromStdString(r.changed);
+  }
+  QString operator()(const db::AttemptBegun& r) const {
+    return Words::tr("%1 began the quiz %2%3.")
+        .arg(name(r.person), item_label(r.bank), revision_words(r.revision));
+  }
+  QString operator()(const db::AttemptSat& r) const {
+    return r.attempt.empty()
+               ? Words::tr("%1 handed in a quiz; the answers have been erased.").arg(name(r.person))
+               : Words::tr("%1 handed in a quiz.").arg(name(r.person));
   }
   QString operator()(const db::ClockConfirmed& r) const {
     return Words::tr("The computer's clock confirmed at %1.").arg(time(r.shown));
@@ -267,6 +299,10 @@ struct Kind {
   QString operator()(const db::Erased&) const { return Words::tr("Details"); }
   QString operator()(const db::Close&) const { return Words::tr("Closeness"); }
   QString operator()(const db::Printed&) const { return Words::tr("Paper printed"); }
+  QString operator()(const db::Blanked&) const { return Words::tr("Text erased"); }
+  QString operator()(const db::Issued&) const { return Words::tr("Revision"); }
+  QString operator()(const db::AttemptBegun&) const { return Words::tr("Quiz"); }
+  QString operator()(const db::AttemptSat&) const { return Words::tr("Quiz"); }
   QString operator()(const db::ClockConfirmed&) const { return Words::tr("Clock"); }
   QString operator()(const db::Signature&) const { return Words::tr("Check-out"); }
 };
@@ -306,6 +342,10 @@ auto visit_fact(const db::Entry& entry, Visitor visitor) {
 }
 
 }  // namespace
+
+QString said_words(const std::string& text) {
+  return text.empty() ? Words::tr("text erased") : QString::fromStdString(text);
+}
 
 QString record_sentence(const db::Entry& entry, const RecordReader& reader) {
   return visit_fact(entry, Sentence{entry, reader});

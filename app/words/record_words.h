@@ -21,6 +21,8 @@ struct RecordReader {
 /// "Kim Aoki passed the check-out on the bandsaw; assessed by Mara Devlin." No birth date, no reason of a
 /// pause.
 QString record_sentence(const db::Entry& entry, const RecordReader& reader);
+/// Free text of a record: what was written, or that it has been erased.
+QString said_words(const std::string& text);
 /// The sort of record in a word or two, as a filter lists it: "Check-out", "Booking".
 QString record_kind(const db::Entry& entry);
 /// "instructor", or "no role".

@@ -22,6 +22,13 @@ Expected<void> check_strike_out(const Case& c, const StrikeOut& strike_out);
 Expected<void> check_new_person(const Case& c, const Person& person);
 Expected<void> check_corrected_person(const Case& c, const Person& person);
 Expected<void> check_blanking(const Case& c, const PersonId& person);
+/// That a record has something that is blanked by itself.
+Expected<void> check_blanking_record(const Case& c, const RecordId& record);
+Expected<void> check_issued(const Case& c, const Issued& issued);
+Expected<void> check_attempt_begun(const Case& c, const AttemptBegun& begun);
+/// What an attempt comes to, marked by the bank that it was sat with; refuses what is not an answer to its
+/// paper, and what has been handed in already.
+Expected<Quiz> marked(const Case& c, const HandIn& action);
 Expected<void> check_known_person(const Case& c, const PersonId& person, const char* where = "person");
 /// `rulebook` with `recorded` filled in.
 Expected<void> check_rulebook(const Case& c, const Rulebook& rulebook);

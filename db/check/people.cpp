@@ -1,6 +1,7 @@
 // People's details, and rulebooks.
 #include "core/rulebook/json.h"
 #include "db/check/checks.h"
+#include "db/journal/shop_fact_json.h"
 
 namespace wm::db {
 namespace {
@@ -33,13 +34,32 @@ Expected<void> check_blanking(const Case& c, const PersonId& person) {
   return refuse("person", c.memory.name(person) + " still has a role at the desk.", "End the role first.");
 }
 
+Expected<void> check_blanking_record(const Case& c, const RecordId& record) {
+  const Entry* entry = c.memory.find(record);
+  if (entry == nullptr)
+    return refuse("record", "There is no record with the id '" + record + "'.",
+                  "Choose one from the journal.");
+  if (const auto* details = as<Details>(entry->fact)) {
+    if (details->details == nameless(details->person))
+      return refuse("record", "These details have been erased already.", "Nothing is left to do.");
+    const bool latest = c.memory.details_of(details->person).back() == entry;
+    return latest ? refuse("record", "These are the person's details as they are now.",
+                           "Correct them first, or erase the person's details.")
+                  : Expected<void>{};
+  }
+  const auto* own = std::get_if<ShopFact>(&entry->fact);
+  const bool pin = as<PinChosen>(entry->fact) != nullptr;
+  if (!entry->note.empty() || (own != nullptr && !pin && !personal_in(*own).empty())) return {};
+  return refuse("record", "There is no text in this record that could be erased.", "Nothing is left to do.");
+}
+
 Expected<void> check_rulebook(const Case& c, const Rulebook& rulebook) {
   if (const auto mistakes = mistakes_in(rulebook); !mistakes.empty()) {
     Problem first = mistakes.front();
     if (mistakes.size() > 1) first.what += " (One of " + std::to_string(mistakes.size()) + " mistakes.)";
     return tl::make_unexpected(first);
   }
-  for (const Memory::Issued& issued : c.memory.issued())
+  for (const Memory::IssuedRulebook& issued : c.memory.issued())
     if (issued.rulebook.version == rulebook.version)
       return refuse("/version", "There is a version " + std::to_string(rulebook.version) + " already.",
                     "Give it the next number.");

@@ -95,7 +95,11 @@ struct CheckShopFact {
     return check_strike_out(c, f).and_then(
         [&] { return check_said(f.reason, "reason", "A record is struck out with a reason."); });
   }
+  Expected<void> operator()(const Issued& f) const { return check_issued(c, f); }
+  Expected<void> operator()(const AttemptBegun& f) const { return check_attempt_begun(c, f); }
   // Made by commands of their own, which look at them.
+  Expected<void> operator()(const Blanked&) const { return {}; }
+  Expected<void> operator()(const AttemptSat&) const { return {}; }
   Expected<void> operator()(const RulebookIssued&) const { return {}; }
   Expected<void> operator()(const Details&) const { return {}; }
   Expected<void> operator()(const PinChosen&) const { return {}; }
@@ -132,7 +136,13 @@ Expected<void> check_strike_out(const Case& c, const StrikeOut& f) {
     return refuse("record", "A PIN is not struck out.", "Let another be chosen.");
   if (as<Signature>(entry->fact) != nullptr)
     return refuse("record", "A signature is not struck out.", "Strike out the check-out that it is under.");
-  if (as<Printed>(entry->fact) != nullptr || as<ClockConfirmed>(entry->fact) != nullptr)
+  if (as<AttemptSat>(entry->fact) != nullptr)
+    return refuse("record", "What was answered stays.", "Strike out the quiz that it came to.");
+  if (as<Issued>(entry->fact) != nullptr)
+    return refuse("record", "What was issued stays, so that what was sat or read can be shown.",
+                  "Issue the next revision.");
+  if (as<Printed>(entry->fact) != nullptr || as<ClockConfirmed>(entry->fact) != nullptr ||
+      as<Blanked>(entry->fact) != nullptr)
     return refuse("record", "This says what was done, and stays.", "Nothing is left to do.");
   if (as<Erased>(entry->fact) != nullptr)
     return refuse("record", "What has been erased is gone.", "Enter the person anew.");

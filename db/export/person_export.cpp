@@ -40,7 +40,8 @@ class Walk {
     const Json as = sides(content);
     const bool strikes = body.at("kind") == "strike_out";
     const bool adds = theirs_.count(refers_to) != 0;
-    if (strikes) mark_struck(content, refers_to);
+    if (strikes)
+      if (auto marked = mark_struck(row, content, refers_to); !marked) return marked;
     if (as.empty() && !adds && !(strikes && place_of_.count(refers_to) != 0)) return {};
     if (in_body(as) || adds) theirs_.insert(text_at(body, "id"));
     return add(row, content, as);
@@ -68,12 +69,20 @@ class Walk {
                        [](const Json& side) { return side != "entered_by" && side != "second"; });
   }
 
-  void mark_struck(const Json& content, const RecordId& struck) {
+  Expected<void> mark_struck(const QSqlQuery& row, const Json& content, const RecordId& struck) {
     const auto found = place_of_.find(struck);
-    if (found == place_of_.end()) return;
+    if (found == place_of_.end()) return {};
     const Json& body = content.at("body");
+    // Strike-outs of before free text was kept apart hold their reason themselves.
+    Json reason = text_at(body, "reason");
+    if (body.contains("hashed")) {
+      const auto kept = kept_apart(row.value(0).toLongLong(), true);
+      if (!kept) return tl::make_unexpected(kept.error());
+      reason = kept->at("reason").value("value", Json(nullptr));
+    }
     records_[found->second]["struck_out"] = {
-        {"record", body.at("id")}, {"at", body.at("at")}, {"reason", body.at("reason")}};
+        {"record", body.at("id")}, {"at", body.at("at")}, {"reason", std::move(reason)}};
+    return {};
   }
 
   Expected<void> add(const QSqlQuery& row, const Json& content, const Json& as) {

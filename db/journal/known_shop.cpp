@@ -44,7 +44,7 @@ Shop known_shop(const Memory& memory, const Zone& zone, std::optional<Instant> k
     else if (!known || memory.person_since(person.id) <= *known)
       shop.people.push_back(person.id);
   }
-  for (const Memory::Issued& issued : memory.issued())
+  for (const Memory::IssuedRulebook& issued : memory.issued())
     if (is_known(*memory.find(issued.record), known)) shop.rulebooks.push_back(issued.rulebook);
   shop.records.reserve(memory.entries().size());
   for (const Entry& entry : memory.entries()) {

@@ -111,7 +111,7 @@ Expected<void> read_body(json::Value body, const ByField& kept, std::optional<Da
     return first_mistake(reading);
   }
   if (is_shop_kind(content.kind)) {
-    auto fact = read_shop_fact(content.kind, body);
+    auto fact = read_shop_fact(content.kind, body, kept);
     if (!fact) return tl::make_unexpected(fact.error());
     if (auto* details = std::get_if<Details>(&*fact)) {
       const std::string text = value_at(kept, "details");
@@ -141,6 +141,7 @@ ByField personal_in(const Entry& entry) {
   if (const auto* birth = as<Birth>(entry.fact)) values["born"] = to_text(birth->born);
   if (const auto* details = as<Details>(entry.fact)) values["details"] = details_text(details->details);
   if (const auto* pin = as<PinChosen>(entry.fact)) values["pin"] = pin->kept;
+  if (const auto* own = std::get_if<ShopFact>(&entry.fact)) values.merge(personal_in(*own));
   if (!entry.note.empty()) values["note"] = entry.note;
   return values;
 }
@@ -155,6 +156,8 @@ Json body_of(const Entry& entry, const ByField& hashes, const Rulebook* rulebook
     body["rulebook"] = Json::parse(to_json(*rulebook));
   }
   if (const char* field = personal_field(any_kind_word(entry.fact))) body[field] = hashes.at(field);
+  if (const auto* own = std::get_if<ShopFact>(&entry.fact))
+    for (const auto& [field, text] : personal_in(*own)) body["hashed"][field] = hashes.at(field);
   return body;
 }
 
@@ -195,6 +198,11 @@ Expected<LeafContent> read_leaf(std::string_view leaf, const ByField& kept, std:
     entry.second = content.origin.second;
     entry.note = value_at(kept, "note");
     if (const char* field = personal_field(content.kind)) content.hashes[field] = text_in(body, field);
+    if (const auto hashed = body.find("hashed"))
+      for (std::size_t i = 0; i < hashed->size(); ++i) {
+        const std::string field((*hashed)[i].key());
+        content.hashes[field] = text_in(*hashed, field.c_str());
+      }
     if (all.find("note")) content.hashes["note"] = text_in(all, "note");
     return read_body(body, kept, born_by, content).map([&] { return std::move(content); });
   } catch (const std::exception& e) {

@@ -5,20 +5,18 @@
 // itself), and where they say something "action" (what was done, where that is not the body's kind), "by"
 // (who sat there), "note" (a hash), "paper" (true: entered from a paper), "second" (who vouched for it too)
 // and "station" ("quiz", "import"; else it was the desk). What is personal stands in it as a salted hash
-// (personal.h). Keys that are names go by their UTF-8 bytes.
-#include <map>
+// (personal.h): a note beside the body, a birth date, details and what a PIN is tested by under their own
+// name in it, free text under "hashed". Keys that are names go by their UTF-8 bytes.
 #include <nlohmann/json_fwd.hpp>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "core/problem.h"
+#include "db/journal/personal.h"
 #include "db/store.h"
 
 namespace wm::db {
-
-/// What is personal in a record by field ("born", "details", "note", "pin"): the values, or their hashes.
-using ByField = std::map<std::string, std::string, std::less<>>;
 
 /// How a record came in.
 struct Origin {

@@ -56,7 +56,7 @@ void Memory::add_rulebook(Rulebook rulebook) {
 
 void Memory::list_rulebooks() {
   rulebooks_.clear();
-  for (const Issued& issued : issued_)
+  for (const IssuedRulebook& issued : issued_)
     if (!find(issued.record)->voided) rulebooks_.push_back(issued.rulebook);
 }
 
@@ -146,9 +146,18 @@ const Person* Memory::person_known(const PersonId& id, Instant known) const {
   const auto found = person_at_.find(id);
   if (found == person_at_.end()) return nullptr;
   const Person* then = nullptr;
-  for (const std::size_t i : details_at_[found->second])
-    if (entries_[i].recorded <= known) then = &as<Details>(entries_[i].fact)->details;
+  for (const std::size_t i : details_at_[found->second]) {
+    const Person& details = as<Details>(entries_[i].fact)->details;
+    if (entries_[i].recorded <= known || (then != nullptr && *then == nameless(id))) then = &details;
+  }
   return then;
+}
+
+std::vector<const Entry*> Memory::details_of(const PersonId& id) const {
+  std::vector<const Entry*> all;
+  if (const auto found = person_at_.find(id); found != person_at_.end())
+    for (const std::size_t i : details_at_[found->second]) all.push_back(&entries_[i]);
+  return all;
 }
 
 std::string Memory::kept_pin(const PersonId& id) const {

@@ -50,8 +50,11 @@ class Memory {
   const CommitLine* commit_of(const std::string& command) const;
   std::vector<Entry> entries_of(std::int64_t commit) const;
   const Person* person(const PersonId& id) const;
-  /// As known then; null where nobody of that id was.
+  /// As known then; null where nobody of that id was. Where those details have been blanked by themselves,
+  /// those that took their place: whoever lost a name is not called by it again.
   const Person* person_known(const PersonId& id, Instant known) const;
+  /// The records of somebody's details, in order; at least one of whoever is known.
+  std::vector<const Entry*> details_of(const PersonId& id) const;
   Instant person_since(const PersonId& id) const;
   /// Somebody else who has this number, or this card, now; null where nobody has, and where it is empty.
   const Person* other_with_number(const Person& person) const;
@@ -97,11 +100,11 @@ class Memory {
   /// What to call somebody in a sentence.
   std::string name(const PersonId& id) const;
 
-  struct Issued {
+  struct IssuedRulebook {
     RecordId record;
     Rulebook rulebook;
   };
-  const std::vector<Issued>& issued() const { return issued_; }
+  const std::vector<IssuedRulebook>& issued() const { return issued_; }
 
  private:
   template <class Map>
@@ -124,7 +127,7 @@ class Memory {
   std::vector<Instant> people_since_;
   std::unordered_map<std::string, Positions> numbers_, cards_;  // of the people who ever had it
   std::vector<Positions> details_at_;                           // of the people, in their order
-  std::vector<Issued> issued_;
+  std::vector<IssuedRulebook> issued_;
   std::vector<Rulebook> rulebooks_;
   std::int64_t last_commit_ = 0, last_order_ = 0;
   Instant last_recorded_ = first_instant;

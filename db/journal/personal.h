@@ -1,9 +1,14 @@
 #pragma once
 // What is personal inside a record: kept beside it, while the record holds a hash that it cannot be guessed
 // from.
+#include <map>
 #include <string>
 
 namespace wm::db {
+
+/// What is personal in a record by field ("born", "details", "note", "pin", "reason" …): the values, or their
+/// hashes.
+using ByField = std::map<std::string, std::string, std::less<>>;
 
 struct Commitment {
   std::string salt;  // 16 random bytes, in hexadecimal

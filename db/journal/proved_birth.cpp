@@ -19,7 +19,7 @@ void add_ages(const Requirement& requirement, std::set<int>& ages) {
 
 std::set<int> ages_asked_for(const Memory& memory) {
   std::set<int> ages;
-  for (const Memory::Issued& issued : memory.issued())
+  for (const Memory::IssuedRulebook& issued : memory.issued())
     for (const TargetName& target : targets_of(issued.rulebook))
       for (const Gate* gate : gates_of(issued.rulebook, target)) add_ages(gate->need, ages);
   return ages;

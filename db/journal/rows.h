@@ -13,8 +13,9 @@ namespace wm::db {
 /// stands for. Every entry written can be read again: what cannot is refused.
 Expected<ledger::Hash> write_entry(Connection& connection, const Entry& entry, const Origin& origin,
                                    const Rulebook* rulebook);
-/// What a record takes away: an Erased the person's details, PIN, birth dates and the notes of records about
-/// them, a PinChosen the person's earlier ones.
+/// What a record takes away: an Erased the person's details, PIN, birth dates and the notes and free text of
+/// records about them and of what refers to those, a Blanked what is personal in one record but for a birth
+/// date and a PIN, a PinChosen the person's earlier ones.
 Expected<void> blank_by(Connection& connection, const Entry& entry);
 
 /// A row of `records` with what is kept beside it.

@@ -1,5 +1,6 @@
 #pragma once
-// The fields of each of the shop's own facts by name: the one list that writing and reading share.
+// The fields of each of the shop's own facts by name: the one list that writing and reading share. What is
+// `personal` is kept beside the record, which holds a salted hash of it.
 #include "db/facts.h"
 
 namespace wm::db {
@@ -11,7 +12,7 @@ template <class A> void fields(A& a, Booking& f) {
   a("person", f.person); a("assessor", f.assessor); a("machine", f.machine); a("target", f.target);
   a("from", f.from); a("to", f.to); a("purpose", f.purpose);
 }
-template <class A> void fields(A& a, Cancel& f) { a("booking", f.booking); a("reason", f.reason); }
+template <class A> void fields(A& a, Cancel& f) { a("booking", f.booking); a.personal("reason", f.reason); }
 template <class A> void fields(A& a, Attendance& f) { a("booking", f.booking); a("turnout", f.turnout); }
 template <class A> void fields(A& a, Presence& f) { a("person", f.person); a("in", f.in); a("staff", f.staff); }
 template <class A> void fields(A& a, Waiting& f) { a("person", f.person); a("target", f.target); }
@@ -22,17 +23,18 @@ template <class A> void fields(A& a, SheetMarks& f) {
   a("marks", f.marks); a("again", f.again); a("machine", f.machine);
 }
 template <class A> void fields(A& a, Tag& f) {
-  a("lockout", f.lockout); a("tag", f.tag); a("padlock", f.padlock); a("reason", f.reason);
+  a("lockout", f.lockout); a("tag", f.tag); a("padlock", f.padlock);
+  a.personal("reason", f.reason);
   a("key_holder", f.key_holder);
 }
-template <class A> void fields(A& a, Reached& f) { a("lockout", f.lockout); a("how", f.how); }
+template <class A> void fields(A& a, Reached& f) { a("lockout", f.lockout); a.personal("how", f.how); }
 template <class A> void fields(A& a, MachineAdded& f) {
   a("machine", f.machine); a("class", f.machine_class); a("label", f.label);
 }
 template <class A> void fields(A& a, Hours& f) {
   a("person", f.person); a("weekday", f.weekday); a("from_minute", f.from_minute); a("to_minute", f.to_minute);
 }
-template <class A> void fields(A& a, StrikeOut& f) { a("record", f.record); a("reason", f.reason); }
+template <class A> void fields(A& a, StrikeOut& f) { a("record", f.record); a.personal("reason", f.reason); }
 template <class A> void fields(A& a, RulebookIssued& f) { a("version", f.version); }
 template <class A> void fields(A& a, Details& f) { a("person", f.person); }
 template <class A> void fields(A& a, PinChosen& f) { a("person", f.person); a.may("key", f.key); }
@@ -43,6 +45,19 @@ template <class A> void fields(A& a, Close& f) { a("person", f.person); a("other
 template <class A> void fields(A& a, Printed& f) { a("title", f.title); a("pages", f.pages); a("digest", f.digest); }
 template <class A> void fields(A& a, ClockConfirmed& f) { a("shown", f.shown); a("jumped", f.jumped); }
 template <class A> void fields(A& a, Erased& f) { a("person", f.person); a("born_by", f.born_by); }
+template <class A> void fields(A& a, Blanked& f) { a("record", f.record); }
+template <class A> void fields(A& a, Enclosure& f) { a("name", f.name); a("base64", f.base64); }
+template <class A> void fields(A& a, Issued& f) {
+  a("work", f.work); a("name", f.name); a("revision", f.revision); a.may("changed", f.changed); a("text", f.text);
+  a.may("enclosures", f.enclosures);
+}
+template <class A> void fields(A& a, AttemptBegun& f) {
+  a("person", f.person); a("bank", f.bank); a("revision", f.revision); a("seed", f.seed); a("language", f.language);
+  a.may("helps", f.helps);
+}
+template <class A> void fields(A& a, AttemptSat& f) {
+  a("person", f.person); a("begun", f.begun); a("quiz", f.quiz); a.personal("attempt", f.attempt);
+}
 // clang-format on
 
 }  // namespace wm::db

@@ -1,6 +1,7 @@
 #include "db/journal/shop_fact_json.h"
 
 #include <array>
+#include <charconv>
 #include <nlohmann/json.hpp>
 #include <stdexcept>
 
@@ -24,6 +25,11 @@ constexpr std::array<std::string_view, 4> words_for(Mark) {
   return {"none", "shown", "shown_when_asked", "not_shown"};
 }
 
+constexpr std::array<std::string_view, 4> words_for(Work) { return {"bank", "lesson", "sheet", "card"}; }
+constexpr std::array<std::string_view, 3> words_for(Help) {
+  return {"interpreter", "read_aloud", "large_type"};
+}
+
 template <class E>
 std::string_view word_of(E value) {
   return words_for(value)[static_cast<std::size_t>(value)];
@@ -32,12 +38,20 @@ std::string_view word_of(E value) {
 void put(Json& json, const std::string& value) { json = value; }
 void put(Json& json, int value) { json = value; }
 void put(Json& json, std::int64_t value) { json = value; }
+/// A seed: 16 hexadecimal digits, since not every reader's numbers have 64 bits.
+void put(Json& json, std::uint64_t value) {
+  std::string digits(16, '0');
+  for (auto digit = digits.rbegin(); digit != digits.rend(); ++digit, value >>= 4)
+    *digit = "0123456789abcdef"[value & 15];
+  json = digits;
+}
 void put(Json& json, bool value) { json = value; }
 void put(Json& json, Instant value) { json = to_text(value); }
 void put(Json& json, Day value) { json = to_text(value); }
 template <class E>
 requires std::is_enum_v<E>
 void put(Json& json, E value) { json = word_of(value); }
+void put(Json& json, const Enclosure& value);
 template <class T>
 void put(Json& json, const std::vector<T>& values) {
   json = Json::array();
@@ -60,6 +74,12 @@ void take(json::Value from, int& value) {
   value = static_cast<int>(of_kind(from, json::Kind::whole).whole());
 }
 void take(json::Value from, std::int64_t& value) { value = of_kind(from, json::Kind::whole).whole(); }
+void take(json::Value from, std::uint64_t& value) {
+  const std::string_view digits = of_kind(from, json::Kind::text).text();
+  const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), value, 16);
+  if (digits.size() != 16 || error != std::errc() || end != digits.data() + digits.size())
+    throw std::invalid_argument("not 16 hexadecimal digits");
+}
 void take(json::Value from, bool& value) { value = of_kind(from, json::Kind::truth).truth(); }
 void take(json::Value from, Instant& value) {
   const auto instant = parse_instant(of_kind(from, json::Kind::text).text());
@@ -79,6 +99,7 @@ void take(json::Value from, E& value) {
   if (found == words.end()) throw std::invalid_argument("not a word known here");
   value = static_cast<E>(found - words.begin());
 }
+void take(json::Value from, Enclosure& value);
 template <class T>
 void take(json::Value from, std::vector<T>& values) {
   of_kind(from, json::Kind::list);
@@ -96,13 +117,16 @@ struct Writer {
     if (value) put(json[key], *value);
   }
   /// Left out where it is empty.
-  void may(const char* key, const std::string& value) {
+  template <class T>
+  void may(const char* key, const T& value) {
     if (!value.empty()) put(json[key], value);
   }
+  void personal(const char*, const std::string&) {}
 };
 
 struct Reader {
   json::Value object;
+  const ByField& kept;
   template <class T>
   void operator()(const char* key, T& value) {
     take(member(object, key), value);
@@ -111,10 +135,43 @@ struct Reader {
   void operator()(const char* key, std::optional<T>& value) {
     if (const auto found = object.find(key)) take(*found, value.emplace());
   }
-  void may(const char* key, std::string& value) {
+  template <class T>
+  void may(const char* key, T& value) {
     if (const auto found = object.find(key)) take(*found, value);
   }
+  /// Records of before such text was kept apart hold it themselves.
+  void personal(const char* key, std::string& value) {
+    if (const auto found = object.find(key)) return take(*found, value);
+    if (const auto found = kept.find(key); found != kept.end()) value = found->second;
+  }
 };
+
+/// Visits the personal texts alone.
+template <class Visit>
+struct Personal {
+  Visit visit;
+  template <class T>
+  void operator()(const char*, T&) {}
+  template <class T>
+  void may(const char*, T&) {}
+  void personal(const char* key, std::string& value) { visit(key, value); }
+};
+template <class Visit>
+void visit_personal(ShopFact& fact, Visit visit) {
+  Personal<Visit> each{visit};
+  std::visit([&](auto& f) { fields(each, f); }, fact);
+}
+
+void put(Json& json, const Enclosure& value) {
+  Writer writer{json};
+  Enclosure copy = value;
+  fields(writer, copy);
+}
+void take(json::Value from, Enclosure& value) {
+  static const ByField none;
+  Reader reader{of_kind(from, json::Kind::object), none};
+  fields(reader, value);
+}
 
 template <std::size_t I = 0>
 std::optional<ShopFact> empty_fact(std::string_view kind) {
@@ -132,13 +189,15 @@ std::string_view word(Role role) { return word_of(role); }
 std::string_view word(Purpose purpose) { return word_of(purpose); }
 std::string_view word(Turnout turnout) { return word_of(turnout); }
 std::string_view word(Mark mark) { return word_of(mark); }
+std::string_view word(Work work) { return word_of(work); }
+std::string_view word(Help help) { return word_of(help); }
 
 std::string_view kind_word(const ShopFact& fact) {
   constexpr std::array<std::string_view, std::variant_size_v<ShopFact>> words = {
-      "role",          "join",        "booking",     "cancel",   "attendance", "presence",
-      "waiting",       "waiting_end", "restriction", "marks",    "tag",        "reached",
-      "machine_added", "hours",       "strike_out",  "rulebook", "details",    "pin",
-      "erased",        "signature",   "close",       "printed",  "clock"};
+      "role",        "join",        "booking", "cancel", "attendance",    "presence",      "waiting",
+      "waiting_end", "restriction", "marks",   "tag",    "reached",       "machine_added", "hours",
+      "strike_out",  "rulebook",    "details", "pin",    "erased",        "signature",     "close",
+      "printed",     "clock",       "blanked", "issued", "attempt_begun", "attempt_sat"};
   return words[fact.index()];
 }
 
@@ -155,13 +214,28 @@ nlohmann::json to_json(const RecordId& id, Instant at, Instant recorded, const S
   return json;
 }
 
-Expected<ShopFact> read_shop_fact(std::string_view kind, json::Value object) {
+ByField personal_in(ShopFact fact) {
+  ByField texts;
+  visit_personal(fact, [&](const char* key, const std::string& value) {
+    if (!value.empty()) texts[key] = value;
+  });
+  return texts;
+}
+
+void blank_as(const ShopFact& blanked, ShopFact& fact) {
+  const ByField left = personal_in(blanked);
+  visit_personal(fact, [&](const char* key, std::string& value) {
+    if (!left.contains(key)) value.clear();
+  });
+}
+
+Expected<ShopFact> read_shop_fact(std::string_view kind, json::Value object, const ByField& kept) {
   auto fact = empty_fact(kind);
   if (!fact) return refuse("kind", "The kind '" + std::string(kind) + "' is unknown.", "Update the program.");
   try {
     std::visit(
         [&](auto& f) {
-          Reader reader{object};
+          Reader reader{object, kept};
           fields(reader, f);
         },
         *fact);

@@ -65,9 +65,18 @@ Expected<void> blank_by(Connection& connection, const Entry& entry) {
   Expected<QSqlQuery*> done = nullptr;
   if (const auto* erased = as<Erased>(entry.fact))
     done = connection.run(
+        // With what ends, adds to or strikes out one of theirs, and is about nobody by itself.
+        "WITH RECURSIVE theirs (ord, id) AS ("
+        "SELECT ord, id FROM records WHERE person = ? UNION "
+        "SELECT r.ord, r.id FROM theirs JOIN records r ON r.refers_to = theirs.id WHERE r.person IS NULL) "
         "UPDATE private_values SET salt = NULL, value = NULL WHERE value IS NOT NULL AND "
-        "ord IN (SELECT ord FROM records WHERE person = ?)",
+        "ord IN (SELECT ord FROM theirs)",
         {text(erased->person)});
+  if (const auto* blanked = as<Blanked>(entry.fact))
+    done = connection.run(
+        "UPDATE private_values SET salt = NULL, value = NULL WHERE value IS NOT NULL AND "
+        "field NOT IN ('born', 'pin') AND ord IN (SELECT ord FROM records WHERE id = ?)",
+        {text(blanked->record)});
   if (const auto* pin = as<PinChosen>(entry.fact))
     done = connection.run(
         "UPDATE private_values SET salt = NULL, value = NULL WHERE value IS NOT NULL AND field = 'pin' AND "

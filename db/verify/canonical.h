@@ -23,6 +23,8 @@ class Members {
   /// The text that the value is; nothing where it is no text.
   std::optional<std::string> text(std::string_view key) const;
   std::optional<std::int64_t> whole(std::string_view key) const;
+  /// In order, each key with its raw value.
+  const std::vector<std::pair<std::string_view, std::string_view>>& all() const { return members_; }
   /// The first key that is none of these; empty where all are.
   std::string_view unknown(std::initializer_list<std::string_view> keys) const;
 

@@ -71,6 +71,14 @@ Rows File::rows(const char* sql) const {
   return rows;
 }
 
+Rows File::rows(const char* sql, const std::string& text) const {
+  Rows found = rows(sql);
+  if (!found.failed_)
+    sqlite3_bind_text(found.statement_.get(), 1, text.data(), static_cast<int>(text.size()),
+                      SQLITE_TRANSIENT);
+  return found;
+}
+
 std::string File::said() const {
   std::string said = sqlite3_errmsg(database_.get());
   for (char& c : said)

@@ -46,6 +46,8 @@ class File {
   /// An empty one in memory.
   static File in_memory();
   Rows rows(const char* sql) const;
+  /// With a text for ?1.
+  Rows rows(const char* sql, const std::string& text) const;
   /// Whether all of it ran.
   bool run(const std::string& sql) const;
   /// What SQLite said last, in ASCII: it may quote bytes of a damaged file.

@@ -13,7 +13,7 @@ std::string text_or_empty(const Members& members, std::string_view key) {
 
 /// The records that one refers to stand under these names; two names mean a record in some kinds alone.
 std::string referred_to(const LeafContent& leaf) {
-  for (const char* key : {"record", "suspension", "appointment", "lockout", "booking"})
+  for (const char* key : {"record", "suspension", "appointment", "lockout", "booking", "begun"})
     if (leaf.body.has(key)) return text_or_empty(leaf.body, key);
   if (leaf.kind == "waiting_end") return text_or_empty(leaf.body, "waiting");
   const bool adds = leaf.kind == "restriction" || leaf.kind == "marks" || leaf.kind == "signature";
@@ -32,10 +32,20 @@ const char* personal_field(std::string_view kind) {
 }
 
 /// Whether what the leaf has of `from` under `key` is a hash, and then keeps it.
-bool keep_hash(const Members& from, const char* key, LeafContent& leaf) {
+bool keep_hash(const Members& from, std::string_view key, LeafContent& leaf) {
   const auto hash = from.text(key);
   if (!hash || !is_hash(*hash)) return false;
-  leaf.commitments.push_back({key, *hash});
+  leaf.commitments.push_back({std::string(key), *hash});
+  return true;
+}
+
+/// Text that is kept apart.
+bool keep_hashed(LeafContent& leaf) {
+  if (!leaf.body.has("hashed")) return true;
+  static thread_local Members hashed;
+  if (!Members::read(leaf.body.raw("hashed"), hashed)) return false;
+  for (const auto& [key, raw] : hashed.all())
+    if (!keep_hash(hashed, key, leaf)) return false;
   return true;
 }
 
@@ -51,6 +61,7 @@ std::optional<std::string> read_body(LeafContent& leaf) {
   const char* field = personal_field(leaf.kind);
   if (field != nullptr && !keep_hash(leaf.body, field, leaf))
     return std::string("its body has no hash under \"") + field + "\"";
+  if (!keep_hashed(leaf)) return "its text that is kept apart has no hashes";
   return std::nullopt;
 }
 

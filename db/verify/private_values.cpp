@@ -18,7 +18,8 @@ std::string salted_hash(std::string_view salt, std::string_view field, std::stri
 }  // namespace
 
 PrivateValues::PrivateValues(const File& file, Findings& findings)
-    : rows_(file.rows("SELECT ord, field, salt, value FROM private_values ORDER BY ord, field")),
+    : file_(file),
+      rows_(file.rows("SELECT ord, field, salt, value FROM private_values ORDER BY ord, field")),
       findings_(findings) {
   step();
 }
@@ -38,7 +39,7 @@ void PrivateValues::no_such(const std::string& why) {
 void PrivateValues::check_row(const LeafContent& leaf, const Commitment& commitment) {
   const std::string where = place(leaf.order, commitment.field);
   if (rows_.is_null(2) && rows_.is_null(3)) {
-    blanks_.push_back({leaf.order, commitment.field, leaf.person});
+    blanks_.push_back({leaf.order, commitment.field, leaf.person, leaf.id, leaf.refers_to});
     return;
   }
   const auto salt = ledger::from_hex(rows_.bytes(2));
@@ -52,6 +53,7 @@ void PrivateValues::check_row(const LeafContent& leaf, const Commitment& commitm
 
 void PrivateValues::check(const LeafContent& leaf) {
   if (leaf.kind == "erased") erased_[leaf.person] = leaf.order;
+  if (leaf.kind == "blanked") blanked_[leaf.refers_to] = leaf.order;
   if (leaf.kind == "pin") last_pin_[leaf.person] = leaf.order;
   for (const Commitment& commitment : leaf.commitments) {
     while (there_ && against(leaf.order, commitment.field) < 0) no_such("the record has no such value");
@@ -66,12 +68,29 @@ void PrivateValues::check(const LeafContent& leaf) {
   while (there_ && rows_.whole(0) <= leaf.order) no_such("the record has no such value");
 }
 
+std::string PrivateValues::owner(const Blank& blank) const {
+  if (!blank.person.empty()) return blank.person;
+  // Up to the nearest that is about somebody. A record refers to an earlier one: in a file where two refer to
+  // each other, UNION ends the walk.
+  const char* up =
+      "WITH RECURSIVE up (id, person, refers_to) AS ("
+      "SELECT id, person, refers_to FROM records WHERE id = ?1 UNION "
+      "SELECT r.id, r.person, r.refers_to FROM up JOIN records r ON r.id = up.refers_to WHERE up.person IS "
+      "NULL) "
+      "SELECT person FROM up WHERE person IS NOT NULL";
+  Rows rows = file_.rows(up, blank.refers_to);
+  return rows.next() ? std::string(rows.bytes(0)) : std::string();
+}
+
 bool PrivateValues::may_be_blank(const Blank& blank) const {
-  const auto later = [&](const std::map<std::string, std::int64_t>& last) {
-    const auto found = last.find(blank.person);
+  const auto later = [&](const std::map<std::string, std::int64_t>& last, const std::string& key) {
+    const auto found = last.find(key);
     return found != last.end() && found->second > blank.order;
   };
-  return !blank.person.empty() && (later(erased_) || (blank.field == "pin" && later(last_pin_)));
+  if (blank.field == "pin" && later(last_pin_, blank.person)) return true;
+  if (blank.field != "born" && blank.field != "pin" && later(blanked_, blank.id)) return true;
+  const std::string person = owner(blank);
+  return !person.empty() && later(erased_, person);
 }
 
 void PrivateValues::finish() {

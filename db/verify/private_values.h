@@ -22,7 +22,7 @@ class PrivateValues {
  private:
   struct Blank {
     std::int64_t order;
-    std::string field, person;
+    std::string field, person, id, refers_to;
   };
   /// Where in order and field the row read last stands, against a place: before it, there, or behind.
   int against(std::int64_t order, std::string_view field) const;
@@ -31,11 +31,16 @@ class PrivateValues {
   void no_such(const std::string& why);
   bool may_be_blank(const Blank& blank) const;
 
+  /// Whose a record is: who it is about, or who that is which it refers to; empty where it is nobody's.
+  std::string owner(const Blank& blank) const;
+
+  const File& file_;
   Rows rows_;
   Findings& findings_;
   bool there_ = false;
   std::vector<Blank> blanks_;
   std::map<std::string, std::int64_t> erased_, last_pin_;  // by person
+  std::map<std::string, std::int64_t> blanked_;            // by record
 };
 
 }  // namespace wm::verify

@@ -19,7 +19,7 @@ namespace {
 /// What the table's actions refer to.
 struct Records {
   RecordId desk_lock, instructor_lock, manager_lock, reached_lock, suspension, appointment, booking, waiting;
-  RecordId desk_entry, manager_entry, old_desk_entry, checkout;
+  RecordId desk_entry, manager_entry, old_desk_entry, checkout, noted, begun;
 };
 
 /// Makes a shop in which each of the table's actions could have happened.
@@ -40,6 +40,13 @@ Records prepare(TestShop& shop) {
       shop.from_paper("mia", fact(Checkout{"lou", "bandsaw", 0, Outcome::passed, "ivo"}), evening);
   REQUIRE(paper);
   r.checkout = paper->entries.front().id;
+  shop.enter("mia", own(small_bank()));
+  Command begin = shop.command("mia", own(begun_by("mia")));
+  begin.quiz_station = true;
+  r.begun = begin.id;
+  REQUIRE(shop.store().commit(begin));
+  const RecordId mistake = shop.enter("dee", own(Presence{"lou"}));
+  r.noted = shop.enter("mia", StrikeOutRecord{mistake, "it was Kim, who is ill"});
   r.old_desk_entry = shop.enter("dee", own(Presence{"lou"}));
   shop.wait(day);
   r.desk_entry = shop.enter("dee", own(Presence{"kim"}));
@@ -279,6 +286,27 @@ const std::vector<Line>& lines() {
        [](auto&) {
          return own(Printed{"Roster", 2, std::string(64, 'a')});
        }},
+      {"go through a lesson oneself", "dimq",
+       [](auto&) {
+         return fact(Lesson{"mia", "guards", 1});
+       }},
+      {"ask for a one-on-one oneself", "dimq",
+       [](auto&) {
+         return own(Waiting{"mia", "bandsaw"});
+       }},
+      {"issue a question bank", "m", [](auto&) { return own(small_bank(2)); }},
+      {"begin a quiz oneself", "q", [](auto&) { return own(begun_by("mia")); }},
+      {"begin a quiz for somebody else", "", [](auto&) { return own(begun_by("kim")); }},
+      {"hand a quiz in", "q",
+       [](auto& e) {
+         return HandIn{e.begun, small_attempt()};
+       }},
+      {"enter answers by hand", "",
+       [](auto& e) {
+         return own(AttemptSat{"mia", e.begun, e.begun, small_attempt()});
+       }},
+      {"erase the text of one record", "m", [](auto& e) { return BlankRecord{e.noted}; }},
+      {"enter an erased text as a fact", "", [](auto& e) { return own(Blanked{e.noted}); }},
       {"enter a confirmed clock as a fact", "",
        [](auto&) {
          return own(ClockConfirmed{evening, 0});

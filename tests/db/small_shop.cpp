@@ -101,4 +101,44 @@ void make_application() {
   static QCoreApplication application(argc, argv);
 }
 
+Issued small_bank(int revision) {
+  return {Work::bank,
+          "guards",
+          revision,
+          "",
+          "bank: guards\nrevision: " + std::to_string(revision) + R"(
+languages: en
+pass: 80 %
+time: none
+draw: 2 of guards
+
+question: before-cutting
+kind: one
+topic: guards
+critical: yes
+[en]
+When is the guard set?
+* Before the machine is switched on.
+- While it runs down.
+> Nobody reaches near a blade that turns.
+
+question: gap
+kind: number
+topic: guards
+answer: 1/4 in
+within: 1/16 in
+[en]
+How far above the stock does the guard of the bandsaw stand?
+> Common practice, no source.
+)",
+          {}};
+}
+
+AttemptBegun begun_by(const PersonId& person) { return {person, "guards", 1, 7, "en", {}}; }
+
+std::string small_attempt() {
+  return R"({"bank": "guards", "revision": 1, "seed": "0000000000000007", "language": "en", "answers": [
+    {"question": "before-cutting", "chosen": 0, "seconds": 4}, {"question": "gap", "typed": "1/4", "seconds": 9}]})";
+}
+
 }  // namespace wm::db

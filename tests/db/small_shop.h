@@ -24,4 +24,10 @@ std::vector<Command> small_history();
 inline EnterFact fact(Fact f) { return {std::move(f)}; }
 inline EnterShopFact own(ShopFact f) { return {std::move(f)}; }
 
+/// A bank of two questions, "guards", as it is issued; somebody's attempt at revision 1, and its answers,
+/// both right.
+Issued small_bank(int revision = 1);
+AttemptBegun begun_by(const PersonId& person);
+std::string small_attempt();
+
 }  // namespace wm::db

@@ -52,7 +52,7 @@ std::string or_null(const std::string& text) { return text.empty() ? "NULL" : qu
 
 std::string referred(const Json& body) {
   const std::string kind = body.at("kind");
-  for (const char* key : {"record", "suspension", "appointment", "lockout", "booking"})
+  for (const char* key : {"record", "suspension", "appointment", "lockout", "booking", "begun"})
     if (body.contains(key)) return body.at(key);
   if (kind == "waiting_end") return body.at("waiting");
   return kind == "restriction" || kind == "marks" || kind == "signature" ? body.at("checkout") : "";

@@ -72,13 +72,20 @@ Command vouched(Command command) {
   return command;
 }
 
+Command at_station(Command command) {
+  command.quiz_station = true;
+  return command;
+}
+
 /// What the commands below refer to.
 std::vector<Command> groundwork() {
   return {command("lock", "dee", PutOutOfService{"b2", "6", "2", "fence loose", "dee"}),
           command("booked", "dee",
                   own(Booking{"kim", "ivo", "b1", "bandsaw", evening + hour, evening + 2 * hour})),
           command("came", "dee", own(Presence{"lou"})),
-          noted(command("induction", "dee", fact(Document{"lou", "induction", {}})), "signed in pencil")};
+          noted(command("induction", "dee", fact(Document{"lou", "induction", {}})), "signed in pencil"),
+          command("bank", "mia", own(small_bank())),
+          at_station(command("sitting", "kim", own(begun_by("kim"))))};
 }
 
 /// Every alternative of Action but one, so that all that a command can write is written.
@@ -98,6 +105,10 @@ std::vector<std::pair<std::string, Command>> commands() {
       {"strike a record out", command("c11", "dee", StrikeOutRecord{"came", "it was kim"})},
       {"strike a record out with a second",
        vouched(command("c12", "mia", StrikeOutRecord{"induction", "it was kim"}))},
+      {"erase the text of one record", command("c14", "mia", BlankRecord{"induction"})},
+      {"issue a question bank", command("c15", "mia", own(small_bank(2)))},
+      {"begin a quiz", at_station(command("c16", "kim", own(begun_by("kim"))))},
+      {"hand a quiz in", at_station(command("c17", "kim", HandIn{"sitting", small_attempt()}))},
       {"note a printed paper", command("c13", "dee", own(Printed{"Roster", 2, std::string(64, 'a')}))}};
 }
 

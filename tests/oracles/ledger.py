@@ -175,7 +175,7 @@ def known_root(text):
 
 # --- what a leaf says ---
 PERSONAL = {"birth": "born", "details": "details", "pin": "pin"}
-REFERS = ["record", "suspension", "appointment", "lockout", "booking"]
+REFERS = ["record", "suspension", "appointment", "lockout", "booking", "begun"]
 
 
 class Leaf:
@@ -204,6 +204,10 @@ class Leaf:
         self.hashes = {}
         if self.kind in PERSONAL:
             self.hashes[PERSONAL[self.kind]] = body.get(PERSONAL[self.kind])
+        if "hashed" in body:
+            if not isinstance(body["hashed"], dict):
+                return False
+            self.hashes.update(body["hashed"])
         if "note" in said:
             self.hashes["note"] = said["note"]
         return all(isinstance(h, str) and re.fullmatch("[0-9a-f]{64}", h) for h in self.hashes.values())
@@ -292,6 +296,7 @@ class Look:
                 self.add("order", f"record {now}, recorded")
             commit, recorded = leaf.commit, max(recorded, leaf.recorded)
             self.said[now] = leaf, hashed, len(self.leaves)
+            self.by_id[leaf.id] = leaf
 
     def columns(self, now, row, leaf):
         def text(value):
@@ -310,6 +315,7 @@ class Look:
             kept[row["ord"][1], row["field"][1].decode()] = row["salt"], row["value"]
         erased = {leaf.person: now for now, (leaf, _, _) in self.said.items() if leaf.kind == "erased"}
         last_pin = {leaf.person: now for now, (leaf, _, _) in self.said.items() if leaf.kind == "pin"}
+        blanked = {leaf.refers_to: now for now, (leaf, _, _) in self.said.items() if leaf.kind == "blanked"}
         for now, (leaf, _, _) in self.said.items():
             for field, hashed in leaf.hashes.items():
                 place = f"record {now}, {field}"
@@ -317,8 +323,10 @@ class Look:
                 if salt is None:
                     self.add("private_value", place)
                 elif salt[0] == value[0] == "null":
-                    later = max(erased.get(leaf.person, 0), last_pin.get(leaf.person, 0) if field == "pin" else 0)
-                    if not leaf.person or later <= now:
+                    later = max(erased.get(self.owner(leaf), 0), last_pin.get(leaf.person, 0) if field == "pin" else 0)
+                    if field not in ("born", "pin"):
+                        later = max(later, blanked.get(leaf.id, 0))
+                    if later <= now:
                         self.add("blanked", place)
                 elif salt[0] != "text" or value[0] != "text" or not re.fullmatch(b"[0-9a-f]{32}", salt[1]):
                     self.add("private_value", place)
@@ -326,6 +334,14 @@ class Look:
                     self.add("private_value", place)
         for now, field in kept:
             self.add("private_value", f"record {now}, {field}")
+
+    def owner(self, leaf):
+        """Whom a record is about, or whom that is about which it refers to; None where it is about nobody."""
+        seen = set()
+        while leaf is not None and not leaf.person and leaf.id not in seen:
+            seen.add(leaf.id)
+            leaf = self.by_id.get(leaf.refers_to)
+        return leaf.person if leaf is not None and leaf.person else None
 
     def signatures(self, covered):
         keys, commit, hashes, open_ones = {}, 0, [], {}
@@ -363,7 +379,7 @@ class Look:
             self.add("edge", "the tree's edge, hashes")
 
     def all(self):
-        self.leaves, self.said = [], {}
+        self.leaves, self.said, self.by_id = [], {}, {}
         self.schema()
         self.shop()
         self.records()
