@@ -93,4 +93,13 @@ struct Route {
   friend bool operator==(const Route&, const Route&) = default;
 };
 
+/// What a rule's waiting times say of one more attempt at its quiz.
+struct NextAttempt {
+  Instant from;  // the first instant, not before the one asked about, at which an attempt counts
+  /// How many that count may still go wrong at that instant before the rule asks to wait until some of them
+  /// lie long enough back; nothing: any number.
+  std::optional<int> left;
+  friend bool operator==(const NextAttempt&, const NextAttempt&) = default;
+};
+
 }  // namespace wm

@@ -93,9 +93,13 @@ class Attempts {
     if (!need_.retry) return true;
     const Retry& retry = *need_.retry;
     if (retry.wait_hours && !missed_.empty() && at < missed_.back() + *retry.wait_hours * hour) return false;
-    if (!retry.most) return true;
+    return !retry.most || left(at) > 0;
+  }
+  /// How many more may go wrong at `at`; of a rule that says how many.
+  int left(Instant at) {
+    const Retry& retry = *need_.retry;
     while (in_window_ < missed_.size() && missed_[in_window_] <= at - *retry.in_hours * hour) ++in_window_;
-    return missed_.size() - in_window_ < static_cast<std::size_t>(*retry.most);
+    return *retry.most - static_cast<int>(missed_.size() - in_window_);
   }
   void take(const KnownQuiz& counted) {
     if (!passed(counted, need_.pass_percent)) missed_.push_back(counted.at);
@@ -271,13 +275,39 @@ std::vector<const KnownQuiz*> counted_attempts(const Known& known, const Need& n
   return counted;
 }
 
-bool attempt_would_count(const Known& known, const Need& need, NameId person, Instant at) {
+namespace {
+
+/// Those that one more at `at`, entered after those whose id lies before "step-", would come after.
+Attempts attempts_before(const Known& known, const Need& need, NameId person, Instant at) {
   Attempts attempts(need);
   for (const auto& attempt : named(known.facts(person).quizzes, &KnownQuiz::quiz, need.item)) {
     if (attempt.at > at || (attempt.at == at && known.record_id(attempt.no) > "step-")) break;
     if (attempts.counts(attempt.at)) attempts.take(attempt);
   }
-  return attempts.counts(at);
+  return attempts;
+}
+
+}  // namespace
+
+bool attempt_would_count(const Known& known, const Need& need, NameId person, Instant at) {
+  return attempts_before(known, need, person, at).counts(at);
+}
+
+/// Whether one counts changes at no other moment than these; after the last of them all waits are over.
+NextAttempt next_attempt_at(const Known& known, const Need& need, NameId person, Instant at) {
+  std::vector<Instant> moments = supposed_moments(known, need, person, no_name);
+  std::erase_if(moments, [at](Instant moment) { return moment <= at; });
+  moments.push_back(at);
+  std::sort(moments.begin(), moments.end());
+  NextAttempt next{at, std::nullopt};
+  for (const Instant moment : moments) {
+    Attempts attempts = attempts_before(known, need, person, moment);
+    if (!attempts.counts(moment)) continue;
+    next.from = moment;
+    if (need.retry && need.retry->most) next.left = attempts.left(moment);
+    break;
+  }
+  return next;
 }
 
 int revision_needed(const Known& known, const Need& need, Instant t) {

@@ -6,6 +6,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/decide/answers.h"
 #include "core/decide/book.h"
 #include "core/decide/known.h"
 
@@ -54,6 +55,9 @@ int revision_published(const Known& known, const Need& need, Instant t);
 /// Whether one more attempt at `at` would count by need's retry rule, entered after those whose id lies
 /// before "step-".
 bool attempt_would_count(const Known& known, const Need& need, NameId person, Instant at);
+
+/// The first instant from `at` on at which one more attempt would count, and how many are left then.
+NextAttempt next_attempt_at(const Known& known, const Need& need, NameId person, Instant at);
 
 /// The cover of a record that does not exist: made at `at`, of the greatest revision published by then. For
 /// every kind that has covers but age; whether it would count is for the caller to find out.

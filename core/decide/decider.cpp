@@ -151,6 +151,16 @@ bool Decider::able_to_supervise(std::string_view person, std::string_view target
   return engine_->standings.able_to_supervise(engine_->person(person), engine_->target(target), at);
 }
 
+NextAttempt Decider::next_attempt(std::string_view person, const NeedQuiz& rule, Instant at) {
+  const NameId p = engine_->person(person);
+  Need need;
+  need.kind = NeedKind::quiz;
+  need.item = engine_->standings.known().names().add(rule.quiz);
+  need.pass_percent = rule.pass_percent;
+  need.retry = rule.retry;
+  return next_attempt_at(engine_->standings.known(), need, p, at);
+}
+
 Route Decider::route(std::string_view person, std::string_view target, Rung to, Instant at) {
   return wm::route(engine_->standings, engine_->person(person), engine_->target(target), to, at);
 }

@@ -52,6 +52,10 @@ class Decider {
   /// The quickest way to at least `to`, from `at` on.
   Route route(std::string_view person, std::string_view target, Rung to, Instant at);
 
+  /// When somebody can next try a rule's quiz so that it counts. Of the rule, its quiz, pass mark and retry
+  /// matter.
+  NextAttempt next_attempt(std::string_view person, const NeedQuiz& rule, Instant at);
+
   /// Everyone of the shop, sorted.
   std::vector<PersonId> people() const;
   /// The targets that any known rulebook has, sorted.

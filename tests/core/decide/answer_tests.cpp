@@ -1,6 +1,7 @@
 // What an answer says besides the standing, on small shops made by hand: what it rests on, its very first and
 // last second, and the cases that random shops hardly ever make.
 #include <catch2/catch.hpp>
+#include <random>
 
 #include "core/decide/changes.h"
 #include "core/decide/decider.h"
@@ -287,4 +288,74 @@ TEST_CASE("what is good for a month and some grace is not given up before its la
   const Instant lapses = start + 35 * a_day;  // 1 February, and three days
   CHECK(Decider(shop).rung("ana", "saw", lapses - 1) == Rung::independent);
   CHECK(Decider(shop).rung("ana", "saw", lapses) == Rung::supervised);
+}
+
+namespace {
+
+/// Whether a passing attempt at t would carry the gate, by the standing that it gives.
+bool would_count(Shop shop, Instant t) {
+  add(shop, "one more", t, Quiz{"ana", "saw", 0, 10, 10, 0});
+  return Decider(shop).rung("ana", "saw", t) == Rung::independent;
+}
+
+NeedQuiz quiz_with(std::optional<int> wait_hours, std::optional<int> most, std::optional<int> in_hours) {
+  NeedQuiz need;
+  need.quiz = "saw";
+  need.pass_percent = 80;
+  if (wait_hours || most) need.retry = Retry{wait_hours, most, in_hours};
+  return need;
+}
+
+Quiz missed() { return {"ana", "saw", 0, 1, 10, 0}; }
+
+constexpr std::int64_t an_hour = 3600;
+
+}  // namespace
+
+TEST_CASE("a quiz without a retry rule can be tried at once, any number of times", "[decide]") {
+  const NeedQuiz need = quiz_with({}, {}, {});
+  Shop shop = shop_asking({need});
+  add(shop, "missed", start + 60, missed());
+  CHECK(Decider(shop).next_attempt("ana", need, start + 61) == NextAttempt{start + 61, std::nullopt});
+}
+
+TEST_CASE("the first second at which an attempt counts is the one that a standing shows", "[decide]") {
+  // Random attempts and rules: every hour, and the second before it, is tried by entering an attempt.
+  std::mt19937 random(20261126);
+  const auto one_of = [&random](int from, int to) {
+    return std::uniform_int_distribution<int>(from, to)(random);
+  };
+  for (int round = 0; round < 60; ++round) {
+    const bool waits = one_of(0, 2) > 0, few = !waits || one_of(0, 1) == 1;
+    const NeedQuiz need = quiz_with(waits ? std::optional(one_of(1, 6)) : std::nullopt,
+                                    few ? std::optional(one_of(1, 3)) : std::nullopt,
+                                    few ? std::optional(one_of(2, 12)) : std::nullopt);
+    Shop shop = shop_asking({need});
+    for (int i = one_of(0, 6); i > 0; --i)
+      add(shop, "missed " + std::to_string(i), start + one_of(1, 12) * an_hour, missed());
+    const Instant at = start + one_of(0, 14) * an_hour + 1;
+    const NextAttempt next = Decider(shop).next_attempt("ana", need, at);
+    INFO(round << ": from " << next.from.seconds - start.seconds << " asked at "
+               << at.seconds - start.seconds);
+    CHECK(would_count(shop, next.from));
+    if (next.from > at) {
+      CHECK_FALSE(would_count(shop, next.from - 1));
+      CHECK_FALSE(would_count(shop, at));
+    }
+    for (Instant t = start + an_hour; t < next.from; t = t + an_hour)
+      if (t >= at) CHECK_FALSE(would_count(shop, t));
+  }
+}
+
+TEST_CASE("as many attempts as are left may go wrong, and no more", "[decide]") {
+  const NeedQuiz need = quiz_with({}, 3, 10);
+  Shop shop = shop_asking({need});
+  add(shop, "missed", start + an_hour, missed());
+  const Instant at = start + 2 * an_hour;
+  REQUIRE(Decider(shop).next_attempt("ana", need, at).left == 2);
+  add(shop, "missed again", at, missed());
+  CHECK(Decider(shop).next_attempt("ana", need, at) == NextAttempt{at, 1});
+  add(shop, "missed once more", at, missed());
+  // The window is full; the first of them leaves it ten hours after it was made.
+  CHECK(Decider(shop).next_attempt("ana", need, at) == NextAttempt{start + 11 * an_hour, 1});
 }
