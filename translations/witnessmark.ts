@@ -448,6 +448,52 @@
     </message>
 </context>
 <context>
+    <name>Quiz</name>
+    <message>
+        <source>This computer&apos;s clock shows earlier than at the last answer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask the desk to put the clock right; then the quiz goes on by itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody takes a quiz in another window of this computer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on there, or wait for its end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was answered at this station could not be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Identify yourself again: the same questions come once more, with the time that is left. The file was kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The answers are not kept if the program ends now: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on to the end, and tell the desk to make room on the disk</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>QuizWords</name>
+    <message>
+        <source>This quiz was begun with another question bank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin it anew</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Words</name>
     <message>
         <source>1 minute</source>

@@ -8,7 +8,7 @@ namespace wm::app {
 namespace {
 
 /// As an attempt's file takes them (core/teach/attempt_json.cpp).
-constexpr std::int64_t most_seconds = 1'000'000;
+constexpr std::int64_t most_seconds = 1000000;
 
 Problem another_bank() {
   return {"bank", QuizWords::tr("This quiz was begun with another question bank").toStdString(),
