@@ -56,8 +56,7 @@ class Fitting {
         model_.program.most(terms, begin, {round, [&] { return go_on_(aim, best_.measures); }, cuts});
     if (found.better) take(model_.placed(*found.better));
     // What is shown as the best is counted in whole numbers, not as the solver has it.
-    if (found.settled && found.bound && sum(aim) >= static_cast<std::int64_t>(*found.bound))
-      return std::nullopt;
+    if (found.bound && sum(aim) >= static_cast<std::int64_t>(*found.bound)) return std::nullopt;
     if (!found.bound) return Proposal::Open{aim, std::nullopt};
     return Proposal::Open{aim, sign(aim) * (static_cast<std::int64_t>(*found.bound) + model_.beside(aim))};
   }

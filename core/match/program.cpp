@@ -141,8 +141,7 @@ Program::Found Program::most(std::span<const Term> sum, const Values& begin, con
 
   Branching state{search, sum, begin, sum_of(sum, begin), glp_get_obj_val(problem)};
   const auto found = [&] {
-    return Found{state.better ? std::optional(state.values) : std::nullopt, std::floor(state.bound + slack),
-                 state.settled()};
+    return Found{state.better ? std::optional(state.values) : std::nullopt, std::floor(state.bound + slack)};
   };
   Values relaxed(static_cast<std::size_t>(columns()));
   for (int i = 0; i < columns(); ++i) relaxed[static_cast<std::size_t>(i)] = glp_get_col_prim(problem, i + 1);

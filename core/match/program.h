@@ -37,7 +37,6 @@ class Program {
   struct Found {
     std::optional<Values> better;  // than what was begun with
     std::optional<double> bound;   // no answer's sum is more
-    bool settled = false;          // what was found, or begun with, is the best
   };
   /// The sum is a whole number at every answer. `begin` is an answer.
   Found most(std::span<const Term> sum, const Values& begin, const Search& search);

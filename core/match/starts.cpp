@@ -32,8 +32,6 @@ std::vector<std::int64_t> starts_needed(const std::vector<Start>& starts) {
     all.insert(each.from);
     lengths.insert(each.seconds);
   }
-  // Shorter than a step: one could jump over another without touching it.
-  if (*lengths.begin() < step) return {all.begin(), all.end()};
   std::set<std::int64_t> needed = ends_of_runs(starts, step);
   std::vector<std::int64_t> fresh(needed.begin(), needed.end());
   while (!fresh.empty()) {

@@ -66,3 +66,35 @@ TEST_CASE("Stopped at any moment, what is proposed is allowed, and what is said 
     }
   }
 }
+
+TEST_CASE(
+    "Starts that are left out are not missed: with a limit that binds nobody, for which all are kept, it is "
+    "the same") {
+  for (std::uint64_t seed = 1; seed <= cases(6000) / 10; ++seed) {
+    std::mt19937_64 random(seed);
+    FitQuestion question = small_match::long_evening(random);
+    const Measures fewer_starts = fit_everyone(question, to_the_end).measures;
+    question.limits = {{"ana", {}, Stretch{100'000, 0}}, {"bo", {}, Stretch{100'000, 0}}};
+    const Proposal all_starts = fit_everyone(question, to_the_end);
+    INFO("seed " << seed);
+    REQUIRE_FALSE(all_starts.open);
+    REQUIRE(fewer_starts == all_starts.measures);
+  }
+}
+
+TEST_CASE("Between two that are booked nothing is added that makes one stretch of all three too long") {
+  FitQuestion question;
+  const Instant noon{1772452800};
+  question.openings = {{{noon + 3600, noon + 7200}, "ana", "lathe"}};
+  question.booked = {{"zoe", "ana", "saw", {noon, noon + 3600}},
+                     {"zoe", "ana", "saw", {noon + 7200, noon + 10800}}};
+  question.waiters = {{"wim", "lathe", 1, std::nullopt, {0}}};
+  const auto served = [&](int minutes) {
+    question.limits = {{"ana", {}, Stretch{minutes, 15}}};
+    const Proposal proposal = fit_everyone(question, to_the_end);
+    CHECK_FALSE(proposal.open);
+    return proposal.placed.size();
+  };
+  CHECK(served(179) == 0);
+  CHECK(served(180) == 1);
+}

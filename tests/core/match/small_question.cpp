@@ -57,14 +57,20 @@ class Maker {
   void make_openings() {
     for (int i = 1 + below(4); i > 0 && q_.openings.size() < 14; --i) {
       const std::string assessor = assessors[below(3)], unit = units[below(3)];
+      const bool twin = chance(3);
       const int first = below(10), minutes = pick({30, 60, 60, 45, 90});
       for (int s = first; s < first + 1 + below(5); ++s) {
         const Opening opening{{at(s), at(s) + 60 * minutes}, assessor, unit};
         if (taken(assessor, opening.when) || taken(unit, opening.when)) continue;
-        if (std::find(q_.openings.begin(), q_.openings.end(), opening) == q_.openings.end())
-          q_.openings.push_back(opening);
+        add(opening);
+        if (twin && !taken("twin", opening.when)) add({opening.when, assessor, "twin"});
       }
     }
+  }
+
+  void add(const Opening& opening) {
+    if (std::find(q_.openings.begin(), q_.openings.end(), opening) == q_.openings.end())
+      q_.openings.push_back(opening);
   }
 
   void make_waiters() {
@@ -193,6 +199,40 @@ void try_all(const FitQuestion& q, std::size_t waiter, std::vector<Placed>& plac
 }  // namespace
 
 FitQuestion question(std::mt19937_64& random) { return Maker(random).make(); }
+
+FitQuestion long_evening(std::mt19937_64& random) {
+  const auto below = [&](int n) { return static_cast<int>(random() % static_cast<std::uint64_t>(n)); };
+  FitQuestion q;
+  const Instant start{1772298000 + 3600 * below(7)};  // 2026-02-28, 17:00 to 23:00
+  const int step = below(4) == 0 ? 60 : 15;
+  for (const char* assessor : {"ana", "bo"})
+    for (int i = below(3); i > 0; --i) {
+      const Instant from = start + 900 * below(20);
+      q.booked.push_back({"zoe", assessor, "far", {from, from + 900 * (1 + below(4))}});
+    }
+  const int lengths[] = {30, 45, 50, 60, 75};
+  std::vector<OpeningIndex> of_length[2];
+  for (std::vector<OpeningIndex>& openings : of_length) {
+    const int minutes = lengths[below(5)];
+    for (const char* assessor : {"ana", "bo"}) {
+      const int first = below(6), last = first + 4 + below(12);
+      for (int s = first; s < last; ++s) {
+        const Instant from = start + 60 * step * s;
+        const Opening opening{{from, from + 60 * minutes}, assessor, below(8) == 0 ? "two" : "one"};
+        const bool taken = std::any_of(q.booked.begin(), q.booked.end(), [&](const Booked& each) {
+          return each.assessor == assessor && overlap(each.when, opening.when);
+        });
+        if (taken) continue;
+        openings.push_back(static_cast<OpeningIndex>(q.openings.size()));
+        q.openings.push_back(opening);
+      }
+    }
+  }
+  for (int i = 0; i < 6; ++i)
+    q.waiters.push_back(
+        {"member " + std::to_string(i), "lathe", below(9), std::nullopt, of_length[below(2)]});
+  return q;
+}
 
 bool allowed(const FitQuestion& q, const std::vector<Placed>& placed) {
   std::set<std::size_t> served;

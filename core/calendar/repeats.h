@@ -1,0 +1,18 @@
+#pragma once
+// The times at which something repeats by a rule of RFC 5545 (3.3.10), found by libical.
+#include <optional>
+#include <vector>
+
+#include "core/calendar/values.h"
+
+namespace wm::calendar {
+
+/// So many times are gone through in one file before it is refused.
+constexpr std::size_t most_times = 200'000;
+
+/// The rule's times on the wall from `first` on, which is the first of them in any case, as long as they
+/// begin before `before`. `left` is how many may still be gone through. Nothing where there is a mistake.
+std::optional<std::vector<Moment>> repeats(const ContentLine& rule, const Moment& first, Instant before,
+                                           std::size_t& left, Mistakes& mistakes);
+
+}  // namespace wm::calendar
