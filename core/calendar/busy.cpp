@@ -169,18 +169,6 @@ class Reader {
     return from.instant() + (event.end->instant().seconds - first.instant().seconds);
   }
 
-  static std::vector<Interval> joined(std::vector<Interval> all) {
-    std::sort(all.begin(), all.end(), [](const Interval& a, const Interval& b) { return a.from < b.from; });
-    std::vector<Interval> out;
-    for (const Interval& each : all) {
-      if (!out.empty() && each.from <= out.back().to)
-        out.back().to = std::max(out.back().to, each.to);
-      else
-        out.push_back(each);
-    }
-    return out;
-  }
-
   const Zone& shop_;
   const Interval& within_;
   Mistakes mistakes_;

@@ -45,6 +45,7 @@ class Taken {
       people_[each.assessor].push_back(each.when);
       units_[each.machine].push_back(each.when);
     }
+    for (const Maintenance& each : question.maintenance) units_[each.machine].push_back(each.when);
   }
   bool person(const PersonId& id, const Interval& when) const { return any(people_, id, when); }
   bool unit(const MachineId& id, const Interval& when) const { return any(units_, id, when); }
@@ -66,7 +67,7 @@ class Search {
     for (const PersonId& each : q_.assessors) {
       if (each == q_.person) continue;
       assessors_.push_back(each);
-      in_.push_back(times_in(q_.zone, q_.hours, each, q_.from, q_.to));
+      in_.push_back(times_of_assessor(each));
     }
   }
 
@@ -94,6 +95,12 @@ class Search {
   }
 
  private:
+  Stretches times_of_assessor(const PersonId& assessor) const {
+    for (const InTimes& each : q_.in)
+      if (each.person == assessor) return each.times;
+    return times_in(q_.zone, q_.hours, assessor, q_.from, q_.to);
+  }
+
   void each_time(const std::function<bool(const Interval&)>& visit) const {
     const std::int64_t seconds = std::int64_t{60} * q_.minutes;
     for (Instant t = next_start(q_.zone, q_.from, q_.step); t + seconds <= q_.to;

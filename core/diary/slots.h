@@ -5,17 +5,11 @@
 #include <set>
 #include <vector>
 
+#include "core/diary/intervals.h"
 #include "core/records/record.h"
 #include "core/time/zone.h"
 
 namespace wm {
-
-/// From `from` up to, and without, `to`: one may end at the second at which the next begins.
-struct Interval {
-  Instant from, to;
-  friend bool operator==(const Interval&, const Interval&) = default;
-};
-inline bool overlap(const Interval& a, const Interval& b) { return a.from < b.to && b.from < a.to; }
 
 /// What has been booked: nobody of the three can be anywhere else meanwhile.
 struct Booked {
@@ -30,6 +24,19 @@ struct WeeklyHours {
   PersonId person;
   int weekday = 0, from_minute = 0, to_minute = 0;
   friend bool operator==(const WeeklyHours&, const WeeklyHours&) = default;
+};
+
+/// When somebody is in, where that is more than weekly hours. As joined() makes it.
+struct InTimes {
+  PersonId person;
+  std::vector<Interval> times;
+  friend bool operator==(const InTimes&, const InTimes&) = default;
+};
+/// When a unit can't be used, known beforehand, unlike a lockout.
+struct Maintenance {
+  MachineId machine;
+  Interval when;
+  friend bool operator==(const Maintenance&, const Maintenance&) = default;
 };
 
 /// What must be so for a slot to fit. In the order in which people ask.
@@ -54,6 +61,8 @@ struct SlotQuestion {
   Zone zone = Zone::utc();
   std::vector<Booked> booked;
   std::vector<WeeklyHours> hours;
+  std::vector<InTimes> in;  // of whoever is named here, instead of `hours`
+  std::vector<Maintenance> maintenance;
   std::function<bool(const Interval&)> ready;                  // the person
   std::function<bool(const PersonId&, const Interval&)> able;  // an assessor
   std::function<bool(const MachineId&, const Interval&)> in_service;

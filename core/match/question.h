@@ -5,7 +5,7 @@
 #include <optional>
 #include <vector>
 
-#include "core/diary/slots.h"
+#include "core/diary/hours.h"
 
 namespace wm {
 
@@ -28,21 +28,6 @@ struct Waiter {
   std::optional<Instant> lapses;   // from when something that this one-on-one needs will no longer hold
   std::vector<OpeningIndex> fits;  // what would serve them, each once, clear of all that they have booked
   friend bool operator==(const Waiter&, const Waiter&) = default;
-};
-
-/// At most `minutes` from the beginning of a stretch of one-on-ones to its end; a break of `rest` minutes or
-/// more ends a stretch.
-struct Stretch {
-  int minutes = 0, rest = 0;
-  friend bool operator==(const Stretch&, const Stretch&) = default;
-};
-
-/// What an assessor takes on, beside their hours. What is booked already counts too, and stays.
-struct AssessorLimits {
-  PersonId assessor;
-  std::optional<int> longest_day;  // minutes of one-on-ones given a day
-  std::optional<Stretch> stretch;
-  friend bool operator==(const AssessorLimits&, const AssessorLimits&) = default;
 };
 
 struct FitQuestion {
