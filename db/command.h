@@ -109,7 +109,7 @@ struct Command {
   bool from_paper = false;    // a manager enters a paper from the past
   std::string note;
   Action action;
-  std::optional<Second> second;  // needed where the rulebook asks for four eyes
+  std::optional<Second> second = {};  // needed where the rulebook asks for four eyes
   friend bool operator==(const Command&, const Command&) = default;
 };
 

@@ -260,7 +260,7 @@ struct Entry {
   PersonId entered_by;  // empty: the import that made the shop
   bool from_paper = false;
   std::string note;
-  PersonId second;  // who vouched for it beside `entered_by`; empty: nobody
+  PersonId second = {};  // who vouched for it beside `entered_by`; empty: nobody
   friend bool operator==(const Entry&, const Entry&) = default;
 };
 

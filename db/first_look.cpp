@@ -113,10 +113,8 @@ Expected<FirstLook> FirstLook::open(const std::string& path, Store::Clock clock)
     return refuse(path, "The file is of an earlier version.", "It is brought up to date when it is opened.");
   auto details = read_details(**connection);
   if (!details) return tl::make_unexpected(details.error());
-  const auto zone = Zone::named(details->zone);
-  if (!zone)
-    return refuse("zone", "There is no time zone '" + details->zone + "'.",
-                  "Update the computer's time zones.");
+  const auto zone = zone_of(*details);
+  if (!zone) return tl::make_unexpected(zone.error());
   auto impl = std::make_unique<Impl>(Impl{
       std::move(*connection), std::move(*details), *zone, std::move(clock), {}, {}, {}, {}, {}, {}, {}, {}});
   return impl->read_shop().map([&] { return FirstLook(std::move(impl)); });

@@ -71,7 +71,9 @@ struct Planner {
     return check_rulebook(c, *plan.rulebook).map([&] { return plan; });
   }
   Expected<Plan> operator()(const BlankRecord& a) const {
-    return check_blanking_record(c, a.record).map([&] { return Plan{.facts = {own(Blanked{a.record})}}; });
+    return check_blanking_record(c.memory, a.record).map([&] {
+      return Plan{.facts = {own(Blanked{a.record})}};
+    });
   }
   Expected<Plan> operator()(const HandIn& a) const {
     const auto quiz = marked(c, a);

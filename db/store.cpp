@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cassert>
 
+#include "db/check/checks.h"
 #include "db/engine.h"
 #include "db/heads.h"
 #include "db/journal/known_shop.h"
@@ -14,15 +15,6 @@
 
 namespace wm::db {
 namespace {
-
-/// The demo shop's clock and everything dated lies on the same scale, so a zone that does not exist is found
-/// first.
-Expected<Zone> zone_of(const ShopDetails& details) {
-  auto zone = Zone::named(details.zone);
-  if (zone) return zone;
-  return refuse("zone", "There is no time zone '" + details.zone + "'.",
-                "Choose one such as 'America/Chicago'.");
-}
 
 std::vector<const Command*> pointers(const std::vector<Command>& commands) {
   std::vector<const Command*> list;
@@ -193,6 +185,10 @@ std::vector<std::pair<PersonId, Day>> Store::births() const {
     all.emplace_back(impl_->memory.joined(birth.person), birth.born);
   }
   return all;
+}
+
+bool Store::has_text_to_erase(const RecordId& record) const {
+  return check_blanking_record(impl_->memory, record).has_value();
 }
 
 PersonId Store::joined(const PersonId& id, std::optional<Instant> known) const {

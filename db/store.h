@@ -134,6 +134,9 @@ class Store {
   const Entry* entry(const RecordId& id) const;
   /// Every birth date that was entered, those struck out too, with whom it counts for now.
   std::vector<std::pair<PersonId, Day>> births() const;
+  /// Whether BlankRecord would find anything in it: a note, free text, details that have been corrected
+  /// since.
+  bool has_text_to_erase(const RecordId& record) const;
   /// The id that a person's records count for: itself, or what it was joined to.
   PersonId joined(const PersonId& id, std::optional<Instant> known = std::nullopt) const;
 

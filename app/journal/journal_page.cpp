@@ -89,8 +89,13 @@ void JournalPage::open(const Place& place) {
   search_->selectAll();
 }
 
-/// Sentences are made once: a record never changes. Where details of people did, or others were known, all
-/// are made again.
+/// Whether sentences made before may read otherwise now: somebody is called otherwise, or text is gone.
+bool changes_sentences(const db::Entry& entry) {
+  return as<db::Details>(entry) || as<db::Erased>(entry) || as<db::Blanked>(entry) || as<db::Join>(entry);
+}
+
+/// Sentences are made once: a record never changes. Where what they are made of did, or others were known,
+/// all are made again.
 void JournalPage::read_lines() {
   const auto& entries = session().store().entries();
   const bool as_before = read_as_known_ == session().known();
@@ -98,7 +103,10 @@ void JournalPage::read_lines() {
   read_at_ = session().store().last_commit();
   read_as_known_ = session().known();
   reader_ = record_reader(session());
-  if (lines_.size() >= entries.size() || !as_before) {
+  const auto first_new =
+      entries.begin() + static_cast<std::ptrdiff_t>(std::min(lines_.size(), entries.size()));
+  if (lines_.size() >= entries.size() || !as_before ||
+      std::any_of(first_new, entries.end(), changes_sentences)) {
     lines_.clear();
     struck_by_.clear();
   }
@@ -232,6 +240,11 @@ void JournalPage::describe(const QString& id) {
   if (!entry->voided && (own == nullptr || !db::is_for_good(*own)))
     panel_->button(tr("Strike out"), QKeySequence("Ctrl+D"), [this, copy = *entry] { strike_out(copy); })
         ->setObjectName("strike_out");
+  if (session().role() == db::Role::manager && session().store().has_text_to_erase(entry->id))
+    panel_
+        ->button(tr("Erase its text"), QKeySequence("Ctrl+Shift+B"),
+                 [this, copy = *entry] { erase_text(copy); })
+        ->setObjectName("erase_text");
   if (!line.people.empty())
     panel_
         ->button(tr("Open %1 at the desk").arg(reader_.name_of(line.people.front())), QKeySequence("Ctrl+O"),
@@ -264,6 +277,19 @@ void JournalPage::strike_out(const db::Entry& entry) {
     if (!vouched) return tl::unexpected(vouched.error());
     return session().commit(db::StrikeOutRecord{id, why}, std::nullopt, {}, false, *vouched);
   });
+}
+
+void JournalPage::erase_text(const db::Entry& entry) {
+  auto* form = new Form(tr("Erase its text"), tr("Erase it for good"));
+  form->say(record_sentence(entry, reader_));
+  form->say(as<db::Details>(entry) ? tr("The details of then go, and nobody can bring them back. "
+                                        "Pages that show what was known then show "
+                                        "the details that took their place.")
+                                   : tr("The note, the reason or the answers in this record go, and "
+                                        "nobody can bring them back. The record "
+                                        "stays, and all that rests on it."));
+  form->say(tr("Copies of the shop made before still have it: the oldest backup goes last."));
+  run_form(form, tr("Erased."), [this, id = entry.id] { return session().commit(db::BlankRecord{id}); });
 }
 
 }  // namespace wm::app

@@ -44,6 +44,7 @@ class JournalPage : public ListPage {
   QString struck_words(const db::Entry& entry) const;
   QString note_of(const db::Entry& entry) const;
   void strike_out(const db::Entry& entry);
+  void erase_text(const db::Entry& entry);
   void look_through();
   void leave_look();
 

@@ -23,7 +23,7 @@ Expected<void> check_new_person(const Case& c, const Person& person);
 Expected<void> check_corrected_person(const Case& c, const Person& person);
 Expected<void> check_blanking(const Case& c, const PersonId& person);
 /// That a record has something that is blanked by itself.
-Expected<void> check_blanking_record(const Case& c, const RecordId& record);
+Expected<void> check_blanking_record(const Memory& memory, const RecordId& record);
 Expected<void> check_issued(const Case& c, const Issued& issued);
 Expected<void> check_attempt_begun(const Case& c, const AttemptBegun& begun);
 /// What an attempt comes to, marked by the bank that it was sat with; refuses what is not an answer to its

@@ -34,15 +34,15 @@ Expected<void> check_blanking(const Case& c, const PersonId& person) {
   return refuse("person", c.memory.name(person) + " still has a role at the desk.", "End the role first.");
 }
 
-Expected<void> check_blanking_record(const Case& c, const RecordId& record) {
-  const Entry* entry = c.memory.find(record);
+Expected<void> check_blanking_record(const Memory& memory, const RecordId& record) {
+  const Entry* entry = memory.find(record);
   if (entry == nullptr)
     return refuse("record", "There is no record with the id '" + record + "'.",
                   "Choose one from the journal.");
   if (const auto* details = as<Details>(entry->fact)) {
     if (details->details == nameless(details->person))
       return refuse("record", "These details have been erased already.", "Nothing is left to do.");
-    const bool latest = c.memory.details_of(details->person).back() == entry;
+    const bool latest = memory.details_of(details->person).back() == entry;
     return latest ? refuse("record", "These are the person's details as they are now.",
                            "Correct them first, or erase the person's details.")
                   : Expected<void>{};

@@ -86,4 +86,11 @@ Expected<ShopDetails> read_details(Connection& connection) {
   return details;
 }
 
+Expected<Zone> zone_of(const ShopDetails& details) {
+  auto zone = Zone::named(details.zone);
+  if (zone) return zone;
+  return refuse("zone", "There is no time zone '" + details.zone + "' on this computer.",
+                "Choose one such as 'America/Chicago', or update the computer's time zones.");
+}
+
 }  // namespace wm::db

@@ -41,5 +41,7 @@ Expected<void> grow_tree(Connection& connection, std::span<const ledger::Hash> l
 /// Adds to memory whatever lies in the file beyond it.
 Expected<void> read_new(Connection& connection, Memory& memory);
 Expected<ShopDetails> read_details(Connection& connection);
+/// Everything is dated by it, so one that this computer does not know is found first.
+Expected<Zone> zone_of(const ShopDetails& details);
 
 }  // namespace wm::db

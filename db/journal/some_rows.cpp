@@ -14,13 +14,9 @@ namespace {
   "SELECT r.ord, r.id, r.person, r.leaf, p.field, p.value FROM records r LEFT JOIN private_values p ON " \
   "p.ord = r.ord "
 
-constexpr const char* shop_wide = WM_RECORDS "WHERE r." WM_SHOP_WIDE " ORDER BY r.ord";
 constexpr const char* of_person = WM_RECORDS "WHERE r.person = ? ORDER BY r.ord";
 constexpr const char* erased_leaves =
     "SELECT leaf FROM records WHERE " WM_SHOP_WIDE " AND kind = 'erased' ORDER BY ord";
-
-#undef WM_RECORDS
-#undef WM_SHOP_WIDE
 
 /// A record's row, or several where more than one of its values is kept apart.
 struct Row {
@@ -62,6 +58,11 @@ Expected<void> read(Connection& connection, const char* sql, const QVariantList&
 
 }  // namespace
 
+const char* const shop_wide_query = WM_RECORDS "WHERE r." WM_SHOP_WIDE " ORDER BY r.ord";
+
+#undef WM_RECORDS
+#undef WM_SHOP_WIDE
+
 tl::unexpected<Problem> damaged_record(const std::string& path, const RecordId& id, const Problem& why) {
   return refuse(
       path, "The file is damaged: record '" + id + "' cannot be read (" + why.where + ": " + why.what + ").",
@@ -90,7 +91,7 @@ Expected<Proved> read_proved(Connection& connection) {
 }
 
 Expected<void> read_shop_wide(Connection& connection, const Proved& proved, const TakeContent& take) {
-  return read(connection, shop_wide, {}, proved, take);
+  return read(connection, shop_wide_query, {}, proved, take);
 }
 
 Expected<void> read_person(Connection& connection, const PersonId& person, const Proved& proved,

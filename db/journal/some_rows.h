@@ -13,6 +13,9 @@ using Proved = std::map<PersonId, std::optional<Day>>;
 /// details), or those about one person.
 using TakeContent = std::function<void(LeafContent)>;
 
+/// The question that reads what is about the whole shop: an index serves it.
+extern const char* const shop_wide_query;
+
 /// Says that a record of the file at `path` can't be read, and why.
 tl::unexpected<Problem> damaged_record(const std::string& path, const RecordId& id, const Problem& why);
 

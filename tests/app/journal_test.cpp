@@ -70,6 +70,52 @@ class JournalTest : public QObject {
     QVERIFY(row->cells[2].quiet.contains("Dee Griffith"));
   }
 
+  void a_manager_erases_a_reason_and_the_record_stays() {
+    ListsShop shop;
+    shop.sit("mia");
+    const RecordId lesson = shop.enter(db::EnterFact{Lesson{"eleni", "guards", 1}});
+    const RecordId strike = shop.enter(db::StrikeOutRecord{lesson, "she was at the doctor's"});
+    JournalPage page(shop.session());
+    shop.show(page);
+    type(page, "doctor");
+    auto* list = page.findChild<ListView*>("list");
+    QCOMPARE(list->rows().size(), std::size_t(1));
+    QCOMPARE(list->rows().front().id, QString::fromStdString(strike));
+    press(page, Qt::Key_B, Qt::ControlModifier | Qt::ShiftModifier);
+    press(page, Qt::Key_Return);
+    QVERIFY2(!seen_on(page).contains("doctor's"), qPrintable(seen_on(page)));
+    page.findChild<QLineEdit*>("search")->clear();
+    list->choose(QString::fromStdString(strike));
+    QVERIFY2(seen_on(page).contains("Struck out (text erased)"), qPrintable(seen_on(page)));
+    QVERIFY(page.findChild<QPushButton*>("erase_text") == nullptr);
+    QVERIFY(!shop.session().store().has_text_to_erase(strike));
+  }
+
+  void nobody_but_a_manager_is_offered_to_erase_text() {
+    ListsShop shop;
+    shop.sit("dee");
+    const RecordId lesson = shop.enter(db::EnterFact{Lesson{"eleni", "guards", 1}});
+    const RecordId strike = shop.enter(db::StrikeOutRecord{lesson, "the wrong Eleni"});
+    JournalPage page(shop.session());
+    shop.show(page);
+    page.findChild<ListView*>("list")->choose(QString::fromStdString(strike));
+    QVERIFY(page.findChild<QPushButton*>("strike_out") == nullptr);
+    QVERIFY(page.findChild<QPushButton*>("erase_text") == nullptr);
+  }
+
+  void somebody_is_called_by_the_same_name_in_every_line() {
+    ListsShop shop;
+    shop.sit("mia");
+    JournalPage page(shop.session());
+    shop.show(page);
+    db::Person eleni = *shop.session().store().person("eleni");
+    eleni.family = "Quillon";
+    shop.enter(db::CorrectPerson{eleni});
+    page.refresh();
+    type(page, "Quillon guards");
+    QVERIFY(!page.findChild<ListView*>("list")->rows().empty());
+  }
+
   void the_file_is_looked_through_against_a_root_from_paper() {
     QStandardPaths::setTestModeEnabled(true);
     Shown<JournalPage> shop;

@@ -5,6 +5,7 @@
 
 #include "core/decide/decider.h"
 #include "db/journal/subject.h"
+#include "db/verify/verify.h"
 #include "test_shop.h"
 
 using namespace wm;
@@ -99,4 +100,23 @@ TEST_CASE("A store of an earlier version keeps all it said, and has a ledger") {
     REQUIRE_FALSE(again);
     CHECK_THAT(again.error().what, Catch::Contains("Something else"));
   }
+}
+
+TEST_CASE("A store of an earlier version is whole after it was brought up to date, by both verifiers") {
+  const int version = GENERATE(2, 4, 5);
+  INFO("version " << version);
+  const Earlier file(version);
+  const auto store = file.open();
+  REQUIRE(store);
+  CHECK(verify::look_through(file.path(), {}).value().findings.empty());
+  QProcess python;
+  python.start("python3", {"-B", WM_TESTS "/oracles/ledger.py", QString::fromStdString(file.path())});
+  REQUIRE(python.waitForFinished());
+  CHECK(python.readAllStandardOutput().contains("\"found\": []"));
+  // Reasons that stood in the records themselves are still told.
+  CHECK(how_many<StrikeOut>(*store) > 0);
+  CHECK(count_of(*store, [](const Entry& entry) {
+          const auto* strike = as<StrikeOut>(entry.fact);
+          return strike != nullptr && strike->reason.empty();
+        }) == 0);
 }

@@ -4,6 +4,7 @@
 
 #include "db/demo.h"
 #include "db/first_look.h"
+#include "db/journal/some_rows.h"
 #include "test_shop.h"
 
 using namespace wm;
@@ -111,4 +112,12 @@ TEST_CASE("A store opened with what was read ahead is the store, with what was e
   Decider all(shop.store().shop());
   for (const Person& person : shop.store().people()) same_for(person.id, one, all, shop.now());
   REQUIRE(opened->commit(shop.command("dee", own(Presence{"kim", false}))));
+}
+
+TEST_CASE("What is about the whole shop is found by its index, not by looking through every record") {
+  const TestShop shop;
+  const QString plan = by_sqlite3(shop.path(), QString("EXPLAIN QUERY PLAN ") + shop_wide_query);
+  INFO(plan.toStdString());
+  CHECK(plan.contains("USING INDEX records_of_shop"));
+  CHECK_FALSE(plan.contains("SCAN r"));
 }

@@ -84,6 +84,7 @@ std::vector<Command> groundwork() {
                   own(Booking{"kim", "ivo", "b1", "bandsaw", evening + hour, evening + 2 * hour})),
           command("came", "dee", own(Presence{"lou"})),
           noted(command("induction", "dee", fact(Document{"lou", "induction", {}})), "signed in pencil"),
+          noted(command("remark", "dee", own(Presence{"kim"})), "limps a little"),
           command("bank", "mia", own(small_bank())),
           at_station(command("sitting", "kim", own(begun_by("kim"))))};
 }
@@ -105,7 +106,7 @@ std::vector<std::pair<std::string, Command>> commands() {
       {"strike a record out", command("c11", "dee", StrikeOutRecord{"came", "it was kim"})},
       {"strike a record out with a second",
        vouched(command("c12", "mia", StrikeOutRecord{"induction", "it was kim"}))},
-      {"erase the text of one record", command("c14", "mia", BlankRecord{"induction"})},
+      {"erase the text of one record", command("c14", "mia", BlankRecord{"remark"})},
       {"issue a question bank", command("c15", "mia", own(small_bank(2)))},
       {"begin a quiz", at_station(command("c16", "kim", own(begun_by("kim"))))},
       {"hand a quiz in", at_station(command("c17", "kim", HandIn{"sitting", small_attempt()}))},

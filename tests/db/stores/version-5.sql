@@ -145,5 +145,5 @@ BEGIN SELECT RAISE(ABORT, 'a shop is not deleted'); END;
 CREATE TRIGGER shop_insert BEFORE INSERT ON shop
 WHEN EXISTS (SELECT 1 FROM shop)
 BEGIN SELECT RAISE(ABORT, 'a file holds one shop'); END;
-CREATE INDEX records_of_shop ON records (kind) WHERE kind IN ('details', 'erased', 'join', 'rulebook', 'publish', 'change', 'machine_added', 'lockout', 'release', 'reinstate', 'dismiss', 'strike_out');
+CREATE INDEX records_of_shop ON records (kind) WHERE kind IN ('details', 'erased', 'join', 'rulebook', 'publish', 'change', 'machine_added', 'lockout', 'release', 'reinstate', 'dismiss', 'restriction', 'strike_out');
 COMMIT;
