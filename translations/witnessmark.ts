@@ -3120,6 +3120,46 @@
         <source>Look the file through</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Erase its text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Erase it for good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The details of then go, and nobody can bring them back. Pages that show what was known then show the details that took their place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The note, the reason or the answers in this record go, and nobody can bring them back. The record stays, and all that rests on it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copies of the shop made before still have it: the oldest backup goes last.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Erased.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the record&apos;s number to go on: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is another number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type it as it stands above, or leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::Legend</name>

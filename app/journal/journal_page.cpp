@@ -279,6 +279,7 @@ void JournalPage::strike_out(const db::Entry& entry) {
   });
 }
 
+/// What cannot be taken back is asked for in figures: the record's number, typed.
 void JournalPage::erase_text(const db::Entry& entry) {
   auto* form = new Form(tr("Erase its text"), tr("Erase it for good"));
   form->say(record_sentence(entry, reader_));
@@ -289,7 +290,14 @@ void JournalPage::erase_text(const db::Entry& entry) {
                                         "nobody can bring them back. The record "
                                         "stays, and all that rests on it."));
   form->say(tr("Copies of the shop made before still have it: the oldest backup goes last."));
-  run_form(form, tr("Erased."), [this, id = entry.id] { return session().commit(db::BlankRecord{id}); });
+  const QString number = QString::number(entry.order);
+  QLineEdit* typed = form->line(tr("Type the record's number to go on: %1").arg(number), "typed_number");
+  run_form(form, tr("Erased."), [this, id = entry.id, number, typed]() -> Expected<db::Committed> {
+    if (typed->text().trimmed() != number)
+      return tl::unexpected(Problem{tr("number").toStdString(), tr("That is another number").toStdString(),
+                                    tr("Type it as it stands above, or leave it").toStdString()});
+    return session().commit(db::BlankRecord{id});
+  });
 }
 
 }  // namespace wm::app

@@ -82,6 +82,12 @@ class JournalTest : public QObject {
     QCOMPARE(list->rows().size(), std::size_t(1));
     QCOMPARE(list->rows().front().id, QString::fromStdString(strike));
     press(page, Qt::Key_B, Qt::ControlModifier | Qt::ShiftModifier);
+    type(page, "7");
+    press(page, Qt::Key_Return);
+    QVERIFY(page.findChild<QLabel*>("problem")->isVisible());  // another record's number
+    QVERIFY(shop.session().store().has_text_to_erase(strike));
+    press(page, Qt::Key_Backspace);
+    type(page, QString::number(shop.session().store().entry(strike)->order));
     press(page, Qt::Key_Return);
     QVERIFY2(!seen_on(page).contains("doctor's"), qPrintable(seen_on(page)));
     page.findChild<QLineEdit*>("search")->clear();
@@ -106,6 +112,7 @@ class JournalTest : public QObject {
   void somebody_is_called_by_the_same_name_in_every_line() {
     ListsShop shop;
     shop.sit("mia");
+    shop.enter(db::EnterFact{Lesson{"eleni", "guards", 1}});
     JournalPage page(shop.session());
     shop.show(page);
     db::Person eleni = *shop.session().store().person("eleni");
