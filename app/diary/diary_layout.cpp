@@ -6,6 +6,7 @@
 
 #include "app/diary/day_strip.h"
 #include "app/diary/diary_page.h"
+#include "app/diary/fit_view.h"
 #include "app/diary/waiting_list.h"
 #include "app/theme/theme.h"
 #include "app/widgets/date_field.h"
@@ -46,8 +47,22 @@ QFrame* strip_paper(QLabel* heading, QLabel* quiet, QWidget* strip) {
 }  // namespace
 
 DiaryPage::DiaryPage(Session& session, QWidget* parent) : Page(session, parent) {
-  auto* across = new QHBoxLayout(this);
-  across->setContentsMargins(24, 18, 20, 18);
+  auto* whole = new QVBoxLayout(this);
+  whole->setContentsMargins(24, 18, 20, 18);
+  views_ = new QStackedWidget;
+  fit_ = new FitView(session);
+  views_->addWidget(make_diary());
+  views_->addWidget(fit_);
+  whole->addWidget(views_);
+  connect(fit_, &FitView::left, this, &DiaryPage::back_to_the_diary);
+  connect(fit_, &FitView::book, this, &DiaryPage::book_all);
+  setFocusProxy(person_);
+}
+
+QWidget* DiaryPage::make_diary() {
+  auto* box = new QWidget;
+  auto* across = new QHBoxLayout(box);
+  across->setContentsMargins(0, 0, 0, 0);
   across->setSpacing(20);
   auto* reading = new QWidget;
   reading->setMaximumWidth(1300);  // a reason stays near its time
@@ -60,7 +75,7 @@ DiaryPage::DiaryPage(Session& session, QWidget* parent) : Page(session, parent) 
   across->addWidget(reading, 9);
   across->addWidget(make_side(), 4);
   across->addStretch(0);
-  setFocusProxy(person_);
+  return box;
 }
 
 QWidget* DiaryPage::make_choice() {
@@ -179,6 +194,8 @@ QWidget* DiaryPage::make_actions() {
   down->setSpacing(6);
   book_ = new KeyButton(tr("Book"), Qt::CTRL | Qt::Key_Return, true);
   book_->setObjectName("book");
+  fit_everyone_ = new KeyButton(tr("Fit everyone…"), Qt::CTRL | Qt::Key_E);
+  fit_everyone_->setObjectName("fit_everyone");
   wait_ = new KeyButton(tr("Put on the waiting list"), Qt::CTRL | Qt::Key_L);
   arrived_ = new KeyButton(tr("Arrived"), Qt::CTRL | Qt::Key_1);
   late_ = new KeyButton(tr("Late"), Qt::CTRL | Qt::Key_2);
@@ -198,6 +215,7 @@ QWidget* DiaryPage::make_actions() {
   turnout->addWidget(cancel_, 1, 1);
   down->addLayout(turnout);
   down->addWidget(reason_);
+  down->addWidget(fit_everyone_);
   down->addWidget(wait_);
   down->addWidget(book_);
   // The keypad's Enter is another key.
@@ -205,6 +223,7 @@ QWidget* DiaryPage::make_actions() {
   connect(keypad, &QShortcut::activated, book_, &QPushButton::click);
   connect(book_, &QPushButton::clicked, this, &DiaryPage::book);
   connect(wait_, &QPushButton::clicked, this, &DiaryPage::wait_or_not);
+  connect(fit_everyone_, &QPushButton::clicked, this, &DiaryPage::fit_everyone);
   connect(arrived_, &QPushButton::clicked, this, [this] { turned_out(db::Turnout::arrived); });
   connect(late_, &QPushButton::clicked, this, [this] { turned_out(db::Turnout::late); });
   connect(not_come_, &QPushButton::clicked, this, [this] { turned_out(db::Turnout::not_come); });

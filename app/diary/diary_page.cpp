@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "app/diary/day_strip.h"
+#include "app/diary/fit_view.h"
 #include "app/diary/slots.h"
 #include "app/diary/waiting_list.h"
 #include "app/diary/why_words.h"
@@ -67,6 +68,7 @@ void DiaryPage::open(const Place& place) {
         if (const auto* booking = std::get_if<db::Booking>(fact))
           first_ = session().zone().day(booking->from);
   list_->setCurrentIndex({});
+  views_->setCurrentIndex(0);
   refresh();
   if (!place.record.empty()) select_again(place.record, std::nullopt);
   person_->setFocus();
@@ -165,6 +167,7 @@ void DiaryPage::show_selected() {
                   : tr("Book"));
   const bool asked = !member_.empty() && !chosen_target_.empty() && !session().known();
   wait_->setEnabled(asked);
+  fit_everyone_->setEnabled(!session().known());
   wait_->say(asked && waiting_of(member_, chosen_target_) ? tr("Take off the waiting list")
                                                           : tr("Put on the waiting list"));
   show_turnout_buttons(row && row->booking && !session().known() ? &*row->booking : nullptr);
@@ -203,17 +206,13 @@ bool DiaryPage::enter(db::ShopFact fact, const QString& done) {
 
 void DiaryPage::book() {
   const DiaryRow* row = selected();
-  if (!row || !row->slot) return;
+  if (!row || !row->slot || views_->currentWidget() == fit_) return;
   // A copy: entering it fills the list anew.
   const Slot slot = *row->slot;
   const PersonId person = member_;
   const TargetName target = chosen_target_;
-  const std::vector<Slot> now =
-      fitting(slot_question(session(), person, target, session().zone().day(slot.when.from), 1));
-  const auto same = [&](const Slot& each) {
-    return each.when == slot.when && each.assessor == slot.assessor && each.unit == slot.unit;
-  };
-  if (std::none_of(now.begin(), now.end(), same)) {
+  const db::Booking booking = booking_of(slot, person, target);
+  if (!still_fits(booking)) {
     refresh();
     emit tell_problem({tr("that time").toStdString(),
                        tr("It does not fit any more: somebody has booked meanwhile, or "
@@ -222,7 +221,6 @@ void DiaryPage::book() {
                        tr("Choose another from the list, which is up to date now").toStdString()});
     return;
   }
-  const db::Booking booking = booking_of(slot, person, target);
   const auto committed = session().commit(db::EnterShopFact{booking});
   if (!committed) {
     emit tell_problem(committed.error());
@@ -234,6 +232,49 @@ void DiaryPage::book() {
   emit tell(tr("%1 is booked: %2, %3, with %4.", "member; day and time; machine; assessor")
                 .arg(name_of(session(), person), day_and_time(slot.when, session().zone(), session()),
                      unit_label(units(session()), slot.unit), name_of(session(), slot.assessor)));
+}
+
+bool DiaryPage::still_fits(const db::Booking& booking) {
+  const SlotQuestion question =
+      slot_question(session(), booking.person, booking.target, session().zone().day(booking.from), 1);
+  const std::vector<Slot> now = fitting_units(question);
+  return std::any_of(now.begin(), now.end(), [&](const Slot& each) {
+    return each.when == Interval{booking.from, booking.to} && each.assessor == booking.assessor &&
+           each.unit == booking.machine;
+  });
+}
+
+void DiaryPage::fit_everyone() {
+  if (session().known()) return;
+  views_->setCurrentWidget(fit_);
+  fit_->begin();
+}
+
+void DiaryPage::book_all(const std::vector<db::Booking>& ticked) {
+  std::size_t booked = 0;
+  for (const db::Booking& each : ticked) {
+    if (!still_fits(each)) continue;
+    const auto committed = session().commit(db::EnterShopFact{each});
+    if (!committed) {
+      emit tell_problem(committed.error());
+      break;
+    }
+    end_waiting(each);
+    ++booked;
+  }
+  back_to_the_diary();
+  if (booked == ticked.size())
+    emit tell(booked == 1 ? tr("1 one-on-one is booked.") : tr("%1 one-on-ones are booked.").arg(booked));
+  else
+    emit tell(tr("%1 of %2 are booked; the others do not fit any more, or could not be entered.")
+                  .arg(booked)
+                  .arg(ticked.size()));
+}
+
+void DiaryPage::back_to_the_diary() {
+  views_->setCurrentIndex(0);
+  refresh();
+  person_->setFocus();
 }
 
 void DiaryPage::end_waiting(const db::Booking& booking) {

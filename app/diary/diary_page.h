@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
+#include <QStackedWidget>
 #include <optional>
 
 #include "app/diary/diary_delegate.h"
@@ -15,6 +16,7 @@ namespace wm::app {
 
 class DateField;
 class DayStrip;
+class FitView;
 class KeyButton;
 class PersonBox;
 class WaitingList;
@@ -33,6 +35,7 @@ class DiaryPage : public Page {
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
+  QWidget* make_diary();
   QWidget* make_choice();
   QWidget* make_list();
   QWidget* make_side();
@@ -50,6 +53,11 @@ class DiaryPage : public Page {
   Day first() const;
 
   void book();
+  /// Whether every part of a booking is still free, and the rules still allow it.
+  bool still_fits(const db::Booking& booking);
+  void fit_everyone();
+  void book_all(const std::vector<db::Booking>& ticked);
+  void back_to_the_diary();
   void turned_out(db::Turnout turnout);
   void ask_reason();
   void cancel();
@@ -59,6 +67,8 @@ class DiaryPage : public Page {
   void end_waiting(const db::Booking& booking);
   std::optional<WaitingLine> waiting_of(const PersonId& person, const TargetName& target) const;
 
+  QStackedWidget* views_;
+  FitView* fit_;
   PersonBox* person_;
   QComboBox* target_;
   DateField* day_;
@@ -69,7 +79,7 @@ class DiaryPage : public Page {
   QLabel *strip_heading_, *waiting_heading_;
   DayStrip* strip_;
   WaitingList* waiting_;
-  KeyButton *book_, *wait_, *arrived_, *late_, *not_come_, *cancel_;
+  KeyButton *book_, *fit_everyone_, *wait_, *arrived_, *late_, *not_come_, *cancel_;
   QLineEdit* reason_;
 
   PersonId member_;

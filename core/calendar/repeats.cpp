@@ -97,13 +97,13 @@ std::optional<std::vector<Moment>> repeats(const ContentLine& line, const Moment
   if (rule.count == 1 || (less_than_a_day(rule) && !ever_comes(rule, first))) return out;
   const icaltimetype until = rule.until;
   rule.until = icaltime_null_time();
+  const int most = std::exchange(rule.count, 0);
   const std::unique_ptr<icalrecur_iterator, Free> times(icalrecur_iterator_new(rule, wall(first)));
   if (!times) {
     mistakes.add(line.number, quoted(line.text) + " is no rule that can be followed.",
                  "Write it as RFC 5545 has it.");
     return std::nullopt;
   }
-  const int most = std::exchange(rule.count, 0);
   // Counted here, since the first is one of them whether the rule has it or not, and libical may give it
   // twice.
   while (most == 0 || out.size() < static_cast<std::size_t>(most)) {

@@ -71,17 +71,19 @@ class Search {
     }
   }
 
-  /// Calls `found` with each slot, in order, until it says to stop.
-  void run(std::optional<Fit> granted, const std::function<bool(const Slot&)>& found) const {
+  using Units = std::vector<MachineId>;
+  /// Calls `found` with each slot and the units that would do, in order, until it says to stop.
+  void run(std::optional<Fit> granted, const std::function<bool(const Slot&, const Units&)>& found) const {
     each_time([&](const Interval& when) {
       if (granted != Fit::member_free && taken_.person(q_.person, when)) return true;
       std::optional<bool> ready;  // the dearest question: asked once, and only where all else fits
       for (std::size_t i = 0; i < assessors_.size(); ++i) {
-        const auto slot = slot_with(i, when, granted);
+        Units units;
+        const auto slot = slot_with(i, when, granted, units);
         if (!slot) continue;
         if (!ready) ready = granted == Fit::member_ready || q_.ready(when);
         if (!*ready) return true;
-        if (!found(*slot)) return false;
+        if (!found(*slot, units)) return false;
       }
       return true;
     });
@@ -108,13 +110,12 @@ class Search {
       if (!visit({t, t + seconds})) return;
   }
 
-  std::optional<Slot> slot_with(std::size_t assessor, const Interval& when,
-                                std::optional<Fit> granted) const {
+  std::optional<Slot> slot_with(std::size_t assessor, const Interval& when, std::optional<Fit> granted,
+                                Units& units) const {
     const PersonId& who = assessors_[assessor];
     const Interval* in = containing(in_[assessor], when);
     if (!in && granted != Fit::assessor_in) return std::nullopt;
     if (granted != Fit::assessor_free && taken_.person(who, when)) return std::nullopt;
-    std::vector<MachineId> units;
     for (const MachineId& unit : q_.units) {
       if (granted != Fit::unit_free && taken_.unit(unit, when)) continue;
       if (granted == Fit::unit_in_service || q_.in_service(unit, when)) units.push_back(unit);
@@ -160,8 +161,20 @@ class Search {
 
 std::vector<Slot> fitting(const SlotQuestion& question) {
   std::vector<Slot> slots;
-  Search(question).run(std::nullopt, [&](const Slot& slot) {
+  Search(question).run(std::nullopt, [&](const Slot& slot, const auto&) {
     slots.push_back(slot);
+    return true;
+  });
+  return slots;
+}
+
+std::vector<Slot> fitting_units(const SlotQuestion& question) {
+  std::vector<Slot> slots;
+  Search(question).run(std::nullopt, [&](Slot slot, const auto& units) {
+    for (const MachineId& unit : units) {
+      slot.unit = unit;
+      slots.push_back(slot);
+    }
     return true;
   });
   return slots;
@@ -184,7 +197,7 @@ WhyNone why_none(const SlotQuestion& question) {
   WhyNone why;
   for (Fit fit : all_fits) {
     if (!search.ever(fit)) why.never.insert(fit);
-    search.run(fit, [&](const Slot&) {
+    search.run(fit, [&](const Slot&, const auto&) {
       why.would_help.insert(fit);
       return false;
     });

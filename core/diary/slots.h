@@ -88,8 +88,10 @@ struct WhyNone {
 /// Every slot that fits, in order of (from, place of the assessor in the list); one for each assessor and
 /// time.
 std::vector<Slot> fitting(const SlotQuestion& question);
-/// Of those, few enough to read: of each assessor's, the earliest, then the earliest that begins when that
-/// one is over, and so on, so that hours are filled without gaps.
+/// The same, one for each unit that would do.
+std::vector<Slot> fitting_units(const SlotQuestion& question);
+/// Of what `fitting` gives, few enough to read: of each assessor's, the earliest, then the earliest that
+/// begins when that one is over, and so on, so that hours are filled without gaps.
 std::vector<Slot> side_by_side(const std::vector<Slot>& slots);
 WhyNone why_none(const SlotQuestion& question);
 

@@ -28,6 +28,9 @@ class DiaryTest : public QObject {
   void ctrl_g_goes_to_a_day();
   void a_person_is_put_on_the_waiting_list_and_taken_off();
   void nobody_sitting_here_books_nothing();
+  void everyone_is_fitted_and_only_what_is_ticked_is_booked();
+  void whoever_is_left_out_of_a_proposal_is_told_why();
+  void leaving_a_proposal_books_nothing();
   void the_offers_for_the_desk_are_the_same();
 
  private:
@@ -205,6 +208,50 @@ void DiaryTest::the_offers_for_the_desk_are_the_same() {
   QVERIFY(offers[2].from == evening::at("2026-11-27T18:00:00Z"));
   QVERIFY(fitting_slots(*shop_->session, "ren", "shaper", 7).empty());
   QVERIFY(fitting_slots(*shop_->session, "nobody", "shaper", 7).empty());
+}
+
+void DiaryTest::everyone_is_fitted_and_only_what_is_ticked_is_booked() {
+  press(Qt::Key_E, Qt::ControlModifier);
+  auto* proposal = page_->findChild<QListWidget*>("proposal");
+  QTRY_COMPARE(proposal->count(), 1);
+  QVERIFY2(proposal->item(0)->text().contains("Jonas Lindqvist with Mara Devlin on Jointer/planer, unit"),
+           qPrintable(proposal->item(0)->text()));
+  // Right after Tola, so that Mara has no gap: she comes that evening anyway.
+  QVERIFY2(proposal->item(0)->text().contains("18:00–19:00"), qPrintable(proposal->item(0)->text()));
+  QVERIFY2(text("fit_state").contains("1 of 2 who wait are served. There is no better proposal."),
+           qPrintable(text("fit_state")));
+  evening::grab(*page_, "diary-fit");
+  // Unticked, there is nothing to book.
+  press(Qt::Key_Space);
+  press(Qt::Key_Return, Qt::ControlModifier);
+  QCOMPARE(shop_->facts<db::Booking>().size(), std::size_t{1});
+  press(Qt::Key_Space);
+  press(Qt::Key_Return, Qt::ControlModifier);
+  QCOMPARE(refused_, QStringList());
+  const auto booked = shop_->facts<db::Booking>();
+  QCOMPARE(booked.size(), std::size_t{2});
+  QCOMPARE(booked[1].person, PersonId("jonas"));
+  QVERIFY(booked[1].from == evening::at("2026-11-27T00:00:00Z"));
+  QCOMPARE(shop_->facts<db::WaitingEnd>().size(), std::size_t{1});
+  QVERIFY2(told_.join(' ').contains("1 one-on-one is booked."), qPrintable(told_.join(' ')));
+  QCOMPARE(QApplication::focusWidget(), field());
+}
+
+void DiaryTest::whoever_is_left_out_of_a_proposal_is_told_why() {
+  press(Qt::Key_E, Qt::ControlModifier);
+  auto* left = page_->findChild<QListWidget*>("left_out");
+  QTRY_COMPARE(left->count(), 1);
+  QVERIFY2(left->item(0)->text().startsWith("Ren Nakagawa, Shaper: Ren is not ready for a check-out"),
+           qPrintable(left->item(0)->text()));
+}
+
+void DiaryTest::leaving_a_proposal_books_nothing() {
+  press(Qt::Key_E, Qt::ControlModifier);
+  QTRY_COMPARE(page_->findChild<QListWidget*>("proposal")->count(), 1);
+  press(Qt::Key_Escape);
+  QCOMPARE(QApplication::focusWidget(), field());
+  QCOMPARE(shop_->facts<db::Booking>().size(), std::size_t{1});
+  QCOMPARE(waiting()->count(), 2);
 }
 
 QTEST_MAIN(DiaryTest)

@@ -14,7 +14,7 @@ struct Example {
   const char* days;   // "1997-09-02 1997-09-03", in order; "…" at the end: more follow
 };
 
-// From RFC 5545, 3.8.5.3, but for the last two, which follow from what it says: "if the computed local start
+// From RFC 5545, 3.8.5.3, but for the last three, which follow from what it says: "if the computed local start
 // time of a recurrence instance does not exist … the instance is ignored", as are days that a month does not
 // have.
 const Example examples[] = {
@@ -78,6 +78,7 @@ const Example examples[] = {
     {"FREQ=WEEKLY;COUNT=4|RDATE;TZID=America/New_York:19970907T090000|EXDATE;TZID=America/"
      "New_York:19970916T090000",
      "1997-09-02", "1997-09-02 1997-09-07 1997-09-09 1997-09-23"},
+    {"FREQ=MONTHLY;COUNT=3", "2026-02-01", "2026-02-01 2026-03-01 2026-04-01"},
     {"FREQ=MONTHLY;BYMONTHDAY=31;COUNT=5", "2026-01-31",
      "2026-01-31 2026-03-31 2026-05-31 2026-07-31 2026-08-31"},
     {"FREQ=YEARLY;BYMONTH=2;BYMONTHDAY=29;COUNT=3", "2024-02-29", "2024-02-29 2028-02-29 2032-02-29"},

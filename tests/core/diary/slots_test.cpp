@@ -147,6 +147,20 @@ TEST_CASE("The slots are those that fit at every minute, across changes of the c
   }));
 }
 
+TEST_CASE("Unit by unit, a slot is there for each that fits at every minute") {
+  CHECK(rc::check([] {
+    const SlotQuestion q = any_question();
+    std::vector<Slot> expected;
+    for (const Slot& slot : fitting(q))
+      for (const MachineId& unit : q.units)
+        if (fits(q, slot.assessor, unit, slot.when)) {
+          expected.push_back(slot);
+          expected.back().unit = unit;
+        }
+    RC_ASSERT(fitting_units(q) == expected);
+  }));
+}
+
 TEST_CASE(
     "Slots booked side by side put nobody in two places, and leave no room for one more of the same "
     "assessor") {
