@@ -329,6 +329,66 @@
     </message>
 </context>
 <context>
+    <name>FitEveryone</name>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every time that fits is taken by somebody who comes before: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So that more people are served altogether, these have a time instead, who have waited less: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At other times an assessor would give more than they take on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no better proposal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody more can be served; whether on fewer than these days was not settled, on fewer than %1 is impossible.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody more can be served; whether on fewer days was not settled.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody more can be served; a little better may be possible.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The best found in the time given; no more than %1 can be served.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The best found so far; there may be a better one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 with %4 on %5</source>
+        <comment>day; times; member; assessor; machine</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody waits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 who wait are served.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something that it needs lapses on %1, before the first time there is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>LookWords</name>
     <message>
         <source>Fine: nothing was found that should not be there.</source>
@@ -2484,6 +2544,22 @@
         <source>What was booked, as known then.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Fit everyone…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 one-on-one is booked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 one-on-ones are booked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 are booked; the others do not fit any more, or could not be entered.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::DiaryRows</name>
@@ -2771,6 +2847,58 @@
     </message>
     <message>
         <source>The shop&apos;s records are being read. Look somebody up meanwhile. Who is here, what is out of service and all else follow by themselves. Nothing can be entered before that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::FitView</name>
+    <message>
+        <source>Proposed one-on-ones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out, and why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Book what is ticked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the diary</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fit everyone who waits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking for times: %1 of %2 people. Esc stops.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working out who is served when: %1 so far. Esc stops and shows that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking for times.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>member; machine; why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Book the %1 that are ticked</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

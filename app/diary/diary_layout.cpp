@@ -194,7 +194,7 @@ QWidget* DiaryPage::make_actions() {
   down->setSpacing(6);
   book_ = new KeyButton(tr("Book"), Qt::CTRL | Qt::Key_Return, true);
   book_->setObjectName("book");
-  fit_everyone_ = new KeyButton(tr("Fit everyone…"), Qt::CTRL | Qt::Key_E);
+  fit_everyone_ = new KeyButton(tr("Fit everyone…"), Qt::CTRL | Qt::SHIFT | Qt::Key_E);
   fit_everyone_->setObjectName("fit_everyone");
   wait_ = new KeyButton(tr("Put on the waiting list"), Qt::CTRL | Qt::Key_L);
   arrived_ = new KeyButton(tr("Arrived"), Qt::CTRL | Qt::Key_1);

@@ -21,6 +21,7 @@ QListWidget* list(const char* name, const QString& spoken) {
   out->setObjectName(name);
   out->setAccessibleName(spoken);
   out->setWordWrap(true);
+  out->setSpacing(5);
   out->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
   return out;
 }
@@ -41,6 +42,7 @@ FitView::FitView(Session& session, QWidget* parent)
   left_heading_->setObjectName("left_heading");
   book_->setObjectName("book_ticked");
   leave_->setObjectName("leave_fit");
+  setMaximumWidth(1300);  // a reason stays near its name
   auto* down = new QVBoxLayout(this);
   down->setContentsMargins(0, 0, 0, 0);
   down->setSpacing(6);
@@ -112,7 +114,7 @@ void FitView::add_left_out(const LeftOut& each) {
 void FitView::count_ticked() {
   const std::size_t count = ticked().size();
   book_->setEnabled(count > 0);
-  book_->say(count > 0 ? tr("Book the %1 that are ticked").arg(count) : tr("Book what is ticked"));
+  book_->say(count > 1 ? tr("Book the %1 that are ticked").arg(count) : tr("Book what is ticked"));
 }
 
 std::vector<db::Booking> FitView::ticked() const {

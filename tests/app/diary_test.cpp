@@ -211,7 +211,7 @@ void DiaryTest::the_offers_for_the_desk_are_the_same() {
 }
 
 void DiaryTest::everyone_is_fitted_and_only_what_is_ticked_is_booked() {
-  press(Qt::Key_E, Qt::ControlModifier);
+  press(Qt::Key_E, Qt::ControlModifier | Qt::ShiftModifier);
   auto* proposal = page_->findChild<QListWidget*>("proposal");
   QTRY_COMPARE(proposal->count(), 1);
   QVERIFY2(proposal->item(0)->text().contains("Jonas Lindqvist with Mara Devlin on Jointer/planer, unit"),
@@ -238,7 +238,7 @@ void DiaryTest::everyone_is_fitted_and_only_what_is_ticked_is_booked() {
 }
 
 void DiaryTest::whoever_is_left_out_of_a_proposal_is_told_why() {
-  press(Qt::Key_E, Qt::ControlModifier);
+  press(Qt::Key_E, Qt::ControlModifier | Qt::ShiftModifier);
   auto* left = page_->findChild<QListWidget*>("left_out");
   QTRY_COMPARE(left->count(), 1);
   QVERIFY2(left->item(0)->text().startsWith("Ren Nakagawa, Shaper: Ren is not ready for a check-out"),
@@ -246,7 +246,7 @@ void DiaryTest::whoever_is_left_out_of_a_proposal_is_told_why() {
 }
 
 void DiaryTest::leaving_a_proposal_books_nothing() {
-  press(Qt::Key_E, Qt::ControlModifier);
+  press(Qt::Key_E, Qt::ControlModifier | Qt::ShiftModifier);
   QTRY_COMPARE(page_->findChild<QListWidget*>("proposal")->count(), 1);
   press(Qt::Key_Escape);
   QCOMPARE(QApplication::focusWidget(), field());

@@ -101,6 +101,11 @@ std::vector<View> views(Session& session) {
          remind_after(session, 3);
          w.go(place("desk"));
        }},
+      {"diary-fit",
+       [](MainWindow& w) {
+         press(w, "diary", "fit_everyone");
+         QTest::qWait(12'000);
+       }},
       {"backups-set-up", [](MainWindow& w) { press(w, "backups", "set_up"); }},
       {"backups-put-back",
        [](MainWindow& w) {

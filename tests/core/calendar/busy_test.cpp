@@ -101,6 +101,32 @@ TEST_CASE("One of a series that was moved is busy where it went, and one that wa
         "2026-03-02T08:00:00Z/2026-03-02T09:00:00Z 2026-03-16T08:00:00Z/2026-03-16T09:00:00Z ");
 }
 
+TEST_CASE("One of a series that lasts longer, and one left out by its day alone") {
+  const std::string series =
+      "BEGIN:VCALENDAR\nBEGIN:VEVENT\nUID:s\nDTSTART:20260302T090000Z\nDURATION:PT1H\nRRULE:FREQ=WEEKLY;"
+      "COUNT=3\n"
+      "EXDATE;VALUE=DATE:20260316\nEND:VEVENT\nBEGIN:VEVENT\nUID:s\nRECURRENCE-ID:20260309T090000Z\n"
+      "DTSTART:20260309T090000Z\nDURATION:PT3H\nEND:VEVENT\nEND:VCALENDAR\n";
+  CHECK(busy(series) ==
+        "2026-03-02T09:00:00Z/2026-03-02T10:00:00Z 2026-03-09T09:00:00Z/2026-03-09T12:00:00Z ");
+}
+
+TEST_CASE("Whole days that repeat are whole days, on the one with 23 hours too") {
+  CHECK(busy(event("DTSTART;VALUE=DATE:20260322\nDTEND;VALUE=DATE:20260323\nRRULE:FREQ=WEEKLY;COUNT=2")) ==
+        "2026-03-21T23:00:00Z/2026-03-22T23:00:00Z 2026-03-28T23:00:00Z/2026-03-29T22:00:00Z ");
+}
+
+TEST_CASE("A rule by the hour comes to its days of the week however far apart its times are") {
+  CHECK(busy(event(
+            "DTSTART:20260302T090000Z\nDURATION:PT1H\nRRULE:FREQ=HOURLY;INTERVAL=168;BYDAY=MO;COUNT=2")) ==
+        "2026-03-02T09:00:00Z/2026-03-02T10:00:00Z 2026-03-09T09:00:00Z/2026-03-09T10:00:00Z ");
+}
+
+TEST_CASE("A mark at the file's beginning that says it is UTF-8 is passed over") {
+  CHECK(busy("\xEF\xBB\xBF" + event("DTSTART:20260302T090000Z\nDURATION:PT1H")) ==
+        "2026-03-02T09:00:00Z/2026-03-02T10:00:00Z ");
+}
+
 TEST_CASE("Folded lines are one, blanks and tabs alike, with either end of line") {
   CHECK(busy("BEGIN:VCALENDAR\r\nBEGIN:VEVENT\r\nDTSTART;TZID=Euro\r\n "
              "pe/Berlin:20260302T0\r\n\t90000\r\nDURATION:PT1H\r\n"
@@ -147,6 +173,14 @@ TEST_CASE("Hostile calendars are refused in a sentence, and soon") {
         "This line has more than 16,000 bytes.");
   CHECK(refused("BEGIN:VCALENDAR\nX:caf\xE9\nEND:VCALENDAR\n").front().what ==
         "Some of this line is not UTF-8.");
+  CHECK(refused("BEGIN:VCALENDAR\nX:a\x01\nEND:VCALENDAR\n").front().what ==
+        "There is a character here that no calendar may have.");
+  CHECK(refused(event("DTSTART:20260302T090000Z\nDURATION:P4294967297D")).front().where == "line 5");
+  const std::string six = "BEGIN:A\nBEGIN:A\nBEGIN:A\nBEGIN:A\nBEGIN:A\n",
+                    end = "END:A\nEND:A\nEND:A\nEND:A\nEND:A\n";
+  CHECK(busy("BEGIN:VCALENDAR\n" + six + end + "END:VCALENDAR\n").empty());
+  CHECK(refused("BEGIN:VCALENDAR\n" + six + "BEGIN:A\nEND:A\n" + end + "END:VCALENDAR\n").front().where ==
+        "line 7");
   CHECK(refused(event("DTSTART:20260302T090000Z\nDTEND:20260301T090000Z")).front().what ==
         "This event ends before it begins.");
   CHECK(refused(event("DTSTART:19000101T000000Z\nDURATION:PT1H\nRRULE:FREQ=MINUTELY")).front().where ==

@@ -14,9 +14,9 @@ struct Example {
   const char* days;   // "1997-09-02 1997-09-03", in order; "…" at the end: more follow
 };
 
-// From RFC 5545, 3.8.5.3, but for the last three, which follow from what it says: "if the computed local start
-// time of a recurrence instance does not exist … the instance is ignored", as are days that a month does not
-// have.
+// From RFC 5545, 3.8.5.3, but for the last three, which follow from what it says: "if the computed local
+// start time of a recurrence instance does not exist … the instance is ignored", as are days that a month
+// does not have.
 const Example examples[] = {
     {"FREQ=DAILY;COUNT=10", "1997-09-02",
      "1997-09-02 1997-09-03 1997-09-04 1997-09-05 1997-09-06 1997-09-07 1997-09-08 1997-09-09 1997-09-10 "
