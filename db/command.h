@@ -51,6 +51,7 @@ struct SignCheckout {
   std::vector<Mark> marks, again;
   std::vector<std::string> restrictions;
   std::optional<RecordId> booking;
+  std::vector<LineMeasured> measured = {};
   friend bool operator==(const SignCheckout&, const SignCheckout&) = default;
 };
 /// Out of service, with its tag.

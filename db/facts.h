@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/records/record.h"
+#include "core/sheet/line_measured.h"
 #include "core/sheet/mark.h"
 
 namespace wm::db {
@@ -90,7 +91,9 @@ struct Restriction {
   std::string text;
   WM_EQUAL(Restriction);
 };
-/// The marks of a check-out's run sheet, in the sheet's order.
+/// The marks of a check-out's run sheet, in the sheet's order, and what was measured on it, in order of its
+/// lines.
+using wm::LineMeasured;
 using wm::Mark;
 struct SheetMarks {
   RecordId checkout;
@@ -99,6 +102,7 @@ struct SheetMarks {
   std::vector<Mark> marks;
   std::vector<Mark> again;
   MachineId machine;
+  std::vector<LineMeasured> measured = {};
   WM_EQUAL(SheetMarks);
 };
 /// Details of a lockout: what the tag says, the padlock, who holds the key, why.

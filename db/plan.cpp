@@ -100,8 +100,9 @@ struct Planner {
 
 std::vector<AnyFact> facts_of(const SignCheckout& a, const RecordId& record) {
   std::vector<AnyFact> facts = {core(a.checkout)};
-  if (!a.sheet.empty() || !a.machine.empty() || !a.marks.empty())
-    facts.push_back(own(SheetMarks{record, a.sheet, a.sheet_revision, a.marks, a.again, a.machine}));
+  if (!a.sheet.empty() || !a.machine.empty() || !a.marks.empty() || !a.measured.empty())
+    facts.push_back(
+        own(SheetMarks{record, a.sheet, a.sheet_revision, a.marks, a.again, a.machine, a.measured}));
   for (const std::string& text : a.restrictions) facts.push_back(own(Restriction{record, text}));
   return facts;
 }

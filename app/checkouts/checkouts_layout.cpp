@@ -96,7 +96,7 @@ QWidget* CheckoutsPage::make_sheet() {
   how_ = label(
       "quiet",
       tr("Marked after a cut, never while stock is moving.  1 shown · 2 shown when asked · 3 not shown · "
-         "0 no mark; the arrows move, Right is the second time, Ctrl+Z takes a mark back."),
+         "0 no mark · M the measure; the arrows move, Right is the second time, Ctrl+Z takes a mark back."),
       true);
   sheet_ = new SheetView;
   connect(sheet_, &SheetView::marked, this, [this] {

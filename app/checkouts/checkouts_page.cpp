@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "app/checkouts/measure_words.h"
 #include "app/checkouts/result_words.h"
 #include "app/checkouts/sheet_view.h"
 #include "app/widgets/key_button.h"
@@ -15,6 +16,16 @@ constexpr int key_role = Qt::UserRole + 10;
 
 Problem problem(const QString& where, const QString& what, const QString& remedy) {
   return {where.toStdString(), what.toStdString(), remedy.toStdString()};
+}
+
+/// What was signed, where it was on this very sheet: as it was read, with its unit.
+OnSheet as_signed(const db::SheetMarks& signed_sheet, const Sheet& sheet) {
+  if (signed_sheet.sheet != sheet.name || signed_sheet.sheet_revision != sheet.revision) return {};
+  OnSheet out{signed_sheet.marks, signed_sheet.again, std::vector<TypedMeasure>(line_count(sheet))};
+  for (const LineMeasured& one : signed_sheet.measured)
+    if (static_cast<std::size_t>(one.line) <= out.typed.size())
+      out.typed[static_cast<std::size_t>(one.line) - 1] = {length_words(one.read), length_words(one.marks)};
+  return out;
 }
 
 }  // namespace
@@ -121,7 +132,7 @@ void CheckoutsPage::show_current() {
   if (shown_key_ != one->key() || shown_sheet_ != sheet) {
     const Draft* kept = sheet ? draft_for(*one, *sheet) : nullptr;
     const Draft draft = kept ? *kept : Draft();
-    sheet_->show_sheet(sheet, draft.marks, draft.again);
+    sheet_->show_sheet(sheet, one->signed_sheet ? as_signed(*one->signed_sheet, *sheet) : draft.on_sheet);
     restrictions_->setText(draft.restrictions);
     note_->setText(draft.note);
     shown_key_ = one->key();
@@ -146,6 +157,9 @@ void CheckoutsPage::show_heading(const OneOnOne& one, const Sheet* sheet) {
   const bool mine = draft && session().seated() && session().seated()->id == draft->marked_by;
   if (draft && !mine && !draft->marked_by.empty())
     words += '\n' + tr("Marked so far while %1 sat here.").arg(name_of(session(), draft->marked_by));
+  if (sheet && one.signed_sheet && one.signed_sheet->sheet_revision != sheet->revision)
+    words += '\n' + tr("It was signed on revision %1 of the sheet, which is not the one shown here.")
+                        .arg(one.signed_sheet->sheet_revision);
   if (!sheet)
     words +=
         '\n' +
@@ -172,12 +186,8 @@ void CheckoutsPage::fill_assessors(const OneOnOne& one) {
   assessor_->setCurrentIndex(std::max(0, assessor_->findData(QString::fromStdString(wanted))));
 }
 
-SheetResult CheckoutsPage::result() const {
-  return shown_sheet_ ? result_of(*shown_sheet_, sheet_->marks(), sheet_->again()) : SheetResult{};
-}
-
 void CheckoutsPage::show_result() {
-  const SheetResult now = result();
+  const SheetResult now = sheet_->result();
   suggested_->setText(result_words(now));
   const Draft* draft = drafts_.find(current_);
   const auto by_hand = draft ? draft->outcome : std::nullopt;
@@ -201,8 +211,7 @@ void CheckoutsPage::keep_draft() {
   draft.sheet_revision = shown_sheet_->revision;
   draft.marked_by = session().seated() ? session().seated()->id : PersonId();
   draft.changed = session().now();
-  draft.marks = sheet_->marks();
-  draft.again = sheet_->again();
+  draft.on_sheet = sheet_->on_sheet();
   draft.restrictions = restrictions_->text();
   draft.note = note_->text();
   if (sender() == outcome_) draft.outcome = outcome();
@@ -225,9 +234,9 @@ void CheckoutsPage::take_up_drafts() {
 
 const Draft* CheckoutsPage::draft_for(const OneOnOne& one, const Sheet& sheet) {
   const Draft* draft = drafts_.find(one.key());
-  if (!draft || draft->marks.empty()) return draft;
+  if (!draft || draft->on_sheet.marks.empty()) return draft;
   if (draft->sheet == sheet.name && draft->sheet_revision == sheet.revision &&
-      draft->marks.size() == lines_of(sheet).size())
+      draft->on_sheet.marks.size() == lines_of(sheet).size())
     return draft;
   drafts_.drop(one.key());
   report(problem(tr("the run sheet"), tr("The run sheet has become another one since it was marked"),
@@ -235,7 +244,9 @@ const Draft* CheckoutsPage::draft_for(const OneOnOne& one, const Sheet& sheet) {
   return nullptr;
 }
 
-std::optional<Problem> CheckoutsPage::not_yet(const OneOnOne& one, const SheetResult& result) const {
+std::optional<Problem> CheckoutsPage::not_yet(const OneOnOne& one) const {
+  const SheetResult result = sheet_->result();
+  if (const auto measured = sheet_->measured(); !measured) return measured.error();
   if (!outcome())
     return problem(tr("the result"), tr("No result is chosen"),
                    tr("Mark the lines that are left, or choose failed or stopped"));
@@ -258,7 +269,7 @@ void CheckoutsPage::sign() {
   const OneOnOne* shown = current();
   if (!shown || !shown_sheet_ || !foot_->isVisibleTo(this)) return;
   const OneOnOne one = *shown;  // the list is filled anew by the commit
-  if (const auto stop = not_yet(one, result())) {
+  if (const auto stop = not_yet(one)) {
     emit tell_problem(*stop);
     if (outcome() && pin_->text().isEmpty()) pin_->setFocus();
     return;
@@ -271,8 +282,9 @@ void CheckoutsPage::sign() {
   action.machine = one.machine;
   action.sheet = shown_sheet_->name;
   action.sheet_revision = shown_sheet_->revision;
-  action.marks = sheet_->marks();
-  action.again = sheet_->again();
+  action.marks = sheet_->on_sheet().marks;
+  action.again = sheet_->on_sheet().again;
+  action.measured = sheet_->measured().value();
   for (const QString& each : restrictions) action.restrictions.push_back(each.toStdString());
   action.booking = one.booking;
   const Rungs before = rungs_on(session(), one.person, one.target);

@@ -43,7 +43,6 @@ class CheckoutsPage : public Page {
   void show_heading(const OneOnOne& one, const Sheet* sheet);
   void fill_assessors(const OneOnOne& one);
   void show_result();
-  SheetResult result() const;
   std::optional<Outcome> outcome() const;
   void keep_draft();
   /// What of a draft is shown on the sheet: nothing where the sheet has become another one since.
@@ -53,7 +52,7 @@ class CheckoutsPage : public Page {
 
   void sign();
   /// What stands in the way of a signature, before the store is asked.
-  std::optional<Problem> not_yet(const OneOnOne& one, const SheetResult& result) const;
+  std::optional<Problem> not_yet(const OneOnOne& one) const;
   void show_signed(const OneOnOne& one);
   void to_desk();
 

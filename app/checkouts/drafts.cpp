@@ -37,20 +37,40 @@ std::optional<std::vector<Mark>> marks_of(const QJsonValue& value) {
 }
 
 QJsonObject json_of(const Draft& draft) {
-  QJsonObject out{{"person", words(draft.one.person)},
-                  {"target", words(draft.one.target)},
-                  {"machine", words(draft.one.machine)},
-                  {"sheet", words(draft.sheet)},
-                  {"sheet_revision", draft.sheet_revision},
-                  {"marks", marks_json(draft.marks)},
-                  {"again", marks_json(draft.again)},
-                  {"restrictions", draft.restrictions},
-                  {"note", draft.note},
-                  {"marked_by", words(draft.marked_by)},
-                  {"changed", static_cast<qint64>(draft.changed.seconds)}};
+  QJsonObject out{
+      {"person", words(draft.one.person)},         {"target", words(draft.one.target)},
+      {"machine", words(draft.one.machine)},       {"sheet", words(draft.sheet)},
+      {"sheet_revision", draft.sheet_revision},    {"marks", marks_json(draft.on_sheet.marks)},
+      {"again", marks_json(draft.on_sheet.again)}, {"measured", typed_json(draft.on_sheet.typed)},
+      {"restrictions", draft.restrictions},        {"note", draft.note},
+      {"marked_by", words(draft.marked_by)},       {"changed", static_cast<qint64>(draft.changed.seconds)}};
   if (draft.one.booking) out["booking"] = words(*draft.one.booking);
   if (draft.outcome) out["outcome"] = static_cast<int>(*draft.outcome);
   if (draft.assessor) out["assessor"] = words(*draft.assessor);
+  return out;
+}
+
+/// Only lines in which something was typed.
+QJsonArray typed_json(const std::vector<TypedMeasure>& typed) {
+  QJsonArray out;
+  for (std::size_t i = 0; i < typed.size(); ++i)
+    if (typed[i] != TypedMeasure())
+      out.append(QJsonObject{{"line", static_cast<int>(i) + 1},
+                             {"typed", typed[i].measure},
+                             {"instrument", typed[i].instrument}});
+  return out;
+}
+
+/// Of a sheet of so many lines; what is of no line of it is left out.
+std::vector<TypedMeasure> typed_of(const QJsonValue& value, std::size_t lines) {
+  std::vector<TypedMeasure> out(lines);
+  for (const auto& each : value.toArray()) {
+    const QJsonObject one = each.toObject();
+    const int line = one.value("line").toInt();
+    if (line >= 1 && static_cast<std::size_t>(line) <= lines)
+      out[static_cast<std::size_t>(line) - 1] = {one.value("typed").toString(),
+                                                 one.value("instrument").toString()};
+  }
   return out;
 }
 
@@ -65,8 +85,7 @@ std::optional<Draft> draft_of(const QJsonObject& json) {
   draft.sheet_revision = json.value("sheet_revision").toInt();
   const auto marks = marks_of(json.value("marks")), again = marks_of(json.value("again"));
   if (draft.one.person.empty() || draft.one.target.empty() || !marks || !again) return std::nullopt;
-  draft.marks = *marks;
-  draft.again = *again;
+  draft.on_sheet = {*marks, *again, typed_of(json.value("measured"), marks->size())};
   draft.restrictions = text("restrictions");
   draft.note = text("note");
   draft.marked_by = text("marked_by").toStdString();

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "app/checkouts/on_sheet.h"
 #include "app/checkouts/one_on_ones.h"
 
 namespace wm::app {
@@ -16,7 +17,7 @@ struct Draft {
   OneOnOne one;  // where there is no booking to find it again by
   std::string sheet;
   int sheet_revision = 0;
-  std::vector<Mark> marks, again;
+  OnSheet on_sheet;
   QString restrictions, note;
   std::optional<Outcome> outcome;  // chosen by hand
   std::optional<PersonId> assessor;

@@ -5,8 +5,8 @@ namespace {
 
 OneOnOne from_booking(const BookingLine& line) {
   const db::Booking& b = line.booking;
-  return {line.id,      b.person,      b.assessor, b.machine, b.target, Interval{b.from, b.to},
-          line.turnout, line.signed_as};
+  return {line.id,      b.person,       b.assessor,       b.machine, b.target, Interval{b.from, b.to},
+          line.turnout, line.signed_as, line.signed_sheet};
 }
 
 }  // namespace

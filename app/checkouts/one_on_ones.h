@@ -19,6 +19,7 @@ struct OneOnOne {
   std::optional<Interval> when;
   std::optional<db::Turnout> turnout;
   std::optional<Checkout> signed_as;
+  std::optional<db::SheetMarks> signed_sheet;
 
   /// The booking, or who is on what.
   std::string key() const { return booking ? *booking : person + '\n' + target; }

@@ -61,6 +61,8 @@ QString result_words(const SheetResult& result) {
     said << (result.unmarked.size() == 1
                  ? Checkouts::tr("Line %1 is still to be marked.").arg(numbers(result.unmarked))
                  : Checkouts::tr("%1 lines are still to be marked.").arg(result.unmarked.size()));
+  if (!result.to_measure.empty())
+    said << Checkouts::tr("Line %1 is still to be measured.").arg(numbers(result.to_measure));
   if (!result.show_again.empty())
     said << Checkouts::tr("Line %1 must be shown again, unasked, before a pass.")
                 .arg(numbers(result.show_again));

@@ -3,6 +3,7 @@
 #include <QPainterPath>
 #include <QScrollBar>
 
+#include "app/checkouts/measure_words.h"
 #include "app/checkouts/sheet_view.h"
 #include "app/theme/theme.h"
 
@@ -10,6 +11,7 @@ namespace wm::app {
 namespace {
 
 constexpr int mark_width = 90, again_width = 76, number_width = 30, bracket_width = 34, gap = 14, padding = 7;
+constexpr int field_height = 28, field_width = 132, instrument_width = 92, field_gap = 6;
 
 QString text(const std::string& s) { return QString::fromStdString(s); }
 
@@ -52,19 +54,34 @@ QRect SheetView::again_box(const Row& row) const {
   return {columns().again, top, again_width, row.height};
 }
 
+QRect SheetView::field_box(std::size_t line, bool instrument) const {
+  const Row& row = rows_[line];
+  const int said = row.words + row.says + row.measure;
+  const int top = row.top - verticalScrollBar()->value() + heads_ + (row.height - said) / 2 + row.words +
+                  row.says + field_gap / 2;
+  const int left = columns().text + (instrument ? field_width + field_gap : 0);
+  return {left, top, instrument ? instrument_width : field_width, field_height};
+}
+
 void SheetView::lay_out() {
   heads_ = QFontMetrics(type(TypeSize::small)).height() * 2 + 8;
   rows_.clear();
   const Columns c = columns();
   const int room = std::max(80, c.marks - c.text - 10);
   int top = gap / 2;
+  std::size_t at = 0;
   if (sheet_)
     for (const SheetSection& section : sheet_->sections) {
       for (const SheetLine& line : section.lines) {
-        const int words = wrapped(line_font(line), text(line.text), room) +
-                          wrapped(type(TypeSize::small), text(line.says), room);
-        rows_.push_back({top, std::max(row_height() - 2, words + 2 * padding)});
-        top += rows_.back().height;
+        Row row{top};
+        row.words = wrapped(line_font(line), text(line.text), room);
+        row.says = wrapped(type(TypeSize::small), text(line.says), room);
+        if (line.measure)
+          row.measure = field_height + field_gap + wrapped(type(TypeSize::small), said_of_measure(at), room);
+        row.height = std::max(row_height() - 2, row.words + row.says + row.measure + 2 * padding);
+        rows_.push_back(row);
+        top += row.height;
+        ++at;
       }
       top += gap;
     }
@@ -132,26 +149,59 @@ void SheetView::paint_words(QPainter& painter, std::size_t line, const QRect& bo
   const Columns c = columns();
   const SheetLine& each = *lines_[line];
   const int room = c.marks - c.text - 10;
-  const int height = wrapped(line_font(each), text(each.text), room);
-  const int below = wrapped(type(TypeSize::small), text(each.says), room);
-  const int top = box.top() + (box.height() - height - below) / 2;
+  const Row& row = rows_[line];
+  const int top = box.top() + (box.height() - row.words - row.says - row.measure) / 2;
   painter.setFont(type(TypeSize::small));
   painter.setPen(p.quiet);
   painter.drawText(QRect(c.number + 6, top + 1, number_width, box.height()), Qt::AlignLeft | Qt::AlignTop,
                    QString::number(line + 1));
-  painter.drawText(QRect(c.text, top + height, room, below), Qt::TextWordWrap, text(each.says));
+  painter.drawText(QRect(c.text, top + row.words, room, row.says), Qt::TextWordWrap, text(each.says));
   painter.setFont(line_font(each));
   painter.setPen(p.text);
-  painter.drawText(QRect(c.text, top, room, height), Qt::TextWordWrap, text(each.text));
+  painter.drawText(QRect(c.text, top, room, row.words), Qt::TextWordWrap, text(each.text));
+  if (each.measure) paint_measure(painter, line);
+}
+
+/// Where the fields are, what was typed there, and what it comes to.
+void SheetView::paint_measure(QPainter& painter, std::size_t line) const {
+  const Palette& p = wm::app::palette();
+  const TypedMeasure& typed = on_it_.typed[line];
+  const auto field = [&](const QRect& box, const QString& words, bool own) {
+    painter.setPen(QPen(p.quiet, 1));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRoundedRect(QRectF(box).adjusted(0.5, 0.5, -0.5, -0.5), 4, 4);
+    painter.setPen(own ? p.text : p.quiet);
+    painter.drawText(box.adjusted(8, 0, -4, 0), Qt::AlignVCenter | Qt::AlignLeft, words);
+  };
+  const QRect read = field_box(line, false);
+  painter.setFont(type(TypeSize::small));
+  field(read, typed.measure, true);
+  const QString marks = own_marks_words(*measure_at(line));
+  field(field_box(line, true), typed.instrument.isEmpty() ? marks : typed.instrument,
+        !typed.instrument.isEmpty());
+  const bool out = verdict_at(line).value_or(Verdict::within) != Verdict::within;
+  painter.setFont(type(TypeSize::small, out));
+  painter.setPen(typed.measure.isEmpty() ? p.quiet : p.text);
+  painter.drawText(
+      QRect(columns().text, read.bottom() + field_gap / 2, columns().marks - columns().text - 10, 200),
+      Qt::TextWordWrap, said_of_measure(line));
 }
 
 void SheetView::paint_marks(QPainter& painter, std::size_t line) const {
   const Palette& p = wm::app::palette();
   const Row& row = rows_[line];
+  // What a measure says by itself.
+  const auto verdict = verdict_at(line);
+  const Mark by_measure = !verdict                           ? Mark::none
+                          : *verdict != Verdict::within      ? Mark::not_shown
+                          : on_it_.marks[line] == Mark::none ? Mark::shown
+                                                             : Mark::none;
   for (Mark mark : {Mark::shown, Mark::shown_when_asked, Mark::not_shown}) {
     const QPointF middle = QRectF(mark_box(row, mark)).center();
-    if (marks_[line] == mark)
+    if (on_it_.marks[line] == mark)
       draw_tick(painter, middle, p.full);
+    else if (by_measure == mark)
+      draw_tick(painter, middle, p.half);
     else
       draw_place(painter, middle, p.quiet);
   }
@@ -165,17 +215,17 @@ void SheetView::paint_marks(QPainter& painter, std::size_t line) const {
 }
 
 void SheetView::paint_again(QPainter& painter, std::size_t line) const {
-  if (marks_[line] != Mark::shown_when_asked) return;
+  if (on_it_.marks[line] != Mark::shown_when_asked) return;
   const Palette& p = wm::app::palette();
   const QRect box = again_box(rows_[line]);
-  if (again_[line] == Mark::shown) return draw_tick(painter, QRectF(box).center(), p.full);
-  if (again_[line] == Mark::none && !lines_[line]->critical)
+  if (on_it_.again[line] == Mark::shown) return draw_tick(painter, QRectF(box).center(), p.full);
+  if (on_it_.again[line] == Mark::none && !lines_[line]->critical)
     return draw_place(painter, QRectF(box).center(), p.quiet);
   painter.setFont(type(TypeSize::small, true));
   painter.setPen(p.text);
-  const QString words = again_[line] == Mark::none        ? tr("yes", "must be shown again")
-                        : again_[line] == Mark::not_shown ? tr("not shown")
-                                                          : tr("when asked");
+  const QString words = on_it_.again[line] == Mark::none        ? tr("yes", "must be shown again")
+                        : on_it_.again[line] == Mark::not_shown ? tr("not shown")
+                                                                : tr("when asked");
   painter.drawText(box.adjusted(2, 0, -2, 0), Qt::AlignCenter | Qt::TextWordWrap, words);
 }
 

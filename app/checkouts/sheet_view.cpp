@@ -28,32 +28,37 @@ SheetView::SheetView(QWidget* parent) : QAbstractScrollArea(parent) {
   setFrameShape(NoFrame);
   setFocusPolicy(Qt::StrongFocus);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  make_fields();
 }
 
-void SheetView::show_sheet(const Sheet* sheet, std::vector<Mark> marks, std::vector<Mark> again) {
+void SheetView::show_sheet(const Sheet* sheet, OnSheet on_it) {
   sheet_ = sheet;
   lines_ = sheet ? lines_of(*sheet) : std::vector<const SheetLine*>{};
-  marks_ = std::move(marks);
-  again_ = std::move(again);
-  marks_.resize(lines_.size(), Mark::none);
-  again_.resize(lines_.size(), Mark::none);
+  on_it_ = std::move(on_it);
+  on_it_.marks.resize(lines_.size(), Mark::none);
+  on_it_.again.resize(lines_.size(), Mark::none);
+  on_it_.typed.resize(lines_.size());
   line_ = 0;
   in_again_ = false;
   before_.clear();
   lay_out();
   verticalScrollBar()->setValue(0);
+  place_fields();
   tell_screen_reader();
   viewport()->update();
 }
 
 void SheetView::set_read_only(bool read_only) {
   read_only_ = read_only;
+  place_fields();
   viewport()->update();
 }
 
 bool SheetView::open(std::size_t line) const {
-  if (marks_[line] == Mark::none) return true;
-  return lines_[line]->critical && marks_[line] == Mark::shown_when_asked && again_[line] != Mark::shown;
+  if (measure_at(line) && on_it_.marks[line] != Mark::not_shown && !verdict_at(line)) return true;
+  if (on_it_.marks[line] == Mark::none) return !verdict_at(line);
+  return lines_[line]->critical && on_it_.marks[line] == Mark::shown_when_asked &&
+         on_it_.again[line] != Mark::shown;
 }
 
 int SheetView::next_open() const {
@@ -68,26 +73,27 @@ void SheetView::go_to(int line) {
   const int before = line_;
   line_ = std::clamp(line, 0, static_cast<int>(lines_.size()) - 1);
   const auto at = static_cast<std::size_t>(line_);
-  in_again_ = in_again_ && line_ == before && marks_[at] == Mark::shown_when_asked;
+  in_again_ = in_again_ && line_ == before && on_it_.marks[at] == Mark::shown_when_asked;
   const Row& row = rows_[at];
   QScrollBar* bar = verticalScrollBar();
   const int room = viewport()->height() - heads_;
   if (row.top < bar->value()) bar->setValue(line_ == 0 ? 0 : row.top);
   if (row.top + row.height > bar->value() + room) bar->setValue(row.top + row.height - room + 2);
+  place_fields();
   tell_screen_reader();
   viewport()->update();
 }
 
 void SheetView::set_mark(Mark mark) {
   if (lines_.empty() || read_only_) return;
-  before_.push_back({marks_, again_, line_});
+  before_.push_back({on_it_.marks, on_it_.again, line_});
   const auto at = static_cast<std::size_t>(line_);
   if (in_again_) {
-    again_[at] = mark;
+    on_it_.again[at] = mark;
   } else {
-    marks_[at] = mark;
+    on_it_.marks[at] = mark;
     // A second mark stands for the time after asking, and for nothing else.
-    if (mark != Mark::shown_when_asked) again_[at] = Mark::none;
+    if (mark != Mark::shown_when_asked) on_it_.again[at] = Mark::none;
   }
   tell_screen_reader();
   viewport()->update();
@@ -98,14 +104,14 @@ void SheetView::undo() {
   if (before_.empty() || read_only_) return;
   const Before before = std::move(before_.back());
   before_.pop_back();
-  marks_ = before.marks;
-  again_ = before.again;
+  on_it_.marks = before.marks;
+  on_it_.again = before.again;
   go_to(before.line);
   emit marked();
 }
 
 bool SheetView::move(int key) {
-  const bool twice = marks_[static_cast<std::size_t>(line_)] == Mark::shown_when_asked;
+  const bool twice = on_it_.marks[static_cast<std::size_t>(line_)] == Mark::shown_when_asked;
   switch (key) {
     case Qt::Key_Up:
       go_to(line_ - 1);
@@ -127,7 +133,7 @@ bool SheetView::move(int key) {
       return true;
     case Qt::Key_Return:
     case Qt::Key_Enter:
-      go_to(next_open());
+      go_on();
       return true;
     case Qt::Key_Right:
     case Qt::Key_Left:
@@ -145,6 +151,8 @@ void SheetView::keyPressEvent(QKeyEvent* event) {
   if (lines_.empty() || !plain) return QAbstractScrollArea::keyPressEvent(event);
   if (move(event->key())) return;
   switch (event->key()) {
+    case Qt::Key_M:
+      return go_to_field();
     case Qt::Key_1:
       return set_mark(Mark::shown);
     case Qt::Key_2:
@@ -167,10 +175,11 @@ void SheetView::mousePressEvent(QMouseEvent* event) {
     const QRect again = again_box(rows_[i]);
     if (at.y() < again.top() || at.y() > again.bottom()) continue;
     go_to(static_cast<int>(i));
-    in_again_ = marks_[i] == Mark::shown_when_asked && again.contains(at);
-    if (in_again_) return set_mark(again_[i] == Mark::shown ? Mark::none : Mark::shown);
+    if (measure_at(i) && field_box(i, false).united(field_box(i, true)).contains(at)) return go_to_field();
+    in_again_ = on_it_.marks[i] == Mark::shown_when_asked && again.contains(at);
+    if (in_again_) return set_mark(on_it_.again[i] == Mark::shown ? Mark::none : Mark::shown);
     for (Mark mark : {Mark::shown, Mark::shown_when_asked, Mark::not_shown})
-      if (mark_box(rows_[i], mark).contains(at)) return set_mark(marks_[i] == mark ? Mark::none : mark);
+      if (mark_box(rows_[i], mark).contains(at)) return set_mark(on_it_.marks[i] == mark ? Mark::none : mark);
     return;
   }
 }
@@ -188,6 +197,7 @@ void SheetView::focusOutEvent(QFocusEvent* event) {
 void SheetView::resizeEvent(QResizeEvent* event) {
   QAbstractScrollArea::resizeEvent(event);
   lay_out();
+  place_fields();
 }
 
 void SheetView::tell_screen_reader() {
@@ -198,8 +208,10 @@ void SheetView::tell_screen_reader() {
   if (line.critical) said << tr("critical");
   said << QString::fromStdString(line.text);
   if (!line.says.empty()) said << QString::fromStdString(line.says);
-  said << mark_words(marks_[at]);
-  if (marks_[at] == Mark::shown_when_asked) said << tr("the second time: %1").arg(mark_words(again_[at]));
+  if (measure_at(at)) said << said_of_measure(at);
+  said << mark_words(on_it_.marks[at]);
+  if (on_it_.marks[at] == Mark::shown_when_asked)
+    said << tr("the second time: %1").arg(mark_words(on_it_.again[at]));
   setAccessibleDescription(said.join(", "));
   QAccessibleEvent changed(this, QAccessible::DescriptionChanged);
   QAccessible::updateAccessibility(&changed);

@@ -1,25 +1,32 @@
 #pragma once
 // A run sheet ruled like paper: numbered lines bracketed by section, and a column of marks.
 #include <QAbstractScrollArea>
+#include <optional>
 #include <vector>
 
-#include "core/sheet/mark.h"
-#include "core/sheet/sheet.h"
+#include "app/checkouts/on_sheet.h"
+#include "core/sheet/typed.h"
+
+class QLineEdit;
 
 namespace wm::app {
 
 /// Up and Down move, Right and Left go to the second mark and back; 1 shown, 2 shown when asked, 3 not shown,
-/// 0 none; Enter goes to the next line that is open; Ctrl+Z takes the last mark back.
+/// 0 none; M goes to the measure; Enter goes to the next line that is open, and into its measure where
+/// that is missing; Ctrl+Z takes the last mark back.
 class SheetView : public QAbstractScrollArea {
   Q_OBJECT
  public:
   explicit SheetView(QWidget* parent = nullptr);
   /// `sheet` must live as long as it is shown; null shows nothing.
-  void show_sheet(const Sheet* sheet, std::vector<Mark> marks, std::vector<Mark> again);
+  void show_sheet(const Sheet* sheet, OnSheet on_it);
   /// A signed sheet is only read.
   void set_read_only(bool read_only);
-  const std::vector<Mark>& marks() const { return marks_; }
-  const std::vector<Mark>& again() const { return again_; }
+  const OnSheet& on_sheet() const { return on_it_; }
+  /// What was typed, understood; the first that is none is refused with its line.
+  Expected<std::vector<LineMeasured>> measured() const;
+  /// What cannot be understood counts as not measured.
+  SheetResult result() const;
   int line() const { return line_; }
   void go_to(int line);
 
@@ -33,10 +40,13 @@ class SheetView : public QAbstractScrollArea {
   void mousePressEvent(QMouseEvent* event) override;
   void focusInEvent(QFocusEvent* event) override;
   void focusOutEvent(QFocusEvent* event) override;
+  void scrollContentsBy(int across, int down) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   struct Row {
     int top = 0, height = 0;
+    int words = 0, says = 0, measure = 0;  // how high each is
   };
   /// Where columns begin; `right` is the last one's end.
   struct Columns {
@@ -47,6 +57,8 @@ class SheetView : public QAbstractScrollArea {
   Columns columns() const;
   QRect mark_box(const Row& row, Mark mark) const;
   QRect again_box(const Row& row) const;
+  /// Of the current line's fields: the second is the instrument's.
+  QRect field_box(std::size_t line, bool instrument) const;
   int next_open() const;
   bool open(std::size_t line) const;
   void set_mark(Mark mark);
@@ -54,16 +66,28 @@ class SheetView : public QAbstractScrollArea {
   bool move(int key);
   void tell_screen_reader();
 
+  void make_fields();
+  const Measure* measure_at(std::size_t line) const;
+  std::optional<Expected<LineMeasured>> understood_at(std::size_t line) const;
+  std::optional<Verdict> verdict_at(std::size_t line) const;
+  QString said_of_measure(std::size_t line) const;
+  void place_fields();
+  void take_typed();
+  void go_to_field();
+  void go_on();
+
   void paint_heads(QPainter& painter) const;
   void paint_row(QPainter& painter, std::size_t line) const;
   void paint_words(QPainter& painter, std::size_t line, const QRect& box) const;
+  void paint_measure(QPainter& painter, std::size_t line) const;
   void paint_marks(QPainter& painter, std::size_t line) const;
   void paint_again(QPainter& painter, std::size_t line) const;
   void paint_bracket(QPainter& painter, std::size_t first, std::size_t count, const QString& name) const;
 
   const Sheet* sheet_ = nullptr;
   std::vector<const SheetLine*> lines_;
-  std::vector<Mark> marks_, again_;
+  OnSheet on_it_;
+  QLineEdit *read_ = nullptr, *marks_apart_ = nullptr;
   std::vector<Row> rows_;
   /// The marks as they were before each change, with the line it was on.
   struct Before {

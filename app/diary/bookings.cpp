@@ -21,7 +21,7 @@ const T* counted(const Session& session, const db::Entry& entry) {
 struct Said {
   std::unordered_set<RecordId> cancelled;
   std::unordered_map<RecordId, db::Turnout> turnout;
-  std::unordered_map<RecordId, MachineId> machine_of_checkout;
+  std::unordered_map<RecordId, const db::SheetMarks*> sheet_of_checkout;
 };
 
 Said said(const Session& session) {
@@ -31,7 +31,7 @@ Said said(const Session& session) {
     if (const auto* attendance = counted<db::Attendance>(session, entry))
       out.turnout[attendance->booking] = attendance->turnout;
     if (const auto* marks = counted<db::SheetMarks>(session, entry))
-      out.machine_of_checkout[marks->checkout] = marks->machine;
+      out.sheet_of_checkout[marks->checkout] = marks;
   }
   return out;
 }
@@ -48,11 +48,13 @@ void add_signatures(std::vector<BookingLine>& lines, const Session& session, con
   for (const Unit& unit : units(session)) classes[unit.id] = unit.machine_class;
   for (const db::Entry& entry : session.store().entries()) {
     const auto* checkout = counted<Checkout>(session, entry);
-    const auto machine = said.machine_of_checkout.find(entry.id);
-    if (!checkout || machine == said.machine_of_checkout.end()) continue;
+    const auto sheet = said.sheet_of_checkout.find(entry.id);
+    if (!checkout || sheet == said.sheet_of_checkout.end()) continue;
     for (BookingLine& line : lines)
-      if (signed_for(line, *checkout, classes[machine->second], entry.at, session.zone()))
+      if (signed_for(line, *checkout, classes[sheet->second->machine], entry.at, session.zone())) {
         line.signed_as = *checkout;
+        line.signed_sheet = *sheet->second;
+      }
   }
 }
 
@@ -66,7 +68,7 @@ std::vector<BookingLine> bookings(const Session& session, const Interval& within
     const auto* booking = counted<db::Booking>(session, entry);
     if (!booking || by_id.cancelled.contains(entry.id) || !overlap({booking->from, booking->to}, within))
       continue;
-    BookingLine line{entry.id, *booking, std::nullopt, std::nullopt};
+    BookingLine line{entry.id, *booking, {}, {}, {}};
     if (const auto turnout = by_id.turnout.find(entry.id); turnout != by_id.turnout.end())
       line.turnout = turnout->second;
     lines.push_back(std::move(line));

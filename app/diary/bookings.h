@@ -17,6 +17,7 @@ struct BookingLine {
   /// The check-out signed for it: of the same person on the same class, from an hour before it begins to the
   /// end of its day.
   std::optional<Checkout> signed_as;
+  std::optional<db::SheetMarks> signed_sheet;  // the sheet of that
 };
 
 /// Those that overlap [from, to), in order of time.

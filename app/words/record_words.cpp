@@ -192,7 +192,14 @@ struct Sentence {
     return Words::tr("Restriction: %1. %2").arg(QString::fromStdString(r.text), other(r.checkout));
   }
   QString operator()(const db::SheetMarks& r) const {
-    return Words::tr("Run sheet marked%1. %2").arg(revision_words(r.sheet_revision), other(r.checkout));
+    QStringList measured;
+    for (const LineMeasured& one : r.measured)
+      measured << Words::tr("line %1, typed “%2”: %3, by marks of %4")
+                      .arg(QString::number(one.line), QString::fromStdString(one.typed),
+                           QString::fromStdString(one.read), QString::fromStdString(one.marks));
+    const QString marked =
+        Words::tr("Run sheet marked%1. %2").arg(revision_words(r.sheet_revision), other(r.checkout));
+    return measured.isEmpty() ? marked : Words::tr("%1 Measured: %2.").arg(marked, measured.join("; "));
   }
   QString operator()(const db::Tag& r) const {
     QString padlock = QString::fromStdString(r.padlock);

@@ -19,12 +19,6 @@ Instrument used(const Measure& measure, const Measured& measured) {
   return {measured.marks, instrument_of(measure).read};
 }
 
-LengthUnit unit_of(const Measure& measure) {
-  if (const auto* gap = std::get_if<GapToMeasure>(&measure.what)) return gap->at_most.unit;
-  if (const auto* size = std::get_if<SizeToMeasure>(&measure.what)) return size->nominal.unit;
-  return LengthUnit::inch;
-}
-
 }  // namespace
 
 std::string_view word(MeasureKind kind) {
@@ -61,6 +55,12 @@ Measure of_kind(MeasureKind kind) {
       return {kind, GapToMeasure{}};
   }
   return {};
+}
+
+LengthUnit unit_of(const Measure& measure) {
+  if (const auto* gap = std::get_if<GapToMeasure>(&measure.what)) return gap->at_most.unit;
+  if (const auto* size = std::get_if<SizeToMeasure>(&measure.what)) return size->nominal.unit;
+  return LengthUnit::inch;
 }
 
 Expected<Measured> read_measured(const Measure& measure, std::string_view typed, DecimalMark mark) {

@@ -40,6 +40,8 @@ struct Measure {
 
 /// Nothing filled in yet, of what such a kind has.
 Measure of_kind(MeasureKind kind);
+/// What a reading without a unit is in: that of `nominal` or `at_most`. Of no meaning for an angle.
+LengthUnit unit_of(const Measure& measure);
 
 /// One reading: in inches, or in degrees where an angle is measured.
 struct Measured {

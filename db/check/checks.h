@@ -33,6 +33,8 @@ Expected<void> check_known_person(const Case& c, const PersonId& person, const c
 /// `rulebook` with `recorded` filled in.
 Expected<void> check_rulebook(const Case& c, const Rulebook& rulebook);
 Expected<void> check_signing(const Case& c, const SignCheckout& signing);
+/// Of a sheet of so many lines.
+Expected<void> check_measured(const std::vector<LineMeasured>& measured, std::size_t lines);
 Expected<void> check_out_of_service(const Case& c, const PutOutOfService& action);
 
 }  // namespace wm::db

@@ -114,6 +114,7 @@ Expected<void> check_signing(const Case& c, const SignCheckout& s) {
   for (const std::string& restriction : s.restrictions)
     if (restriction.empty())
       return refuse("restrictions", "A restriction is empty.", "Say what it is, or take it out.");
+  if (auto fine = check_measured(s.measured, s.marks.size()); !fine) return fine;
   return check_assessor(c, s.checkout, s.machine);
 }
 

@@ -55,7 +55,9 @@ struct CheckShopFact {
     });
   }
   Expected<void> operator()(const SheetMarks& f) const {
-    return check_exists<Checkout>(c, f.checkout, "checkout", "check-out");
+    return check_exists<Checkout>(c, f.checkout, "checkout", "check-out").and_then([&] {
+      return check_measured(f.measured, f.marks.size());
+    });
   }
   Expected<void> operator()(const Tag& f) const {
     return check_exists<Lockout>(c, f.lockout, "lockout", "lock").and_then([&] {

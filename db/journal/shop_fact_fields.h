@@ -18,9 +18,13 @@ template <class A> void fields(A& a, Presence& f) { a("person", f.person); a("in
 template <class A> void fields(A& a, Waiting& f) { a("person", f.person); a("target", f.target); }
 template <class A> void fields(A& a, WaitingEnd& f) { a("waiting", f.waiting); }
 template <class A> void fields(A& a, Restriction& f) { a("checkout", f.checkout); a("text", f.text); }
+template <class A> void fields(A& a, LineMeasured& f) {
+  a("line", f.line); a("typed", f.typed); a("read", f.read); a("marks", f.marks);
+}
 template <class A> void fields(A& a, SheetMarks& f) {
   a("checkout", f.checkout); a("sheet", f.sheet); a("sheet_revision", f.sheet_revision);
   a("marks", f.marks); a("again", f.again); a("machine", f.machine);
+  a.may("measured", f.measured);
 }
 template <class A> void fields(A& a, Tag& f) {
   a("lockout", f.lockout); a("tag", f.tag); a("padlock", f.padlock);

@@ -35,6 +35,10 @@ std::string_view word_of(E value) {
   return words_for(value)[static_cast<std::size_t>(value)];
 }
 
+/// What stands inside of a fact, with fields of its own.
+template <class T>
+constexpr bool is_part = std::is_same_v<T, Enclosure> || std::is_same_v<T, LineMeasured>;
+
 void put(Json& json, const std::string& value) { json = value; }
 void put(Json& json, int value) { json = value; }
 void put(Json& json, std::int64_t value) { json = value; }
@@ -51,7 +55,9 @@ void put(Json& json, Day value) { json = to_text(value); }
 template <class E>
 requires std::is_enum_v<E>
 void put(Json& json, E value) { json = word_of(value); }
-void put(Json& json, const Enclosure& value);
+template <class T>
+requires is_part<T>
+void put(Json& json, const T& value);
 template <class T>
 void put(Json& json, const std::vector<T>& values) {
   json = Json::array();
@@ -99,7 +105,9 @@ void take(json::Value from, E& value) {
   if (found == words.end()) throw std::invalid_argument("not a word known here");
   value = static_cast<E>(found - words.begin());
 }
-void take(json::Value from, Enclosure& value);
+template <class T>
+requires is_part<T>
+void take(json::Value from, T& value);
 template <class T>
 void take(json::Value from, std::vector<T>& values) {
   of_kind(from, json::Kind::list);
@@ -162,12 +170,16 @@ void visit_personal(ShopFact& fact, Visit visit) {
   std::visit([&](auto& f) { fields(each, f); }, fact);
 }
 
-void put(Json& json, const Enclosure& value) {
+template <class T>
+requires is_part<T>
+void put(Json& json, const T& value) {
   Writer writer{json};
-  Enclosure copy = value;
+  T copy = value;
   fields(writer, copy);
 }
-void take(json::Value from, Enclosure& value) {
+template <class T>
+requires is_part<T>
+void take(json::Value from, T& value) {
   static const ByField none;
   Reader reader{of_kind(from, json::Kind::object), none};
   fields(reader, value);

@@ -5,7 +5,10 @@
 #include <QtTest>
 
 #include "app/checkouts/checkouts_page.h"
+#include "app/checkouts/measure_words.h"
 #include "app/checkouts/sheet_view.h"
+#include "app/lists/record_reader.h"
+#include "app/words/record_words.h"
 #include "evening.h"
 
 using namespace wm;
@@ -30,6 +33,12 @@ class CheckoutsTest : public QObject {
   void a_check_out_without_a_booking_begins_from_the_desk();
   void a_machine_without_a_sheet_says_so();
   void the_desk_cannot_sign();
+  void a_measure_is_judged_in_words_while_it_is_typed();
+  void enter_leads_into_a_measure_that_is_missing_and_on();
+  void an_instrument_too_coarse_to_tell_has_measured_nothing();
+  void gaps_and_angles_are_judged_in_their_own_words();
+  void what_was_measured_is_signed_as_typed_and_shown_again();
+  void what_is_no_measure_is_kept_and_signs_nothing();
 
  private:
   QString text(const char* name) const { return page_->findChild<QLabel*>(name)->text(); }
@@ -48,7 +57,16 @@ class CheckoutsTest : public QObject {
       QTest::keyClick(QApplication::focusWidget(), *key);
     }
   }
-  void make_page();
+  void make_page(const std::vector<Sheet>& sheets = evening::sheets());
+  /// A page whose sheet asks for a thickness in its last line, the eleventh, which is critical.
+  void make_measuring_page();
+  QString said() const { return sheet()->accessibleDescription(); }
+  void measure(const char* typed) {
+    sheet()->setFocus();
+    press(Qt::Key_End);
+    press(Qt::Key_M);
+    QTest::keyClicks(QApplication::focusWidget(), typed);
+  }
   void sign(const char* pin) {
     press(Qt::Key_Return, Qt::ControlModifier);  // leads to the PIN
     QTest::keyClicks(QApplication::focusWidget(), pin);
@@ -75,8 +93,22 @@ void CheckoutsTest::init() {
   make_page();
 }
 
-void CheckoutsTest::make_page() {
-  page_ = std::make_unique<CheckoutsPage>(*shop_->session, nullptr, evening::sheets());
+void CheckoutsTest::make_measuring_page() {
+  static const std::vector<Sheet> measuring = [] {
+    std::vector<Sheet> out = evening::sheets();
+    const auto length = [](long n, long d) { return Length{fraction(n, d), LengthUnit::inch}; };
+    out[0].sections.back().lines.push_back(
+        {"The practice piece is 1 in thick", "", true,
+         Measure{MeasureKind::thickness,
+                 SizeToMeasure{length(1, 1), length(1, 100), length(1, 100), length(1, 1000)}}});
+    return out;
+  }();
+  page_.reset();
+  make_page(measuring);
+}
+
+void CheckoutsTest::make_page(const std::vector<Sheet>& sheets) {
+  page_ = std::make_unique<CheckoutsPage>(*shop_->session, nullptr, sheets);
   QVERIFY(evening::put_up(*page_, *shop_->session, told_, refused_));
   page_->open({});
 }
@@ -111,7 +143,7 @@ void CheckoutsTest::marking_every_line_suggests_a_pass() {
   QCOMPARE(text("suggested"), QString("Suggested: passed."));
   for (int i = 0; i < 9; ++i) press(Qt::Key_Z, Qt::ControlModifier);
   QCOMPARE(sheet()->line(), 1);
-  QVERIFY((sheet()->marks()[0] == Mark::shown && sheet()->marks()[1] == Mark::none));
+  QVERIFY((sheet()->on_sheet().marks[0] == Mark::shown && sheet()->on_sheet().marks[1] == Mark::none));
   press(Qt::Key_1);
   for (int i = 2; i < 9; ++i) sheet()->go_to(i), press(Qt::Key_1);
   sheet()->go_to(9);
@@ -131,8 +163,8 @@ void CheckoutsTest::a_critical_line_shown_when_asked_must_be_shown_again() {
   press(Qt::Key_Right);
   press(Qt::Key_1);
   QCOMPARE(text("suggested"), QString("Suggested: passed."));
-  QVERIFY(sheet()->marks()[4] == Mark::shown_when_asked);
-  QVERIFY(sheet()->again()[4] == Mark::shown);
+  QVERIFY(sheet()->on_sheet().marks[4] == Mark::shown_when_asked);
+  QVERIFY(sheet()->on_sheet().again[4] == Mark::shown);
 }
 
 void CheckoutsTest::a_critical_line_not_shown_can_only_be_failed() {
@@ -197,7 +229,7 @@ void CheckoutsTest::a_wrong_pin_signs_nothing_and_keeps_the_marks() {
   sign("9999");
   QVERIFY(signed_ones().empty());
   QCOMPARE(refused_.size(), 2);
-  QVERIFY(sheet()->marks() == std::vector<Mark>(10, Mark::shown));
+  QVERIFY(sheet()->on_sheet().marks == std::vector<Mark>(10, Mark::shown));
   QCOMPARE(QApplication::focusWidget(), field("pin"));
   QVERIFY(field("pin")->text().isEmpty());
 }
@@ -209,15 +241,15 @@ void CheckoutsTest::marks_are_kept_when_looking_elsewhere() {
   other.target = "jointer-planer/planing";
   page_->open(other);
   QVERIFY2(text("under").startsWith("Jonas Lindqvist"), qPrintable(text("under")));
-  QVERIFY(sheet()->marks() == std::vector<Mark>(10, Mark::none));
+  QVERIFY(sheet()->on_sheet().marks == std::vector<Mark>(10, Mark::none));
   page_->hide();
   page_->show();
   Place back;
   back.person = "tola";
   page_->open(back);
   QVERIFY2(text("under").startsWith("Tola Adeyemi"), qPrintable(text("under")));
-  QVERIFY(sheet()->marks()[0] == Mark::shown);
-  QVERIFY(sheet()->marks()[2] == Mark::shown_when_asked);
+  QVERIFY(sheet()->on_sheet().marks[0] == Mark::shown);
+  QVERIFY(sheet()->on_sheet().marks[2] == Mark::shown_when_asked);
 }
 
 void CheckoutsTest::what_was_marked_survives_the_end_of_the_program_and_another_seat() {
@@ -232,11 +264,12 @@ void CheckoutsTest::what_was_marked_survives_the_end_of_the_program_and_another_
   shop_->sit_down("ines", "1357");
   make_page();
   page_->open({{}, "tola", {}, {}, {}});
-  QVERIFY((sheet()->marks()[1] == Mark::shown && sheet()->marks()[2] == Mark::shown_when_asked));
+  QVERIFY((sheet()->on_sheet().marks[1] == Mark::shown &&
+           sheet()->on_sheet().marks[2] == Mark::shown_when_asked));
   QCOMPARE(field("note")->text(), QString("left-handed"));
   QVERIFY2(text("under").contains("while Mara Devlin sat here"), qPrintable(text("under")));
   page_->open({{}, "jonas", "jointer-planer/jointing", {}, {}});
-  QVERIFY(sheet()->marks()[0] == Mark::not_shown);
+  QVERIFY(sheet()->on_sheet().marks[0] == Mark::not_shown);
   QVERIFY(signed_ones().empty());
   // Signed, it is kept no longer.
   shop_->session->hand_over();
@@ -261,7 +294,7 @@ void CheckoutsTest::marks_of_another_sheet_or_a_broken_file_are_not_taken_for_th
   QVERIFY(!kept.write());
   page_.reset();
   make_page();
-  QVERIFY(sheet()->marks() == std::vector<Mark>(10, Mark::none));
+  QVERIFY(sheet()->on_sheet().marks == std::vector<Mark>(10, Mark::none));
   QVERIFY2(refused_.join(' ').contains("Mark it again"), qPrintable(refused_.join(' ')));
   QFile file(shop_->session->station() + "/unsigned-check-outs.json");
   QVERIFY(file.open(QFile::WriteOnly));
@@ -303,6 +336,136 @@ void CheckoutsTest::the_desk_cannot_sign() {
   sign("2468");
   QVERIFY(signed_ones().empty());
   QCOMPARE(refused_.size(), 2);
+}
+
+void CheckoutsTest::a_measure_is_judged_in_words_while_it_is_typed() {
+  make_measuring_page();
+  mark("1111111111");
+  QCOMPARE(text("suggested"), QString("Not finished. Line 11 is still to be measured."));
+  press(Qt::Key_Down);
+  QVERIFY2(said().contains("thickness, 0.990 to 1.010 in"), qPrintable(said()));
+  measure("0.992");
+  QVERIFY2(said().contains("0.992 in is within 0.990 to 1.010 in, no mark"), qPrintable(said()));
+  QCOMPARE(text("suggested"), QString("Suggested: passed."));
+  evening::grab(*page_, "checkouts-measured");
+  field("measure")->clear();
+  QTest::keyClicks(field("measure"), "25.7 mm");
+  QVERIFY2(said().contains("25.7 mm (1.012 in) is over 0.990 to 1.010 in, by about 0.002 in"),
+           qPrintable(said()));
+  QCOMPARE(text("suggested"), QString("Suggested: failed. Critical and not shown: line 11."));
+  evening::grab(*page_, "checkouts-measured-out");
+  field("measure")->clear();
+  QTest::keyClicks(field("measure"), "0.99");
+  QVERIFY2(said().contains("0.99 in is within 0.990 to 1.010 in; so near the edge, marks of 0.001 in cannot "
+                           "tell for sure"),
+           qPrintable(said()));
+  QCOMPARE(text("suggested"), QString("Suggested: passed."));
+  // A line of its own is still to be marked as not shown, whatever was measured.
+  press(Qt::Key_Escape);
+  QCOMPARE(QApplication::focusWidget(), sheet());
+  press(Qt::Key_3);
+  QCOMPARE(text("suggested"), QString("Suggested: failed. Critical and not shown: line 11."));
+}
+
+void CheckoutsTest::enter_leads_into_a_measure_that_is_missing_and_on() {
+  make_measuring_page();
+  mark("111111111");
+  press(Qt::Key_Return);
+  QCOMPARE(sheet()->line(), 9);
+  QCOMPARE(QApplication::focusWidget(), sheet());
+  press(Qt::Key_Return);
+  QCOMPARE(sheet()->line(), 10);
+  QCOMPARE(QApplication::focusWidget(), field("measure"));
+  QTest::keyClicks(QApplication::focusWidget(), "1.005");
+  press(Qt::Key_Return);
+  QCOMPARE(sheet()->line(), 9);
+  QCOMPARE(QApplication::focusWidget(), sheet());
+  press(Qt::Key_1);
+  QCOMPARE(text("suggested"), QString("Suggested: passed."));
+  // Up and Down leave a field for the lines beside it.
+  press(Qt::Key_Down);
+  press(Qt::Key_M);
+  press(Qt::Key_Up);
+  QCOMPARE(sheet()->line(), 9);
+  QVERIFY(!field("measure")->isVisible());
+}
+
+void CheckoutsTest::an_instrument_too_coarse_to_tell_has_measured_nothing() {
+  make_measuring_page();
+  mark("1111111111");
+  measure("1");
+  press(Qt::Key_Tab);
+  QCOMPARE(QApplication::focusWidget(), field("instrument"));
+  QTest::keyClicks(QApplication::focusWidget(), "1/16");
+  QVERIFY2(said().contains("Marks of 1/16 in are too coarse to tell 0.990 to 1.010 in"), qPrintable(said()));
+  QCOMPARE(text("suggested"), QString("Not finished. Line 11 is still to be measured."));
+  field("instrument")->clear();
+  QTest::keyClicks(field("instrument"), "0.1 mm");
+  QCOMPARE(text("suggested"), QString("Suggested: passed."));
+}
+
+void CheckoutsTest::gaps_and_angles_are_judged_in_their_own_words() {
+  const auto in = [](long n, long d) { return Length{fraction(n, d), LengthUnit::inch}; };
+  const Measure gap{MeasureKind::squareness, GapToMeasure{in(3, 1000), in(1, 1), in(1, 1000)}};
+  const Measure fence{MeasureKind::angle,
+                      AngleToMeasure{{fraction(90)}, {fraction(1, 4)}, {fraction(1, 4)}, {fraction(1, 10)}}};
+  const Measure metric{MeasureKind::thickness, SizeToMeasure{{fraction(254, 10), LengthUnit::millimetre},
+                                                             {fraction(4, 10), LengthUnit::millimetre},
+                                                             {fraction(0), LengthUnit::millimetre},
+                                                             {fraction(1, 10), LengthUnit::millimetre}}};
+  QCOMPARE(asked_words(gap), QString("gap under the square, at most 0.003 in along 1 in"));
+  QCOMPARE(judged_words(gap, {1, "0.005", "0.005 in", "0.001 in"}),
+           QString("0.005 in is over 0.003 in along 1 in, by 0.002 in"));
+  QCOMPARE(asked_words(fence), QString("angle, 89.75 to 90.25°"));
+  QCOMPARE(judged_words(fence, {1, "89.5", "89.5 deg", "0.1 deg"}),
+           QString("89.5° is under 89.75 to 90.25°, by 0.25°"));
+  QCOMPARE(judged_words(metric, {1, "25.2", "25.2 mm", "0.1 mm"}),
+           QString("25.2 mm is within 25.0 to 25.4 mm"));
+  QLocale::setDefault(QLocale(QLocale::German, QLocale::Germany));
+  QCOMPARE(judged_words(metric, {1, "25,2", "25.2 mm", "0.1 mm"}),
+           QString("25,2 mm is within 25,0 to 25,4 mm"));
+}
+
+void CheckoutsTest::what_was_measured_is_signed_as_typed_and_shown_again() {
+  make_measuring_page();
+  mark("1111111111");
+  measure("25.5mm");
+  press(Qt::Key_Tab);
+  QTest::keyClicks(QApplication::focusWidget(), "0.05 mm");
+  sign("2468");
+  QCOMPARE(signed_ones().size(), std::size_t{1});
+  const auto marks = shop_->facts<db::SheetMarks>();
+  QVERIFY(marks[0].measured == (std::vector<LineMeasured>{{11, "25.5mm", "25.5 mm", "0.05 mm"}}));
+  QVERIFY(marks[0].marks.back() == Mark::none);
+  for (const db::Entry& entry : shop_->session->store().entries())
+    if (db::as<db::SheetMarks>(entry.fact))
+      QVERIFY2(record_sentence(entry, record_reader(*shop_->session))
+                   .contains("Measured: line 11, typed “25.5mm”: 25.5 mm, by marks of 0.05 mm."),
+               qPrintable(record_sentence(entry, record_reader(*shop_->session))));
+  // Nothing but the store knows of it now.
+  make_measuring_page();
+  QVERIFY(sheet()->on_sheet().marks[9] == Mark::shown);
+  QCOMPARE(sheet()->on_sheet().typed[10].measure, QString("25.5 mm"));
+  sheet()->setFocus();
+  press(Qt::Key_End);
+  QVERIFY(!field("measure")->isVisible());
+}
+
+void CheckoutsTest::what_is_no_measure_is_kept_and_signs_nothing() {
+  make_measuring_page();
+  mark("1111111111");
+  measure("a bit under");
+  outcome()->setFocus();
+  press(Qt::Key_S);
+  QCOMPARE(outcome()->currentText(), QString("stopped"));
+  sign("2468");
+  QVERIFY(signed_ones().empty());
+  make_measuring_page();
+  QCOMPARE(sheet()->on_sheet().typed[10].measure, QString("a bit under"));
+  measure("");
+  field("measure")->clear();
+  QTest::keyClicks(field("measure"), "1");
+  QCOMPARE(text("suggested"), QString("Suggested: passed."));
 }
 
 QTEST_MAIN(CheckoutsTest)

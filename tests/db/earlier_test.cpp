@@ -60,6 +60,11 @@ TEST_CASE("A store of an earlier version keeps all it said, and has a ledger") {
   CHECK(how_many<PinChosen>(*store) == 4);
   CHECK(how_many<Erased>(*store) == 1);
   CHECK(how_many<Restriction>(*store) == 1);
+  // Nothing was measured then.
+  CHECK(count_of(*store, [](const Entry& entry) {
+          const auto* marks = as<SheetMarks>(entry.fact);
+          return marks != nullptr && marks->machine == "b1" && marks->measured.empty();
+        }) == 1);
   // The lesson entered for the wrong person stays struck out.
   CHECK(count_of(*store, [](const Entry& entry) { return entry.voided.has_value(); }) == 1);
   CHECK(count_of(*store, [](const Entry& entry) { return entry.note == "asked for an interpreter"; }) == 1);

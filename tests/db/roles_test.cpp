@@ -241,7 +241,7 @@ const std::vector<Line>& lines() {
        true},
       {"enter marks from paper", "m",
        [](auto& e) {
-         return own(SheetMarks{e.checkout, "bandsaw", 1, {Mark::shown}, {}, "b1"});
+         return own(SheetMarks{e.checkout, "bandsaw", 1, {Mark::shown}, {}, "b1", {}});
        },
        true},
       {"add a machine", "m",

@@ -36,6 +36,8 @@ const std::string& honest_file() {
     sign.checkout = {"kim", "bandsaw", 0, wm::Outcome::passed, "ivo"};
     sign.pin = "2222";
     sign.restrictions = {"no resawing"};
+    sign.marks = {Mark::none};
+    sign.measured = {{1, "25,2", "25.2 mm", "0.1 mm"}};
     REQUIRE(shop.commit("ivo", sign));
     const RecordId wrong = shop.enter("mia", own(Waiting{"lou", "bandsaw"}));
     shop.enter("mia", StrikeOutRecord{wrong, "Lou meant the sander"});

@@ -57,6 +57,7 @@ SignCheckout signing() {
   sign.sheet = "bandsaw";
   sign.sheet_revision = 1;
   sign.marks = {Mark::shown, Mark::shown_when_asked, Mark::shown};
+  sign.measured = {{3, "63/64\"", "63/64 in", "1/64 in"}};
   sign.restrictions = {"no resawing", "with a push stick"};
   sign.booking = "booked";
   return sign;
