@@ -61,6 +61,31 @@ Expected<FilePlan> plan_rulebooks(const std::vector<std::string>& texts) {
   return plan;
 }
 
+Work work_of(const std::string& word) {
+  for (const Work work : {Work::bank, Work::lesson, Work::sheet, Work::card})
+    if (db::word(work) == word) return work;
+  qFatal("the program's file issued.json has a \"%s\"", word.c_str());
+}
+
+/// Cards and lessons, each in a file of its own, as issued.json lists them.
+FilePlan plan_issued() {
+  FilePlan plan;
+  for (const auto& row : nlohmann::json::parse(carried("issued.json"))) {
+    Issued issued{work_of(row.at("work")),  row.at("name"),          row.at("revision"),
+                  row.value("changed", ""), carried(row.at("file")), {}};
+    const std::string id = row.at("work").get<std::string>() + "-" + issued.name;
+    plan.commands.push_back({id,
+                             {},
+                             false,
+                             *parse_instant(row.at("at").get<std::string>()),
+                             false,
+                             {},
+                             EnterShopFact{std::move(issued)}});
+    plan.lines.push_back(0);
+  }
+  return plan;
+}
+
 /// One PIN for everybody who was ever given a role in `history`.
 FilePlan plan_pins(const FilePlan& history, const std::string& pin, Instant now) {
   FilePlan plan;
@@ -102,6 +127,7 @@ Expected<void> fill(Store& store, const DemoFiles& files) {
     plans.push_back(std::move(*plan));
   }
   plans.push_back(plan_pins(plans.back(), files.pin, files.now));
+  plans.push_back(plan_issued());
   const auto committed = import::run(plans, store);
   if (!committed) return tl::unexpected(committed.error());
   return {};

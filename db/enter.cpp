@@ -212,7 +212,8 @@ Expected<Committed> Store::Impl::write(const Command& command, const Case& c, Pl
     const std::size_t n = done.entries.size();
     done.entries.push_back({memory.last_order() + 1 + static_cast<std::int64_t>(n), done.number,
                             record_id(command.id, n), c.at, c.now, std::nullopt, std::move(fact), origin.by,
-                            command.from_paper, n == 0 ? command.note : "", origin.second});
+                            command.from_paper, n == 0 ? command.note : "", origin.second,
+                            station == "quiz"});
     return add(done.entries.back(), origin, plan.rulebook ? &*plan.rulebook : nullptr);
   };
   if (plan.signer && plan.signer->chosen) plan.facts.emplace_back(ShopFact(std::move(*plan.signer->chosen)));

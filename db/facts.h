@@ -264,7 +264,8 @@ struct Entry {
   PersonId entered_by;  // empty: the import that made the shop
   bool from_paper = false;
   std::string note;
-  PersonId second = {};  // who vouched for it beside `entered_by`; empty: nobody
+  PersonId second = {};     // who vouched for it beside `entered_by`; empty: nobody
+  bool at_station = false;  // at the quiz station: whoever it is about sat there themselves
   friend bool operator==(const Entry&, const Entry&) = default;
 };
 

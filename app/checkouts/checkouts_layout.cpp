@@ -9,6 +9,7 @@
 #include "app/checkouts/result_words.h"
 #include "app/checkouts/sheet_view.h"
 #include "app/diary/two_lines.h"
+#include "app/passes/plan_view.h"
 #include "app/theme/theme.h"
 #include "app/widgets/key_button.h"
 #include "app/words/words.h"
@@ -50,8 +51,15 @@ CheckoutsPage::CheckoutsPage(Session& session, QWidget* parent, const std::vecto
   auto* across = new QHBoxLayout(this);
   across->setContentsMargins(20, 18, 20, 18);
   across->setSpacing(16);
-  across->addWidget(make_list(), 2);
-  across->addWidget(make_sheet(), 7);
+  list_box_ = make_list();
+  across->addWidget(list_box_, 2);
+  views_ = new QStackedWidget;
+  views_->addWidget(make_sheet());
+  views_->addWidget(make_plan());
+  // A plan is as wide as the page.
+  connect(views_, &QStackedWidget::currentChanged, this,
+          [this](int view) { list_box_->setVisible(view == 0); });
+  across->addWidget(views_, 7);
   across->addStretch(0);
   setFocusProxy(sheet_);
 }
@@ -91,6 +99,10 @@ QWidget* CheckoutsPage::make_sheet() {
   auto* top = new QHBoxLayout;
   top->addWidget(heading_, 1);
   top->addWidget(revision_, 0, Qt::AlignTop);
+  pass_plan_ = new KeyButton(tr("Pass plan"), QKeySequence("Ctrl+T"));
+  pass_plan_->setObjectName("pass_plan");
+  connect(pass_plan_, &QPushButton::clicked, this, &CheckoutsPage::show_pass_plan);
+  top->addWidget(pass_plan_, 0, Qt::AlignTop);
   under_ = label("sentence", {}, true);
   under_->setObjectName("under");
   how_ = label(
@@ -114,6 +126,19 @@ QWidget* CheckoutsPage::make_sheet() {
   down->addWidget(foot_);
   down->addWidget(after_box_);
   down->addWidget(label("quiet", caution(), true));
+  return box;
+}
+
+QWidget* CheckoutsPage::make_plan() {
+  QFrame* box = paper();
+  box->setMaximumWidth(1500);
+  auto* down = new QVBoxLayout(box);
+  down->setContentsMargins(0, 0, 0, 0);
+  plan_ = new PlanView(session());
+  down->addWidget(plan_);
+  connect(plan_, &PlanView::left, this, &CheckoutsPage::leave_pass_plan);
+  connect(plan_, &PlanView::tell, this, &Page::tell);
+  connect(plan_, &PlanView::tell_problem, this, &Page::tell_problem);
   return box;
 }
 

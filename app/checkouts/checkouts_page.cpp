@@ -2,10 +2,11 @@
 
 #include <algorithm>
 
-#include "app/checkouts/measure_words.h"
 #include "app/checkouts/result_words.h"
 #include "app/checkouts/sheet_view.h"
+#include "app/passes/plan_view.h"
 #include "app/widgets/key_button.h"
+#include "app/words/length_words.h"
 #include "app/words/words.h"
 #include "core/sheet/choose.h"
 
@@ -28,6 +29,15 @@ OnSheet as_signed(const db::SheetMarks& signed_sheet, const Sheet& sheet) {
   return out;
 }
 
+/// What the practice piece is to become, where the sheet measures its thickness.
+std::optional<Length> final_thickness(const Sheet* sheet) {
+  if (!sheet) return std::nullopt;
+  for (const SheetLine* line : lines_of(*sheet))
+    if (line->measure && line->measure->kind == MeasureKind::thickness)
+      return std::get<SizeToMeasure>(line->measure->what).nominal;
+  return std::nullopt;
+}
+
 }  // namespace
 
 const Sheet* CheckoutsPage::sheet_of(const TargetName& target) const {
@@ -36,6 +46,7 @@ const Sheet* CheckoutsPage::sheet_of(const TargetName& target) const {
 }
 
 void CheckoutsPage::open(const Place& place) {
+  views_->setCurrentIndex(0);
   refresh();
   const auto wanted = std::find_if(all_.begin(), all_.end(), [&](const OneOnOne& one) {
     if (!place.record.empty()) return one.booking == place.record;
@@ -70,6 +81,7 @@ void CheckoutsPage::refresh() {
   }
   fill_list();
   show_current();
+  if (views_->currentIndex() == 1) plan_->refresh();
 }
 
 void CheckoutsPage::fill_list() {
@@ -100,6 +112,7 @@ void CheckoutsPage::fill_list() {
 
 void CheckoutsPage::choose(const std::string& key) {
   current_ = key;
+  views_->setCurrentIndex(0);
   pin_->clear();
   fill_list();
   show_current();
@@ -311,6 +324,17 @@ void CheckoutsPage::show_signed(const OneOnOne& one) {
                                              : changed_words(session(), one.person, one.target,
                                                              rungs_on(session(), one.person, one.target), {});
   after_->setText(now);
+}
+
+void CheckoutsPage::show_pass_plan() {
+  const OneOnOne* one = current();
+  views_->setCurrentIndex(1);
+  plan_->begin(one ? one->target : TargetName(), final_thickness(shown_sheet_));
+}
+
+void CheckoutsPage::leave_pass_plan() {
+  views_->setCurrentIndex(0);
+  sheet_->setFocus();
 }
 
 void CheckoutsPage::to_desk() {

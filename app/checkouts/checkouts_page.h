@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QStackedWidget>
 #include <map>
 #include <optional>
 
@@ -14,6 +15,7 @@
 namespace wm::app {
 
 class KeyButton;
+class PlanView;
 class SheetView;
 
 class CheckoutsPage : public Page {
@@ -34,6 +36,7 @@ class CheckoutsPage : public Page {
   QWidget* make_sheet();
   QWidget* make_foot();
   QWidget* make_after();
+  QWidget* make_plan();
 
   void fill_list();
   void choose(const std::string& key);
@@ -55,14 +58,19 @@ class CheckoutsPage : public Page {
   std::optional<Problem> not_yet(const OneOnOne& one) const;
   void show_signed(const OneOnOne& one);
   void to_desk();
+  void show_pass_plan();
+  void leave_pass_plan();
 
   QListWidget* list_;
   QLabel *heading_, *under_, *revision_, *how_, *suggested_, *after_;
   SheetView* sheet_;
+  QWidget* list_box_;
+  QStackedWidget* views_;
+  PlanView* plan_;
   QWidget *foot_, *after_box_;
   QLineEdit *restrictions_, *note_, *pin_;
   QComboBox *outcome_, *assessor_;
-  KeyButton *sign_, *desk_;
+  KeyButton *sign_, *desk_, *pass_plan_;
 
   const std::vector<Sheet>& sheets_;
   std::vector<OneOnOne> all_;

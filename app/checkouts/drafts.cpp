@@ -36,20 +36,6 @@ std::optional<std::vector<Mark>> marks_of(const QJsonValue& value) {
   return out;
 }
 
-QJsonObject json_of(const Draft& draft) {
-  QJsonObject out{
-      {"person", words(draft.one.person)},         {"target", words(draft.one.target)},
-      {"machine", words(draft.one.machine)},       {"sheet", words(draft.sheet)},
-      {"sheet_revision", draft.sheet_revision},    {"marks", marks_json(draft.on_sheet.marks)},
-      {"again", marks_json(draft.on_sheet.again)}, {"measured", typed_json(draft.on_sheet.typed)},
-      {"restrictions", draft.restrictions},        {"note", draft.note},
-      {"marked_by", words(draft.marked_by)},       {"changed", static_cast<qint64>(draft.changed.seconds)}};
-  if (draft.one.booking) out["booking"] = words(*draft.one.booking);
-  if (draft.outcome) out["outcome"] = static_cast<int>(*draft.outcome);
-  if (draft.assessor) out["assessor"] = words(*draft.assessor);
-  return out;
-}
-
 /// Only lines in which something was typed.
 QJsonArray typed_json(const std::vector<TypedMeasure>& typed) {
   QJsonArray out;
@@ -58,6 +44,25 @@ QJsonArray typed_json(const std::vector<TypedMeasure>& typed) {
       out.append(QJsonObject{{"line", static_cast<int>(i) + 1},
                              {"typed", typed[i].measure},
                              {"instrument", typed[i].instrument}});
+  return out;
+}
+
+QJsonObject json_of(const Draft& draft) {
+  QJsonObject out{{"person", words(draft.one.person)},
+                  {"target", words(draft.one.target)},
+                  {"machine", words(draft.one.machine)},
+                  {"sheet", words(draft.sheet)},
+                  {"sheet_revision", draft.sheet_revision},
+                  {"marks", marks_json(draft.on_sheet.marks)},
+                  {"again", marks_json(draft.on_sheet.again)},
+                  {"restrictions", draft.restrictions},
+                  {"note", draft.note},
+                  {"marked_by", words(draft.marked_by)},
+                  {"changed", static_cast<qint64>(draft.changed.seconds)}};
+  out["measured"] = typed_json(draft.on_sheet.typed);
+  if (draft.one.booking) out["booking"] = words(*draft.one.booking);
+  if (draft.outcome) out["outcome"] = static_cast<int>(*draft.outcome);
+  if (draft.assessor) out["assessor"] = words(*draft.assessor);
   return out;
 }
 

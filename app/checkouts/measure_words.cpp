@@ -1,8 +1,8 @@
 #include "app/checkouts/measure_words.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 
+#include "app/words/length_words.h"
 #include "core/measure/show.h"
 
 namespace wm::app {
@@ -76,15 +76,6 @@ QString reading_words(const Measure& measure, const LineMeasured& line, const Me
 }
 
 }  // namespace
-
-DecimalMark decimal_mark() {
-  return QLocale().decimalPoint() == QStringLiteral(",") ? DecimalMark::comma : DecimalMark::point;
-}
-
-QString length_words(const std::string& kept) {
-  QString out = QString::fromStdString(kept);
-  return out.replace(QStringLiteral(" deg"), QStringLiteral("°")).replace('.', QLocale().decimalPoint());
-}
 
 QString tolerance_words(const Measure& measure) {
   const Tolerance tolerance = tolerance_of(measure);

@@ -6,11 +6,6 @@
 
 namespace wm::app {
 
-/// What this computer's language writes before the decimals.
-DecimalMark decimal_mark();
-/// A length or an angle as it is kept ("25.2 mm", "90 deg"), as it is read here ("25,2 mm", "90°").
-QString length_words(const std::string& kept);
-
 /// "0.990 to 1.010 in", "0.003 in along 1 in"
 QString tolerance_words(const Measure& measure);
 /// The marks that the line's own instrument has: "0.001 in"

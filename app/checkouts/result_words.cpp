@@ -62,7 +62,9 @@ QString result_words(const SheetResult& result) {
                  ? Checkouts::tr("Line %1 is still to be marked.").arg(numbers(result.unmarked))
                  : Checkouts::tr("%1 lines are still to be marked.").arg(result.unmarked.size()));
   if (!result.to_measure.empty())
-    said << Checkouts::tr("Line %1 is still to be measured.").arg(numbers(result.to_measure));
+    said << (result.to_measure.size() == 1
+                 ? Checkouts::tr("Line %1 is still to be measured.").arg(numbers(result.to_measure))
+                 : Checkouts::tr("Lines %1 are still to be measured.").arg(numbers(result.to_measure)));
   if (!result.show_again.empty())
     said << Checkouts::tr("Line %1 must be shown again, unasked, before a pass.")
                 .arg(numbers(result.show_again));

@@ -6,6 +6,7 @@
 #include "app/checkouts/measure_words.h"
 #include "app/checkouts/sheet_view.h"
 #include "app/theme/theme.h"
+#include "app/words/length_words.h"
 
 namespace wm::app {
 

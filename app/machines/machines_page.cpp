@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "app/passes/card_form.h"
+#include "app/passes/card_words.h"
 #include "app/widgets/key_button.h"
 #include "app/widgets/person_box.h"
 #include "app/widgets/person_search.h"
@@ -91,6 +93,7 @@ void MachinesPage::describe(const QString& id) {
       first = false;
     }
     actions(*chosen);
+    cards(*chosen);
     history(*chosen);
   } else {
     panel_->heading(units_.empty() ? tr("No unit here yet") : tr("No such unit"));
@@ -138,6 +141,60 @@ void MachinesPage::actions(const UnitState& unit) {
       ->setObjectName("put_out");
   panel_->button(tr("Record a change"), QKeySequence("Ctrl+G"), [this, unit] { record_change(unit); })
       ->setObjectName("change");
+}
+
+/// The class's own target, or that of each mode; keys are the first's.
+void MachinesPage::cards(const UnitState& unit) {
+  bool first = true;
+  for (const TargetName& target : targets_of_class(unit.machine_class)) {
+    const auto card = card_of(session(), target);
+    const bool manager = session().role() == db::Role::manager;
+    if (!card && !manager) continue;
+    panel_->section(tr("Limits card: %1", "a machine").arg(target_label(target)));
+    if (card) {
+      for (const auto& [name, value] : card_lines(card->card)) panel_->line(name, value);
+      panel_->quiet(tr("Revision %1, issued %2 by %3. %4")
+                        .arg(QString::number(card->revision), short_day(card->at, session().zone()),
+                             card->by.empty() ? tr("import") : reader_.name_of(card->by), card->changed)
+                        .trimmed());
+      panel_->quiet(card_caution());
+    }
+    if (manager)
+      panel_
+          ->button(card ? tr("Change this card") : tr("Write its card"),
+                   first ? QKeySequence("Ctrl+K") : QKeySequence(), [this, target] { write_card(target); })
+          ->setObjectName("card");
+    first = false;
+  }
+}
+
+std::vector<TargetName> MachinesPage::targets_of_class(const std::string& machine_class) const {
+  const Rulebook* rulebook = session().decider().in_force(session().present());
+  const MachineClass* machine = rulebook ? find_class(*rulebook, machine_class) : nullptr;
+  if (!machine) return {};
+  if (machine->modes.empty()) return {machine_class};
+  std::vector<TargetName> out;
+  for (const std::string& mode : machine->modes) out.push_back(machine_class + "/" + mode);
+  return out;
+}
+
+void MachinesPage::write_card(const TargetName& target) {
+  const auto before = card_of(session(), target);
+  auto* form = new Form(tr("Limits card: %1", "a machine").arg(target_label(target)),
+                        tr("Issue revision %1").arg(before ? before->revision + 1 : 1));
+  const CardFields fields = add_card_fields(*form, before ? std::optional(before->card) : std::nullopt);
+  run_form(form, tr("Card issued: %1.").arg(target_label(target)),
+           [this, fields, target, before]() -> Expected<db::Committed> {
+             const auto card = read_card_fields(fields);
+             if (!card) return tl::make_unexpected(card.error());
+             db::Issued issued{db::Work::card,
+                               target,
+                               before ? before->revision + 1 : 1,
+                               fields.changed->text().simplified().toStdString(),
+                               to_json(*card),
+                               {}};
+             return session().commit(db::EnterShopFact{std::move(issued)});
+           });
 }
 
 void MachinesPage::history(const UnitState& unit) {

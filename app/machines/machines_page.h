@@ -28,6 +28,9 @@ class MachinesPage : public ListPage {
   void lock_actions(const LockState& lock, bool first);
   void actions(const UnitState& unit);
   void history(const UnitState& unit);
+  void cards(const UnitState& unit);
+  std::vector<TargetName> targets_of_class(const std::string& machine_class) const;
+  void write_card(const TargetName& target);
 
   void put_out_of_service(const UnitState& unit);
   void record_attempt(const LockState& lock);

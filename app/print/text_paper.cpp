@@ -1,9 +1,18 @@
 #include "app/print/text_paper.h"
 
+#include <QAbstractTextDocumentLayout>
 #include <QTextDocument>
 #include <memory>
 
 namespace wm::app {
+
+void draw_text(QPainter& painter, QTextDocument& document, const QRectF& part) {
+  QAbstractTextDocumentLayout::PaintContext ink;
+  ink.palette.setColor(QPalette::Text, Qt::black);
+  ink.clip = part;
+  painter.setClipRect(part);
+  document.documentLayout()->draw(&painter, ink);
+}
 
 LaidText lay_out_text(const PaperText& text, const QString& html) {
   const auto document = std::make_shared<QTextDocument>();
@@ -13,9 +22,10 @@ LaidText lay_out_text(const PaperText& text, const QString& html) {
   document->setHtml(html);
   document->setPageSize(paper_body(text).size());
   const DrawBody draw = [document](QPainter& painter, const QRectF& body, int page) {
-    painter.setPen(Qt::black);
+    painter.save();
     painter.translate(body.topLeft() - QPointF(0, page * body.height()));
-    document->drawContents(&painter, QRectF(QPointF(0, page * body.height()), body.size()));
+    draw_text(painter, *document, QRectF(QPointF(0, page * body.height()), body.size()));
+    painter.restore();
   };
   return {document->pageCount(), draw};
 }

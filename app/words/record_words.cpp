@@ -79,8 +79,12 @@ struct Sentence {
         .arg(name(r.person), item_label(r.document), through(r.until, reader.zone));
   }
   QString operator()(const Lesson& r) const {
-    return Words::tr("%1 had the lesson: %2%3.")
-        .arg(name(r.person), item_label(r.lesson), revision_words(r.revision));
+    const QString who = name(r.person), lesson = item_label(r.lesson), revision = revision_words(r.revision);
+    if (entry.at_station)
+      return Words::tr("%1 went through the lesson at the quiz station: %2%3.").arg(who, lesson, revision);
+    if (entry.entered_by.empty()) return Words::tr("%1 had the lesson: %2%3.").arg(who, lesson, revision);
+    return Words::tr("%1 had the lesson: %2%3, attested by %4.")
+        .arg(who, lesson, revision, name(entry.entered_by));
   }
   QString operator()(const Quiz& r) const {
     const QString critical = r.critical_missed > 0

@@ -11,8 +11,7 @@ Expected<void> check_one(const LineMeasured& one) {
   if (one.typed.find_first_not_of(" \t\r\n") == std::string::npos)
     return refuse(at_line(one), "Nothing was typed there.", "Leave the line out, or type what was read.");
   if (!is_measured(one))
-    return refuse(at_line(one),
-                  "'" + one.typed + "' is not '" + one.read + "', read to '" + one.marks + "'.",
+    return refuse(at_line(one), "'" + one.typed + "' is not '" + one.read + "', read to '" + one.marks + "'.",
                   "Type it as it was read, such as 1 3/8 in, 25.2 mm or 90 deg.");
   return {};
 }

@@ -196,6 +196,7 @@ Expected<LeafContent> read_leaf(std::string_view leaf, const ByField& kept, std:
     entry.entered_by = content.origin.by;
     entry.from_paper = content.origin.from_paper;
     entry.second = content.origin.second;
+    entry.at_station = content.origin.station == "quiz";
     entry.note = value_at(kept, "note");
     if (const char* field = personal_field(content.kind)) content.hashes[field] = text_in(body, field);
     if (const auto hashed = body.find("hashed"))

@@ -9,6 +9,7 @@
 #include "app/checkouts/sheet_view.h"
 #include "app/lists/record_reader.h"
 #include "app/words/record_words.h"
+#include "db/journal/subject.h"
 #include "evening.h"
 
 using namespace wm;

@@ -121,11 +121,18 @@ void DayTest::one_whole_evening() {
   QVERIFY(sheet && sheet->isVisible());
   sheet->setFocus();
   key(Qt::Key_Home);
-  const int lines = static_cast<int>(sheet->marks().size());
+  const int lines = static_cast<int>(sheet->on_sheet().marks.size());
   QVERIFY(lines > 5);
   for (int line = 0; line < lines; ++line) {
     if (line > 0) key(Qt::Key_Down);
     key(Qt::Key_1);
+  }
+  for (int line = 0; line < lines; ++line) {
+    sheet->go_to(line);
+    key(Qt::Key_M);
+    if (QApplication::focusWidget()->objectName() != "measure") continue;
+    type(sheet->accessibleDescription().contains("thickness") ? "1 in" : "0");
+    key(Qt::Key_Escape);
   }
   key(Qt::Key_Return, Qt::ControlModifier);
   type("2468");

@@ -24,7 +24,8 @@ inline std::unique_ptr<Session> demo_session(bool seated = true) {
   if (!seated) return session;
   for (const db::Person& person : session->store().people())
     if (session->store().role_of(person.id) == db::Role::manager && !session->seated())
-      session->sit_down(person.id, "2468");
+      if (const auto sat = session->sit_down(person.id, "2468"); !sat)
+        std::fprintf(stderr, "%s\n", qPrintable(problem_sentence(sat.error())));
   return session;
 }
 

@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include "db/journal/shop_fact_json.h"
+#include "db/journal/subject.h"
 #include "test_shop.h"
 
 using namespace wm;

@@ -6,7 +6,11 @@
 #include <set>
 
 #include "core/decide/decider.h"
+#include "core/passes/json.h"
+#include "core/passes/plane.h"
+#include "core/rulebook/json.h"
 #include "core/time/text.h"
+#include "db/journal/subject.h"
 #include "tests/db/test_shop.h"
 
 using namespace wm;
@@ -145,4 +149,40 @@ TEST_CASE("Every machine has somebody who can assess it, and standings of every 
   CHECK(unsupervised[4].size() > 2);
   CHECK(in_grace > 5);
   CHECK(falling > 20);
+}
+
+TEST_CASE("The demo's combination has a card for each mode, by which an inch and a half becomes an inch") {
+  const Issued *planing = nullptr, *jointing = nullptr;
+  for (const Entry& entry : demo().store.entries())
+    if (const auto* issued = as<Issued>(entry.fact); issued != nullptr && issued->work == Work::card)
+      (issued->name == "jointer-planer/planing" ? planing : jointing) = issued;
+  REQUIRE(planing != nullptr);
+  REQUIRE(jointing != nullptr);
+  CHECK(jointing->name == "jointer-planer/jointing");
+  CHECK(mistakes_in(read_jointer_card(jointing->text).value()).empty());
+  const PlanerCard card = read_planer_card(planing->text).value();
+  const auto plan =
+      plan_passes(card, {inches(24), inches(6), inches(3, 2), inches(0), inches(1), inches(1, 1000)});
+  REQUIRE(plan);
+  CHECK(plan->floor == 4);
+  CHECK(plan->deepest / card.wheel.turn == fraction(4, 5));
+  CHECK_FALSE(plan_passes(card, {inches(5), inches(6), inches(3, 2), inches(0), inches(1), inches(1, 1000)}));
+  for (const Issued* each : {planing, jointing}) CHECK(each->changed.find("invented") != std::string::npos);
+}
+
+TEST_CASE("Each of the demo's lessons has the text of the revision that counts") {
+  const Rulebook& book = *demo().decider.in_force(demo().now);
+  std::map<std::string, int> published, issued;
+  for (const Entry& entry : demo().store.entries()) {
+    if (const auto* p = as<Publish>(entry.fact))
+      published[p->item] = std::max(published[p->item], p->revision);
+    if (const auto* i = as<Issued>(entry.fact); i != nullptr && i->work == Work::lesson)
+      issued[i->name] = i->revision;
+  }
+  CHECK(issued.size() == 9);
+  for (const auto& [name, revision] : issued) {
+    INFO(name);
+    CHECK(revision == published[name]);
+    CHECK(to_json(book).find("\"" + name + "\"") != std::string::npos);
+  }
 }

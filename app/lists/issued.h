@@ -1,0 +1,22 @@
+#pragma once
+// What the shop teaches and tests by, revision by revision, as it was issued and as known.
+#include <string>
+#include <vector>
+
+#include "app/session.h"
+
+namespace wm::app {
+
+struct IssuedRevision {
+  RecordId record;
+  Instant at;
+  PersonId by;
+  const db::Issued* work = nullptr;  // good until something is entered
+};
+
+/// Of one name, the latest last.
+std::vector<IssuedRevision> revisions_of(const Session& session, db::Work work, const std::string& name);
+/// The latest of each name, in order of names.
+std::vector<IssuedRevision> latest_issued(const Session& session, db::Work work);
+
+}  // namespace wm::app
