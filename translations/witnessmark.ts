@@ -114,6 +114,14 @@
         <source>Sign before you leave, or make room on the disk</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Line %1 is still to be measured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines %1 are still to be measured.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>DeskWords</name>
@@ -389,6 +397,77 @@
     </message>
 </context>
 <context>
+    <name>LessonFiles</name>
+    <message>
+        <source>The file %1 cannot be read: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put it beside the page, or take it out of the page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file %1 is too big: %2 KB, and %3 KB at most are kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make it smaller, or put it on a web page and link to that</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No lesson shows this: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name a picture (png, jpg, svg), a PDF or a video that lies beside the page, or a web address with https</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The page is not UTF-8 text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save it as UTF-8</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The page is empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write it first</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LessonNeeds</name>
+    <message>
+        <source>%1, before working with a supervisor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, before working without a supervisor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tier %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At once: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Through %1: %2.</source>
+        <comment>a last day, people</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>LookWords</name>
     <message>
         <source>Fine: nothing was found that should not be there.</source>
@@ -456,6 +535,87 @@
     </message>
 </context>
 <context>
+    <name>Measures</name>
+    <message>
+        <source>thickness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>angle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gap under the square</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gap under the straightedge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <comment>a length</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>the ends of a tolerance</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>a reading, and in another unit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 along %2</source>
+        <comment>a gap allowed, and the length that it is looked for along</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, at most %2</source>
+        <comment>what is measured, its tolerance</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>what is measured, its tolerance</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marks of %1 are too coarse to tell %2: use a finer instrument</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is within %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is under %2, by %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is over %2, by %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; so near the edge, marks of %2 cannot tell for sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Pages</name>
     <message>
         <source>Desk</source>
@@ -491,6 +651,306 @@
     </message>
     <message>
         <source>Backups</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Passes</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>a field, what is wrong</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It needs a width and a depth, with a colon between</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type them as 6 in: 1/8 in; 12 in: 1/16 in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is no number of marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count the marks around the wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planer: set by a wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>jointer: set by its scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deepest pass up to each width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>6 in: 1/8 in; 12 in: 1/16 in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shortest stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thinnest left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light pass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scale marks apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scale is within</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wheel: one turn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wheel: divisions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is new, and where the manual says it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <comment>a number</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 turns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 turn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set by the scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find the high spot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last, light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before and after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 up to %2 wide</source>
+        <comment>a depth, a width</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arithmetic: %1 to come off at %2 a pass at most is %3; no plan has fewer passes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deepest pass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>missing: no plan is made without it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 at most</source>
+        <comment>a depth</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>marks %1 apart, within %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 a turn, %2 divisions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As the maker&apos;s manual says: where this card and the manual differ, the manual counts, and the card is to be mended.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>divisions of a wheel</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>turns and divisions, in turns alone</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look at it after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Board: %1 long, %2 wide, %3 at the thickest place, by a caliper to %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passes: %1 at most, %2 where the first cuts as much as it can.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Those that find the high spot end as soon as one has cut: measure it there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The deepest pass, %1, is %2 of the wheel, which moves %3 a turn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Board: %1 long, %2 wide, %3 thick.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passes: %1 where each takes what the scale says; stop as soon as it is flat, and plan anew from what is still hollow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One face flat and down, no metal, no loose knots; stand to the side, hands away from the rollers, let it feed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Come up to each setting from the side that the maker&apos;s manual says. Measure only when the board is out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crown up, grain down the cut, guard over all of the cutterhead that is not in use.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Push blocks: no hand over the cutterhead, none behind the board.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop, isolate and wait for it to come to rest before reaching in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is arithmetic on the card&apos;s figures. Local codes, the maker&apos;s manual and a qualified instructor come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wheel, divisions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cuts at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3</source>
+        <comment>a machine, two sizes</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thickest place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thicker elsewhere by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Final thickness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Caliper reads to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hollow, under a straightedge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hollow by %1</source>
+        <comment>a length</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <comment>a machine, a face or an edge, how hollow</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1844,6 +2304,22 @@
         <source>text erased</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 went through the lesson at the quiz station: %2%3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 had the lesson: %2%3, attested by %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1, typed “%2”: %3, by marks of %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 Measured: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::AnswerPanel</name>
@@ -2277,10 +2753,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Marked after a cut, never while stock is moving.  1 shown · 2 shown when asked · 3 not shown · 0 no mark; the arrows move, Right is the second time, Ctrl+Z takes a mark back.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Marked so far while %1 sat here.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2294,6 +2766,18 @@
     </message>
     <message>
         <source>Mark it again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pass plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marked after a cut, never while stock is moving.  1 shown · 2 shown when asked · 3 not shown · 0 no mark · M the measure; the arrows move, Right is the second time, Ctrl+Z takes a mark back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was signed on revision %1 of the sheet, which is not the one shown here.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3297,6 +3781,81 @@
     </message>
 </context>
 <context>
+    <name>wm::app::LessonBrowser</name>
+    <message>
+        <source>Lesson</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::LessonReader</name>
+    <message>
+        <source>Parts of the lesson</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Large type</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, read</source>
+        <comment>a part</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual type</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Watch %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This computer opens no web pages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open %1 on another one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cannot be shown: it is no whole PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask a manager to issue the lesson again with it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The video %1 is not on this computer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put it at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This computer has no player for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Watch it on another one: the file is %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>wm::app::LessonsPage</name>
     <message>
         <source>a lesson, a quiz, a check-out</source>
@@ -3416,10 +3975,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>People who have it in an earlier revision: %1. Where the rulebook asks for the current one, they need it again, at once or when the rulebook&apos;s changeover is over.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Published.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3452,11 +4007,165 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Published now, it would change nobody&apos;s standing.</source>
+        <source>Who needs it</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Published now, it would change the standings of: %1.</source>
+        <source>Its text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not issued here: it is taught from elsewhere, and attested by staff.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revision %1 counts, but its text is not issued: what can be read is revision %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go through it here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Attest it for somebody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Issue its text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Issue revision %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Issue it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The page: a Markdown file, its pictures beside it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The lesson&apos;s page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Markdown (*.md)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who goes through it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>everybody who needs it, again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>only who has not yet: mended words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody has to do it again. The text counts at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revision %1 of %2 issued.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: attest that somebody has been taught it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Attest it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who was taught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By whom, where</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is recorded under your name, as taught and not as read here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lesson attested.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type a name or a number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go through %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stay with them: it is recorded under your name once every part was on the screen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revision %1 counts, and its text is not issued</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A manager issues it first, or staff attest what was taught from elsewhere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revision %1, issued %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, gone through by %1</source>
+        <comment>ends a phrase</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gone through part by part on the screen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has gone through %2.</source>
+        <comment>a person, a lesson</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People who have it in an earlier revision: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody would have to do it again for their standing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without it they fall back, people: %1. How long they have:</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3784,6 +4493,35 @@
     </message>
     <message>
         <source>Machines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits card: %1</source>
+        <comment>a machine</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revision %1, issued %2 by %3. %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>import</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change this card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write its card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Issue revision %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Card issued: %1.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4793,6 +5531,167 @@
     </message>
 </context>
 <context>
+    <name>wm::app::PlanDrawing</name>
+    <message>
+        <source>The board from its end, with each pass at its height</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::PlanView</name>
+    <message>
+        <source>Machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Face or edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Crown up: it does not rock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Fence at 90°, tried with a square</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thickest place, as measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where nobody measured, thicker by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Final thickness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The caliper reads to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hollow: the gap under a straightedge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The passes, one by one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wheel, divisions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cuts at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a line of a limits card, its value</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pass plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No machine has a limits card yet. A manager issues one on the page Machines.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the sizes, such as 1 3/8, 0.992 or 25.2 mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pass plan: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No plan. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>a number, what is done</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits card of %1, revision %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the pass plan as a PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pass-plan.pdf</source>
+        <comment>a file&apos;s name</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pass plan saved as %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The printer did not take the plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See whether it is on, or save a PDF and print that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pass plan sent to %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>wm::app::Printed</name>
     <message>
         <source>The paper is out, but the journal does not say so.</source>
@@ -5240,6 +6139,22 @@
     </message>
     <message>
         <source>the second time: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The instrument&apos;s marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -1,8 +1,12 @@
 #include "app/lessons/lessons_page.h"
 
+#include <QStackedWidget>
+#include <QVBoxLayout>
 #include <algorithm>
+#include <set>
 
-#include "app/lists/effects.h"
+#include "app/lessons/lesson_needs.h"
+#include "app/lessons/lesson_reader.h"
 #include "app/widgets/date_field.h"
 #include "app/widgets/key_button.h"
 #include "app/widgets/person_search.h"
@@ -31,7 +35,22 @@ std::optional<std::pair<PersonId, int>> record_of(const db::Entry& entry, const 
 
 LessonsPage::LessonsPage(Session& session, QWidget* parent)
     : ListPage(session, tr("a lesson, a quiz, a check-out"),
-               {{tr("Name"), 0}, {tr("What"), 180}, {tr("Revision"), 90}, {tr("Since"), 150}}, parent) {}
+               {{tr("Name"), 0}, {tr("What"), 180}, {tr("Revision"), 90}, {tr("Since"), 150}}, parent),
+      reader_(new LessonReader) {
+  auto* paper = new QFrame;
+  paper->setProperty("role", "paper");
+  auto* down = new QVBoxLayout(paper);
+  down->setContentsMargins(0, 0, 0, 0);
+  down->addWidget(reader_);
+  auto* room = new QWidget;
+  auto* around = new QVBoxLayout(room);
+  around->setContentsMargins(22, 18, 22, 14);
+  around->addWidget(paper);
+  views_->addWidget(room);
+  connect(reader_, &LessonReader::left, this, &LessonsPage::leave_reader);
+  connect(reader_, &LessonReader::read_through, this, &LessonsPage::record_gone_through);
+  connect(reader_, &LessonReader::tell_problem, this, &Page::tell_problem);
+}
 
 void LessonsPage::refresh() {
   read_items();
@@ -40,6 +59,7 @@ void LessonsPage::refresh() {
 
 void LessonsPage::open(const Place&) {
   panel_->close_form();
+  views_->setCurrentIndex(0);
   search_->setFocus(Qt::OtherFocusReason);
   search_->selectAll();
 }
@@ -103,11 +123,13 @@ void LessonsPage::describe(const QString& id) {
   const Publication* taught = now(item);
   panel_->paragraph(taught ? tr("Revision %1 counts.").arg(taught->revision)
                            : tr("No revision is published: every one counts."));
-  if (session().role() == db::Role::manager) {
-    panel_->section(tr("What can be done"));
+  const bool lesson = item.kinds.contains(tr("lesson"));
+  if (lesson) describe_text(name, item);
+  if (session().role() || (lesson && text_of(name))) panel_->section(tr("What can be done"));
+  if (lesson) text_actions(name);
+  if (session().role() == db::Role::manager)
     panel_->button(tr("Publish a revision"), QKeySequence::New, [this, chosen = name] { publish(chosen); })
         ->setObjectName("publish");
-  }
   if (!item.published.empty()) panel_->section(tr("Published"));
   for (auto each = item.published.rbegin(); each != item.published.rend(); ++each)
     panel_->line(short_day(each->at, session().zone()),
@@ -127,9 +149,29 @@ int LessonsPage::with_earlier_only(const std::string& name, int revision) const 
       std::ranges::count_if(greatest, [&](const auto& p) { return p.second < revision; }));
 }
 
-void LessonsPage::publish(const std::string& name) {
+int LessonsPage::next_revision(const std::string& name) const {
   int last = 0;
-  for (const Publication& each : items_[name].published) last = std::max(last, each.revision);
+  if (const auto found = items_.find(name); found != items_.end())
+    for (const Publication& each : found->second.published) last = std::max(last, each.revision);
+  for (const IssuedRevision& each : revisions_of(session(), db::Work::lesson, name))
+    last = std::max(last, each.work->revision);
+  return last + 1;
+}
+
+QString LessonsPage::effect_words(const std::string& name, int revision, Instant at) const {
+  const Record supposed{"supposed", at, session().now(), {}, Publish{name, revision}};
+  const std::vector<Shift> shifts = session().current().if_taken(supposed);
+  std::set<PersonId> people;
+  for (const Shift& shift : shifts) people.insert(shift.person);
+  const QString earlier =
+      tr("People who have it in an earlier revision: %1.").arg(with_earlier_only(name, revision));
+  if (people.empty()) return earlier + ' ' + tr("Nobody would have to do it again for their standing.");
+  return earlier + ' ' + tr("Without it they fall back, people: %1. How long they have:").arg(people.size()) +
+         '\n' + again_words(shifts, session()).join('\n');
+}
+
+void LessonsPage::publish(const std::string& name) {
+  const int last = next_revision(name) - 1;
   auto* form = new Form(tr("Publish %1").arg(item_label(name)), tr("Publish it"));
   auto* revision = form->line(tr("Revision"), "revision", QString::number(last + 1));
   auto* from = new DateField(tr("now"));
@@ -137,13 +179,15 @@ void LessonsPage::publish(const std::string& name) {
   from->set_today(session().zone().day(session().now()));
   form->add_field(tr("Counts from"), from);
   auto* news = form->line(tr("What is new in it"), "news");
-  form->say(tr("People who have it in an earlier revision: %1. Where the rulebook asks for the current one, "
-               "they need it again, at once or when the rulebook's changeover is over.")
-                .arg(with_earlier_only(name, last + 1)));
-  const Record supposed{"supposed", session().now(), session().now(), {}, Publish{name, last + 1}};
-  const QString whose = affected_words(session().current().if_taken(supposed), session().store());
-  form->say(whose.isEmpty() ? tr("Published now, it would change nobody's standing.")
-                            : tr("Published now, it would change the standings of: %1.").arg(whose));
+  QLabel* effect = form->say({});
+  effect->setObjectName("effect");
+  const auto show_effect = [this, effect, from, revision, name] {
+    const Instant at = from->typed() ? session().zone().start(*from->typed()) : session().now();
+    effect->setText(effect_words(name, revision->text().trimmed().toInt(), std::max(at, session().now())));
+  };
+  connect(from, &QLineEdit::textChanged, form, show_effect);
+  connect(revision, &QLineEdit::textChanged, form, show_effect);
+  show_effect();
   run_form(form, tr("Published."), [this, name, revision, from, news]() -> Expected<db::Committed> {
     bool number = false;
     const int chosen = revision->text().trimmed().toInt(&number);

@@ -1,6 +1,8 @@
 // Every page of the demo shop, drawn at the two sizes and in the two shades that the program must look right
 // in; and its papers, as PDFs.
 #include <QApplication>
+#include <QCheckBox>
+#include <QComboBox>
 #include <QDateTime>
 #include <QDir>
 #include <QFileInfo>
@@ -13,6 +15,7 @@
 
 #include "app/frame/main_window.h"
 #include "app/frame/pages.h"
+#include "app/passes/plan_view.h"
 #include "app/people/import_view.h"
 #include "app/rosters/roster_paper.h"
 #include "app/start/first_look_window.h"
@@ -61,6 +64,39 @@ void press(MainWindow& window, const char* button) {
 void press(MainWindow& window, const char* page, const char* button) {
   window.go(place(page));
   press(window, button);
+}
+
+void fill(MainWindow& window, std::initializer_list<std::pair<const char*, const char*>> fields) {
+  for (const auto& [name, text] : fields) {
+    auto* field = window.current()->findChild<QLineEdit*>(name);
+    field->clear();
+    QTest::keyClicks(field, text);
+  }
+}
+
+void show_lesson(MainWindow& window, const char* name) {
+  window.go(place("lessons"));
+  window.current()->findChild<QLineEdit*>("search")->setText(name);
+}
+
+Place checkout_of_jonas(Session& session) {
+  Place to = place("checkouts");
+  for (const db::Person& person : session.people())
+    if (person.number == "0412") to.person = person.id;
+  to.target = "jointer-planer/planing";
+  return to;
+}
+
+/// The sheet of his check-out on the combination, with a pass plan for its practice piece.
+void plan_passes(MainWindow& window, Session& session, const char* length) {
+  window.go(checkout_of_jonas(session));
+  press(window, "pass_plan");
+  fill(window, {{"plan_length", length},
+                {"plan_width", "5 3/4 in"},
+                {"plan_thickest", "1 1/2 in"},
+                {"plan_final", "1 in"},
+                {"plan_uneven", "0 in"},
+                {"plan_marks", "0.001 in"}});
 }
 
 /// A few backups, the last of them some days ago.
@@ -151,6 +187,61 @@ std::vector<View> views(Session& session) {
       {"people-join", [](MainWindow& w) { press(w, "people", "join"); }},
       {"machines-out", [](MainWindow& w) { press(w, "machines", "put_out"); }},
       {"machines-new", [](MainWindow& w) { press(w, "machines", "new"); }},
+      {"machines-card",
+       [](MainWindow& w) {
+         Place to = place("machines");
+         to.machine = "jointer-planer-2";
+         w.go(to);
+       }},
+      {"machines-card-form",
+       [](MainWindow& w) {
+         Place to = place("machines");
+         to.machine = "jointer-planer-2";
+         w.go(to);
+         press(w, "card");
+       }},
+      {"checkouts-measured",
+       [&session](MainWindow& w) {
+         w.go(checkout_of_jonas(session));
+         auto* sheet = w.current()->findChild<QWidget*>("sheet");
+         QTest::keyClick(sheet, Qt::Key_End);
+         QTest::keyClick(sheet, Qt::Key_Up);
+         QTest::keyClick(sheet, Qt::Key_Up);
+         QTest::keyClick(sheet, Qt::Key_M);
+         QTest::keyClicks(w.current()->findChild<QLineEdit*>("measure"), "25.2 mm");
+       }},
+      {"checkouts-plan", [&session](MainWindow& w) { plan_passes(w, session, "24 in"); }},
+      {"checkouts-plan-refused", [&session](MainWindow& w) { plan_passes(w, session, "5 in"); }},
+      {"checkouts-plan-joint",
+       [&session](MainWindow& w) {
+         plan_passes(w, session, "24 in");
+         w.current()->findChild<QComboBox*>("plan_machine")->setCurrentIndex(0);
+         fill(w, {{"plan_hollow", "5/32 in"}});
+         w.current()->findChild<QCheckBox*>("plan_crown")->setChecked(true);
+       }},
+      {"lessons-text", [](MainWindow& w) { show_lesson(w, "guards"); }},
+      {"lessons-read",
+       [](MainWindow& w) {
+         show_lesson(w, "guards");
+         press(w, "read");
+         QTest::keyClick(&w, Qt::Key_Return, Qt::ControlModifier);
+       }},
+      {"lessons-read-large",
+       [](MainWindow& w) {
+         show_lesson(w, "guards");
+         press(w, "read");
+         press(w, "lesson_size");
+       }},
+      {"lessons-issue",
+       [](MainWindow& w) {
+         show_lesson(w, "guards");
+         press(w, "issue");
+       }},
+      {"lessons-attest",
+       [](MainWindow& w) {
+         show_lesson(w, "guards");
+         press(w, "attest");
+       }},
       {"lessons-publish", [](MainWindow& w) { press(w, "lessons", "publish"); }},
       {"journal-strike",
        [](MainWindow& w) {
@@ -206,6 +297,13 @@ void write_papers(Session& session, const QDir& folder) {
     write_roster_pdf(session, {{}, false, form}, folder.filePath(name), PaperSize::letter);
 }
 
+void write_plan(Session& session, const QDir& folder) {
+  MainWindow window(session);
+  window.show();
+  plan_passes(window, session, "24 in");
+  window.findChild<PlanView*>()->save_pdf(folder.filePath("pass-plan.pdf"));
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -238,6 +336,7 @@ int main(int argc, char** argv) {
         draw(window, size, folder.filePath(QString("%1-%2-%3.png").arg(view.name, size.name, shade_name)));
     }
   }
+  if (wanted("pass-plan")) write_plan(*session, folder);
   if (wanted("roster")) write_papers(*session, folder);
   return 0;
 }
