@@ -99,6 +99,18 @@ Expected<db::Committed> Session::commit(db::Action action, std::optional<Instant
   command.note = std::move(note);
   command.action = std::move(action);
   command.second = std::move(second);
+  return enter(std::move(command));
+}
+
+Expected<db::Committed> Session::commit_at_station(const PersonId& member, db::Action action) {
+  db::Command command;
+  command.by = member;
+  command.quiz_station = true;
+  command.action = std::move(action);
+  return enter(std::move(command));
+}
+
+Expected<db::Committed> Session::enter(db::Command command) {
   command.id = id_for(command);
   auto done = store_.commit(command);
   if (!done) {

@@ -36,6 +36,10 @@ class Session : public QObject {
   std::optional<db::Role> role() const { return role_; }
   Expected<db::Role> sit_down(const PersonId& person, const std::string& pin);
   void hand_over();
+  /// Whether that is their PIN, and their role; who sits here stays as it is.
+  Expected<db::Role> check_pin(const PersonId& person, const std::string& pin) {
+    return store_.sit_down(person, pin);
+  }
 
   /// The day asked about, and what was known when: set once, followed by every page that shows a date.
   /// Nothing: now.
@@ -75,6 +79,8 @@ class Session : public QObject {
   Expected<db::Committed> commit(db::Action action, std::optional<Instant> at = std::nullopt,
                                  std::string note = {}, bool from_paper = false,
                                  std::optional<db::Second> second = std::nullopt);
+  /// As commit, for somebody at the quiz station, who enters it themselves, whoever sits at the desk.
+  Expected<db::Committed> commit_at_station(const PersonId& member, db::Action action);
   /// Enters what files of the past hold: all of the plans, or nothing.
   Expected<db::Committed> take_in(const std::vector<db::import::ImportPlan>& plans);
 
@@ -100,6 +106,7 @@ class Session : public QObject {
   void look_at_clock();
   std::int64_t jump_ = 0;
   std::string id_for(const db::Command& command) const;
+  Expected<db::Committed> enter(db::Command command);
 
   std::unordered_map<std::int64_t, std::unique_ptr<Decider>> deciders_;  // of the past, by `known`
   std::int64_t decided_on_ = -1;                                         // the commit that they know of

@@ -20,6 +20,13 @@ int run(int argc, char** argv) {
   OpenWith open;
   words.add_option("--store", open.store, "The shop's file; without it, the one in the user's data folder");
   words.add_flag("--demo", open.demo, "Open the demo shop, made where there is none yet");
+  std::string station, station_store;
+  CLI::Option* only =
+      words.add_option("--station", station, "Show nothing but this station, over the whole screen")
+          ->check(CLI::IsMember({"quiz"}));
+  words.add_option("STORE", station_store, "With --station: the shop's file")
+      ->needs(only)
+      ->excludes("--store");
   std::string file;
   CLI::App* answer = words.add_subcommand("answer", "Answer a scenario file, one JSON object a line");
   answer->add_option("FILE", file, "The file; - for standard input")->required();
@@ -59,6 +66,8 @@ int run(int argc, char** argv) {
   } catch (const CLI::ParseError& error) {
     return words.exit(error) == 0 ? 0 : 2;
   }
+  open.quiz_station = !station.empty();
+  if (!station_store.empty()) open.store = station_store;
   if (answer->parsed()) return answer_file(file);
   if (backing->parsed()) return backup_file(store, folder);
   if (restoring->parsed()) return restore_file(backup, store, yes);

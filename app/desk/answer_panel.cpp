@@ -4,6 +4,7 @@
 #include <QVBoxLayout>
 
 #include "app/desk/print_missing.h"
+#include "app/quiz/offer.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -32,7 +33,8 @@ AnswerPanel::AnswerPanel(Session& session, QWidget* parent)
       needs_(new NeedList),
       scroll_(new QScrollArea),
       next_(wrapped()),
-      form_(new PaperForm(session)) {
+      form_(new PaperForm(session)),
+      quiz_form_(new QuizForm(session)) {
   setProperty("role", "paper");
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
@@ -40,6 +42,7 @@ AnswerPanel::AnswerPanel(Session& session, QWidget* parent)
   stack_->addWidget(answer_side());
   stack_->addWidget(blank_side());
   stack_->addWidget(form_);
+  stack_->addWidget(quiz_form_);
   sentence_->setObjectName("answer");
   since_->setObjectName("answer_since");
   now_->setObjectName("answer_now");
@@ -48,6 +51,12 @@ AnswerPanel::AnswerPanel(Session& session, QWidget* parent)
     stack_->setCurrentIndex(0);
     emit back_to_list();
   });
+  connect(quiz_form_, &QuizForm::closed, this, [this] {
+    stack_->setCurrentIndex(0);
+    emit back_to_list();
+  });
+  connect(quiz_form_, &QuizForm::go, this, &AnswerPanel::go);
+  connect(quiz_form_, &QuizForm::tell, this, &AnswerPanel::tell);
   connect(form_, &PaperForm::tell, this, &AnswerPanel::tell);
   connect(form_, &PaperForm::tell_problem, this, &AnswerPanel::tell_problem);
 }
@@ -157,10 +166,7 @@ void AnswerPanel::offer(const DeskAnswer& answer, const ShopNow& shop) {
       words = tr("Attest the lesson");
       break;
     case NextStep::quiz:
-      if (enters_quizzes())
-        words = tr("Enter the quiz from paper");
-      else
-        next += ' ' + tr("It is taken at the quiz station; a manager can enter one from paper.");
+      words = offer_quiz(next);
       break;
     case NextStep::one_on_one:
       offer_ = booking_offer(session_, shop, person_, target_);
@@ -176,6 +182,15 @@ void AnswerPanel::offer(const DeskAnswer& answer, const ShopNow& shop) {
   primary_->setVisible(!words.isEmpty());
 }
 
+/// The button's words; why the station can't take it now is added to `next`.
+QString AnswerPanel::offer_quiz(QString& next) {
+  const auto offer = quiz_offer(session_, person_, answer_.step.item);
+  at_station_ = offer && offer->not_now.isEmpty();
+  if (at_station_) return tr("Start the quiz at the station");
+  if (offer) next += ' ' + offer->not_now;
+  return enters_quizzes() ? tr("Enter the quiz from paper") : QString();
+}
+
 void AnswerPanel::do_next() {
   switch (answer_.step.step) {
     case NextStep::paper:
@@ -183,7 +198,7 @@ void AnswerPanel::do_next() {
     case NextStep::lesson:
       return attest_lesson();
     case NextStep::quiz:
-      return enter_quiz();
+      return at_station_ ? start_quiz() : enter_quiz();
     case NextStep::one_on_one:
       return offer_.booking ? book() : wait();
     case NextStep::nothing:
@@ -220,6 +235,12 @@ void AnswerPanel::wait() {
 void AnswerPanel::take_paper() { open_form(PaperForm::Kind::paper); }
 void AnswerPanel::attest_lesson() { open_form(PaperForm::Kind::lesson); }
 void AnswerPanel::enter_quiz() { open_form(PaperForm::Kind::quiz); }
+
+void AnswerPanel::start_quiz() {
+  quiz_form_->start(shop_now(session_), person_, answer_.step.item);
+  stack_->setCurrentWidget(quiz_form_);
+  quiz_form_->setFocus();
+}
 
 void AnswerPanel::open_form(PaperForm::Kind kind) {
   const bool next_is_of_kind = (kind == PaperForm::Kind::paper && answer_.step.step == NextStep::paper) ||

@@ -10,6 +10,7 @@
 #include "app/desk/booking_offer.h"
 #include "app/desk/need_list.h"
 #include "app/desk/paper_form.h"
+#include "app/desk/quiz_form.h"
 #include "app/page/page.h"
 #include "app/widgets/key_button.h"
 #include "app/widgets/ladder_view.h"
@@ -38,6 +39,7 @@ class AnswerPanel : public QFrame {
   KeyButton* button(const char* name, const QString& text, const QKeySequence& key,
                     void (AnswerPanel::*act)());
   void offer(const DeskAnswer& answer, const ShopNow& shop);
+  QString offer_quiz(QString& next);
   void do_next();
   void book();
   void another_time();
@@ -45,6 +47,7 @@ class AnswerPanel : public QFrame {
   void take_paper();
   void attest_lesson();
   void enter_quiz();
+  void start_quiz();
   void open_form(PaperForm::Kind kind);
   void print();
   void toggle_presence();
@@ -74,6 +77,8 @@ class AnswerPanel : public QFrame {
   KeyButton* presence_ = nullptr;
   KeyButton* quiz_ = nullptr;
   PaperForm* form_;
+  QuizForm* quiz_form_;
+  bool at_station_ = false;  // the quiz that comes next can be taken at the station
 };
 
 }  // namespace wm::app

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "app/backups/backup_words.h"
+#include "app/quiz/offered.h"
 #include "app/theme/theme.h"
 #include "app/words/words.h"
 
@@ -190,6 +191,11 @@ void TonightSide::show_shop(const ShopNow& shop) {
                        name(due.booking.assessor));
   if (const QString reminder = backup_reminder(session_); !reminder.isEmpty())
     add_block(tr("Backup"), {reminder}, {});
+  QStringList quizzes;
+  if (!session_.known())
+    for (const OfferedQuiz& offered : offered_quizzes(session_))
+      quizzes << tr("%1, %2", "who, which quiz").arg(name(offered.person), item_label(offered.quiz));
+  if (!quizzes.isEmpty()) add_block(tr("Quizzes offered"), quizzes, {});
   add_block(tr("Staff here"), staff, tr("Nobody on duty has come in."));
   add_block(tr("Members here"),
             others.isEmpty() ? others : QStringList{others.join(tr(", ", "between names"))},

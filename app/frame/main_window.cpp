@@ -5,6 +5,8 @@
 
 #include "app/emergency/emergency_page.h"
 #include "app/frame/pages.h"
+#include "app/quiz/screens.h"
+#include "app/quiz/station.h"
 #include "app/seat/seat_page.h"
 #include "app/widgets/key_button.h"
 #include "app/words/words.h"
@@ -159,7 +161,47 @@ Page* MainWindow::page(const QString& id) {
 
 Page* MainWindow::current() const { return qobject_cast<Page*>(stack_->currentWidget()); }
 
+MainWindow::~MainWindow() = default;
+
+bool MainWindow::make_quiz() {
+  // While one is open another would take its place.
+  if (quiz_) return false;
+  quiz_ = std::make_unique<QuizStation>(session_, false);
+  connect(
+      quiz_.get(), &QuizStation::finished, this, [this] { quiz_.reset(); }, Qt::QueuedConnection);
+  return true;
+}
+
+/// Over the whole of the second screen. Where there is only one the Desk is covered, so nobody sits at it any
+/// more: whoever takes the quiz would find it open at the end.
+void MainWindow::show_quiz() {
+  const auto other = second_screen(*this);
+  if (other)
+    quiz_->setGeometry(other->geometry());
+  else
+    session_.hand_over();
+  quiz_->showFullScreen();
+  quiz_->activateWindow();
+}
+
+void MainWindow::open_quiz(const Place& where) {
+  if (!make_quiz())
+    return messages_->tell_problem({"quiz", tr("A quiz is going on at the station").toStdString(),
+                                    tr("Wait for its end").toStdString()});
+  quiz_->open_for(where.person, where.item);
+  show_quiz();
+}
+
+void MainWindow::take_up_quiz() {
+  make_quiz();
+  if (quiz_->take_up()) return show_quiz();
+  // A damaged file is told; one that another program has is none of the Desk's business.
+  if (const QString why = quiz_->refused(); !why.isEmpty()) messages_->tell(why);
+  quiz_.reset();
+}
+
 void MainWindow::go(const Place& where) {
+  if (where.page == "quiz") return open_quiz(where);
   Page* const to = page(where.page);
   if (!to) return;
   if (where.page == "seat" && current() && current()->id() != "seat") before_seat_ = current()->id();

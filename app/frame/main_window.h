@@ -4,6 +4,7 @@
 #include <QStackedWidget>
 #include <QWidget>
 #include <map>
+#include <memory>
 
 #include "app/frame/side.h"
 #include "app/page/page.h"
@@ -14,17 +15,23 @@
 namespace wm::app {
 
 class KeyButton;
+class QuizStation;
 
 class MainWindow : public QWidget {
   Q_OBJECT
  public:
   explicit MainWindow(Session& session, QWidget* parent = nullptr);
+  ~MainWindow() override;
 
   /// Shows the page, made when first asked for.
   void go(const Place& where);
   Page* page(const QString& id);
   Page* current() const;
   MessageBar& messages() { return *messages_; }
+  /// Shows the quiz that was being taken when the program ended, if there is one.
+  void take_up_quiz();
+  /// The quiz station that the desk has opened; null while there is none.
+  QuizStation* quiz() { return quiz_.get(); }
 
  private:
   void add(Page* page);
@@ -35,6 +42,9 @@ class MainWindow : public QWidget {
   QWidget* clock_banner();
   void show_clock(qint64 jump);
   void confirm_clock();
+  void open_quiz(const Place& where);
+  bool make_quiz();
+  void show_quiz();
 
   Session& session_;
   Side* side_;
@@ -49,6 +59,7 @@ class MainWindow : public QWidget {
   LeftAlone* left_alone_;
   std::map<QString, Page*> made_;
   QString before_seat_ = "desk";
+  std::unique_ptr<QuizStation> quiz_;
 };
 
 }  // namespace wm::app

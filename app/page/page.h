@@ -14,6 +14,7 @@ struct Place {
   TargetName target;
   MachineId machine;
   RecordId record;
+  std::string item;  // of "quiz", which is the station and no page: the quiz that `person` takes
 };
 
 class Page : public QWidget {

@@ -55,7 +55,6 @@ Expected<Sitting> Sitting::begin(teach::Bank bank, SittingState state, const Clo
     state.attempt.answers.push_back({bank.questions[asked.question].id, teach::Unanswered{}, 0});
   state.later.assign(paper->size(), false);
   state.at = 0;
-  state.gone = 0;
   state.last = now;
   if (!speaks(bank, state.beside) || state.beside == state.attempt.language) state.beside.clear();
   return Sitting(std::move(bank), std::move(*paper), std::move(state));

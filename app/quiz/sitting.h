@@ -29,9 +29,9 @@ struct SittingState {
 
 class Sitting {
  public:
-  /// The attempt's bank, revision, seed and language say which paper; of `state`, `begun`, `person`, `beside`
-  /// and `large` are taken over. Refuses a bank that can't fill its blueprint, and one that is another or has
-  /// not that language.
+  /// The attempt's bank, revision, seed and language say which paper; of `state`, `begun`, `person`,
+  /// `beside`, `large` and `gone` are taken over. Refuses a bank that can't fill its blueprint, and one that
+  /// is another or has not that language.
   static Expected<Sitting> begin(teach::Bank bank, SittingState state, const ClockReading& now);
   /// Goes on with what was kept; the time since then is gone. Refuses what does not fit the bank, and a clock
   /// that shows earlier than it did.

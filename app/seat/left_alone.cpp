@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QEvent>
 #include <QSettings>
+#include <QWidget>
 #include <algorithm>
 
 namespace wm::app {
@@ -22,6 +23,13 @@ bool by_somebody(const QEvent& event) {
     default:
       return false;
   }
+}
+
+/// A member at a quiz is nobody at the desk: what they touch keeps no seat. (Qt names a window's own object
+/// after its widget.)
+bool at_quiz_station(const QObject* watched) {
+  const auto* widget = qobject_cast<const QWidget*>(watched);
+  return (widget ? widget->window()->objectName() : watched->objectName()).startsWith("quiz_station");
 }
 
 }  // namespace
@@ -44,7 +52,7 @@ LeftAlone::LeftAlone(Session& session, int minute, QObject* parent)
 }
 
 bool LeftAlone::eventFilter(QObject* watched, QEvent* event) {
-  if (timer_.isActive() && by_somebody(*event)) begin();
+  if (timer_.isActive() && by_somebody(*event) && !at_quiz_station(watched)) begin();
   return QObject::eventFilter(watched, event);
 }
 

@@ -64,13 +64,17 @@ int open_program(int argc, char** argv, const OpenWith& with) {
   follow_system_shade(app);
   const std::string path = store_path(with);
   const db::StoreOptions options = store_options();
-  ShopWindows windows(path, real_now, options);
+  ShopWindows windows(path, real_now, options, with.quiz_station);
   const bool there = QFileInfo::exists(QString::fromStdString(path));
+  if (!there && with.quiz_station) {
+    tell(path, {path, "There is no shop in this file", "Open it at the desk first"});
+    return 2;
+  }
   if (!there && !with.demo) {
     windows.ask();
     return QApplication::exec();
   }
-  if (there && QFileInfo(QString::fromStdString(path)).size() > read_at_once) {
+  if (there && !with.quiz_station && QFileInfo(QString::fromStdString(path)).size() > read_at_once) {
     windows.open_behind();
     return QApplication::exec();
   }

@@ -7,6 +7,7 @@ namespace wm::app {
 struct OpenWith {
   std::string store;  // empty: in the user's data folder
   bool demo = false;
+  bool quiz_station = false;  // nothing but the quiz station
 };
 
 /// Runs the program; its exit status.

@@ -14,8 +14,12 @@
 
 namespace wm::app {
 
-ShopWindows::ShopWindows(std::string path, db::Store::Clock real_now, db::StoreOptions options)
-    : path_(std::move(path)), real_now_(std::move(real_now)), options_(std::move(options)) {
+ShopWindows::ShopWindows(std::string path, db::Store::Clock real_now, db::StoreOptions options,
+                         bool quiz_station)
+    : path_(std::move(path)),
+      real_now_(std::move(real_now)),
+      options_(std::move(options)),
+      quiz_station_(quiz_station) {
   // A shop that is only just being made has no wrong PINs yet.
   if (QFileInfo::exists(QString::fromStdString(path_)))
     options_.pin_wait = QDir(station_folder(path_)).filePath("pin-wait").toStdString();
@@ -40,6 +44,7 @@ void ShopWindows::open(db::Store store) {
   connect(session_.get(), &Session::changed, this, [this] {
     if (session_->zone().day(session_->now()) != head_kept_) keep_head();
   });
+  if (quiz_station_) return open_station();
   // Not at once: the one who asks is a page of the window that goes.
   connect(
       &session_->backups(), &Backups::put_back_wanted, this,
@@ -52,6 +57,15 @@ void ShopWindows::open(db::Store store) {
   window_->show();
   keep_head();
   session_->backups().start();
+  window_->take_up_quiz();
+}
+
+/// Backups and what else the desk looks after are the desk's.
+void ShopWindows::open_station() {
+  station_ = std::make_unique<QuizStation>(*session_, true);
+  station_->take_up();
+  station_->showFullScreen();
+  keep_head();
 }
 
 void ShopWindows::open_behind() {

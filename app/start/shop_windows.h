@@ -5,6 +5,7 @@
 #include <memory>
 
 #include "app/frame/main_window.h"
+#include "app/quiz/station.h"
 #include "app/start/first_look_window.h"
 #include "app/start/start_page.h"
 
@@ -15,7 +16,9 @@ namespace wm::app {
 class ShopWindows : public QObject {
   Q_OBJECT
  public:
-  ShopWindows(std::string path, db::Store::Clock real_now, db::StoreOptions options);
+  /// `quiz_station`: nothing but the station is shown.
+  ShopWindows(std::string path, db::Store::Clock real_now, db::StoreOptions options,
+              bool quiz_station = false);
   ~ShopWindows() override;
 
   /// What its stores are opened with.
@@ -30,6 +33,7 @@ class ShopWindows : public QObject {
   /// Null while there is none.
   MainWindow* window() const { return window_.get(); }
   Session* session() const { return session_.get(); }
+  QuizStation* station() const { return station_.get(); }
 
  private:
   /// Writes the ledger's head down outside the store: at the start, once a day, and at the end.
@@ -39,12 +43,16 @@ class ShopWindows : public QObject {
   void take(Expected<db::ReadAhead> ahead);
   void wait_with(const QString& words);
 
+  void open_station();
+
   const std::string path_;
   const db::Store::Clock real_now_;
   db::StoreOptions options_;
+  const bool quiz_station_;
   Day head_kept_;  // the shop's day on which keep_head was last called
   std::unique_ptr<Session> session_;
   std::unique_ptr<MainWindow> window_;
+  std::unique_ptr<QuizStation> station_;
   std::unique_ptr<StartPage> start_;
   std::unique_ptr<QLabel> waiting_;
   std::unique_ptr<FirstLookWindow> first_look_;
