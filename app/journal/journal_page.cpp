@@ -34,6 +34,7 @@ JournalPage::JournalPage(Session& session, QWidget* parent)
                {{tr("No."), 64}, {tr("When"), 106}, {tr("What it says"), 0}, {tr("Entered by"), 140}},
                parent),
       look_(new LookView(session)),
+      as_sat_(new AsSatView(session)),
       kind_(new QComboBox),
       person_(new QComboBox),
       shift_(new QCheckBox(tr("What I did &this shift"))),
@@ -54,6 +55,8 @@ JournalPage::JournalPage(Session& session, QWidget* parent)
   look->setObjectName("look");
   filters_->addWidget(look);
   views_->addWidget(look_);
+  views_->addWidget(as_sat_);
+  connect(as_sat_, &AsSatView::left, this, &JournalPage::leave_look);
   connect(look, &QPushButton::clicked, this, &JournalPage::look_through);
   connect(look_, &LookView::left, this, &JournalPage::leave_look);
 }
@@ -61,6 +64,12 @@ JournalPage::JournalPage(Session& session, QWidget* parent)
 void JournalPage::look_through() {
   views_->setCurrentWidget(look_);
   look_->begin();
+}
+
+void JournalPage::show_as_sat(const RecordId& record) {
+  if (!as_sat_->open(record)) return;
+  views_->setCurrentWidget(as_sat_);
+  as_sat_->setFocus();
 }
 
 void JournalPage::leave_look() {
@@ -245,6 +254,12 @@ void JournalPage::describe(const QString& id) {
         ->button(tr("Erase its text"), QKeySequence("Ctrl+Shift+B"),
                  [this, copy = *entry] { erase_text(copy); })
         ->setObjectName("erase_text");
+  // What somebody answered is for whoever sits at the desk, not for who passes by it.
+  if (session().role() && sat_attempt(session(), entry->id))
+    panel_
+        ->button(tr("Show the quiz as sat"), QKeySequence("Ctrl+G"),
+                 [this, record = entry->id] { show_as_sat(record); })
+        ->setObjectName("show_as_sat");
   if (!line.people.empty())
     panel_
         ->button(tr("Open %1 at the desk").arg(reader_.name_of(line.people.front())), QKeySequence("Ctrl+O"),

@@ -8,6 +8,7 @@
 #include "app/ledger/look_view.h"
 #include "app/lists/list_page.h"
 #include "app/lists/record_reader.h"
+#include "app/quiz/as_sat_view.h"
 #include "app/widgets/person_search.h"
 
 namespace wm::app {
@@ -47,8 +48,10 @@ class JournalPage : public ListPage {
   void erase_text(const db::Entry& entry);
   void look_through();
   void leave_look();
+  void show_as_sat(const RecordId& record);
 
   LookView* look_;
+  AsSatView* as_sat_;
   QComboBox* kind_;
   QComboBox* person_;
   QCheckBox* shift_;

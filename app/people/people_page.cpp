@@ -14,6 +14,7 @@
 #include "app/widgets/person_search.h"
 #include "app/words/listed_name.h"
 #include "app/words/words.h"
+#include "db/journal/subject.h"
 
 namespace wm::app {
 namespace {
@@ -102,6 +103,7 @@ void PeoplePage::describe(const QString& id) {
     pauses(*person);
     appointments(*person);
     weekly_hours(*person);
+    quizzes_sat(person->id);
     close_ones(*person);
     actions(*person);
   } else {
@@ -154,6 +156,30 @@ void PeoplePage::joined_entries(const PersonId& person) {
               });
             })
         ->setObjectName("strike_join");
+  }
+}
+
+/// Each leads to its record in the journal, where it can be shown again as it was sat.
+void PeoplePage::quizzes_sat(const PersonId& person) {
+  bool first = true;
+  for (const db::Entry& entry : session().store().entries()) {
+    const auto* sat = db::as<db::AttemptSat>(entry.fact);
+    if (!sat || !session().counts(entry) || session().joined(sat->person) != person) continue;
+    const db::Entry* result = session().entry(sat->quiz);
+    const auto* quiz = result ? db::as<Quiz>(result->fact) : nullptr;
+    if (!quiz) continue;
+    if (first) panel_->section(tr("Quizzes sat"));
+    first = false;
+    panel_
+        ->button(tr("%1, %2: %3 of %4 right", "which quiz, day, marks")
+                     .arg(item_label(quiz->quiz), short_day(entry.at, session().zone()))
+                     .arg(quiz->correct)
+                     .arg(quiz->total),
+                 {},
+                 [this, record = entry.id] {
+                   emit go({"journal", {}, {}, {}, record, {}});
+                 })
+        ->setObjectName("quiz_sat");
   }
 }
 

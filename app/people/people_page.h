@@ -24,6 +24,7 @@ class PeoplePage : public ListPage {
  private:
   void details(const db::Person& person);
   void joined_entries(const PersonId& person);
+  void quizzes_sat(const PersonId& person);
   void weekly_hours(const db::Person& person);
   void pauses(const db::Person& person);
   void end_pause(const RecordId& id);

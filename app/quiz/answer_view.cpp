@@ -7,8 +7,8 @@
 namespace wm::app {
 
 AnswerView* answer_view(const AskedQuestion& asked, QWidget* parent) {
-  if (std::holds_alternative<teach::ANumber>(asked.question->kind)) return new NumberField(asked, parent);
-  if (std::holds_alternative<teach::APlace>(asked.question->kind)) return new PlacePicker(asked, parent);
+  if (std::holds_alternative<teach::ANumber>(asked.kind)) return new NumberField(asked, parent);
+  if (std::holds_alternative<teach::APlace>(asked.kind)) return new PlacePicker(asked, parent);
   return new ChoiceRows(asked, parent);
 }
 

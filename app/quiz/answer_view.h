@@ -1,21 +1,23 @@
 #pragma once
 // Where a question is answered: one widget for each kind.
+#include <QByteArray>
 #include <QWidget>
+#include <string>
+#include <vector>
 
-#include "app/quiz/banks.h"
 #include "core/teach/attempt.h"
-#include "core/teach/paper.h"
+#include "core/teach/bank.h"
 
 namespace wm::app {
 
-/// What an answer's widget needs to know of the question that it is for.
+/// What an answer's widget needs to know of the question that it is for: copies, since it may outlive the
+/// attempt by a moment.
 struct AskedQuestion {
-  const teach::Question* question = nullptr;
-  teach::Asked asked;
-  const teach::Wording* wording = nullptr;
-  const teach::Wording* beside = nullptr;  // null: none
-  const db::Issued* issued = nullptr;      // its pictures
-  int size = 20;                           // of the type, in pixels
+  teach::Kind kind;
+  std::vector<std::size_t> order;            // of the choices, as they stand
+  std::vector<std::string> choices, beside;  // by place in the bank; the second language's may be none
+  QByteArray picture;                        // its file
+  int size = 20;                             // of the type, in pixels
 };
 
 class AnswerView : public QWidget {

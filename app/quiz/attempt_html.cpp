@@ -127,16 +127,17 @@ class Html {
     const QString choices = shown_ == Shown::as_sat
                                 ? Choices(question, *wording, sat_.paper[i], answer.answer.given).html()
                                 : QString();
-    if (choices.isEmpty())
+    const bool open = std::holds_alternative<teach::Unanswered>(answer.answer.given);
+    if (choices.isEmpty() && !open)
       html += line(QuizWords::tr("Answered: %1").arg(std::visit(GivenWords{*wording}, answer.answer.given)));
     else
       html += choices;
-    if (shown_ == Shown::as_sat && !question.wordings.empty())
+    if (shown_ == Shown::as_sat)
       if (const QString right = right_number(question); !right.isEmpty()) html += line(right);
     html += "<p><b>" + verdict(question, answer) + "</b></p>";
     if (!wording->reason.empty()) html += line(safe(wording->reason));
     if (shown_ == Shown::as_sat)
-      html += "<p class=\"quiet\">" + QuizWords::tr("%n second(s) on it", "", answer.answer.seconds) + "</p>";
+      html += "<p class=\"quiet\">" + QuizWords::tr("Seconds on it: %1").arg(answer.answer.seconds) + "</p>";
     return html + "<p>&nbsp;</p>";
   }
   static QString line(const QString& words) { return "<p>" + words + "</p>"; }
@@ -180,17 +181,26 @@ QString help_words(const std::vector<db::Help>& helps) {
   return all.join(QuizWords::tr(", ", "between helps"));
 }
 
+/// Without a territory in the tag the one that the system would think of is not meant: the plainest of all
+/// names is taken ("English", not "American English").
 QString language_name(const std::string& tag) {
   const QLocale locale(QString::fromStdString(tag).replace('-', '_'));
-  const QString name = locale.language() == QLocale::C ? QString() : locale.nativeLanguageName();
+  if (locale.language() == QLocale::C) return QString::fromStdString(tag);
+  QString name = locale.nativeLanguageName();
+  if (tag.find('-') == std::string::npos)
+    for (const QLocale& other :
+         QLocale::matchingLocales(locale.language(), locale.script(), QLocale::AnyTerritory))
+      if (const QString plain = other.nativeLanguageName(); !plain.isEmpty() && plain.size() < name.size())
+        name = plain;
   return name.isEmpty() ? QString::fromStdString(tag) : name;
 }
 
 QString marks_words(int correct, int total, int critical_missed) {
   const QString right = QuizWords::tr("%1 of %2 right", "how many").arg(correct).arg(total);
-  return critical_missed == 0
-             ? right
-             : QuizWords::tr("%1, %n critical question(s) missed", "marks", critical_missed).arg(right);
+  if (critical_missed == 0) return right;
+  return critical_missed == 1
+             ? QuizWords::tr("%1, 1 critical question missed", "marks").arg(right)
+             : QuizWords::tr("%1, %n critical questions missed", "marks", critical_missed).arg(right);
 }
 
 QImage marked_picture(const QByteArray& picture, int size, const teach::Given& given) {

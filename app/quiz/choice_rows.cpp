@@ -14,18 +14,14 @@ namespace {
 
 constexpr int padding = 12, gap = 8, mark_room = 58;
 
-QString choice_text(const teach::Wording* wording, std::size_t choice) {
-  return wording && choice < wording->choices.size() ? QString::fromStdString(wording->choices[choice])
-                                                     : QString();
+QString choice_text(const std::vector<std::string>& choices, std::size_t choice) {
+  return choice < choices.size() ? QString::fromStdString(choices[choice]) : QString();
 }
 
 }  // namespace
 
 ChoiceRows::ChoiceRows(const AskedQuestion& asked, QWidget* parent)
-    : AnswerView(parent),
-      asked_(asked),
-      rows_(asked.asked.order),
-      chosen_(teach::choice_count(*asked.question), false) {
+    : AnswerView(parent), asked_(asked), rows_(asked.order), chosen_(asked.choices.size(), false) {
   setObjectName("choices");
   setFocusPolicy(Qt::StrongFocus);
   QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Minimum);
@@ -98,7 +94,7 @@ void ChoiceRows::go_to(int row) {
 
 void ChoiceRows::say_current() {
   const std::size_t choice = rows_[static_cast<std::size_t>(current_)];
-  const QString text = choice_text(asked_.wording, choice);
+  const QString text = choice_text(asked_.choices, choice);
   const QString place =
       QuizWords::tr("%1 of %2: %3", "a row, of how many, its words").arg(current_ + 1).arg(count());
   QString said = place.arg(text);
@@ -152,14 +148,14 @@ void ChoiceRows::resizeEvent(QResizeEvent* event) {
 
 int ChoiceRows::text_height(int width, int row) const {
   const std::size_t choice = rows_[static_cast<std::size_t>(row)];
-  const int columns = asked_.beside ? 2 : 1;
+  const int columns = !asked_.beside.empty() ? 2 : 1;
   const int room = (width - mark_room - padding - (columns - 1) * 2 * padding) / columns;
   const QFontMetrics metrics(sized(asked_.size));
   int height = metrics.height();
-  for (const teach::Wording* wording : {asked_.wording, asked_.beside})
+  for (const auto* choices : {&asked_.choices, &asked_.beside})
     height = std::max(height, metrics
                                   .boundingRect(QRect(0, 0, std::max(40, room), 10000), Qt::TextWordWrap,
-                                                choice_text(wording, choice))
+                                                choice_text(*choices, choice))
                                   .height());
   return height;
 }
@@ -217,10 +213,10 @@ void ChoiceRows::paint_row(QPainter& painter, int row) const {
   painter.setPen(p.text);
   const QRect words(box.left() + mark_room, box.top() + padding, box.width() - mark_room - padding,
                     box.height() - 2 * padding);
-  const int room = asked_.beside ? (words.width() - 2 * padding) / 2 : words.width();
+  const int room = !asked_.beside.empty() ? (words.width() - 2 * padding) / 2 : words.width();
   painter.drawText(QRect(words.left(), words.top(), room, words.height()),
-                   Qt::TextWordWrap | Qt::AlignVCenter, choice_text(asked_.wording, choice));
-  if (!asked_.beside) return;
+                   Qt::TextWordWrap | Qt::AlignVCenter, choice_text(asked_.choices, choice));
+  if (asked_.beside.empty()) return;
   painter.drawText(QRect(words.left() + room + 2 * padding, words.top(), room, words.height()),
                    Qt::TextWordWrap | Qt::AlignVCenter, choice_text(asked_.beside, choice));
 }

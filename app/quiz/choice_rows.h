@@ -26,8 +26,8 @@ class ChoiceRows : public AnswerView {
   void resizeEvent(QResizeEvent* event) override;
 
  private:
-  bool is_order() const { return std::holds_alternative<teach::InOrder>(asked_.question->kind); }
-  bool is_one() const { return std::holds_alternative<teach::OneRight>(asked_.question->kind); }
+  bool is_order() const { return std::holds_alternative<teach::InOrder>(asked_.kind); }
+  bool is_one() const { return std::holds_alternative<teach::OneRight>(asked_.kind); }
   int count() const { return static_cast<int>(rows_.size()); }
   int row_at(const QPoint& point) const;
   void choose(int row);

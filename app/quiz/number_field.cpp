@@ -15,7 +15,7 @@ constexpr int longest_typed = 50;
 
 NumberField::NumberField(const AskedQuestion& asked, QWidget* parent)
     : AnswerView(parent),
-      unit_(std::get<teach::ANumber>(asked.question->kind).answer.unit),
+      unit_(std::get<teach::ANumber>(asked.kind).answer.unit),
       field_(new QLineEdit),
       judged_(station_label(asked.size)) {
   field_->setObjectName("number");

@@ -14,7 +14,7 @@ constexpr int whole = 1000;
 }  // namespace
 
 PlacePicker::PlacePicker(const AskedQuestion& asked, QWidget* parent)
-    : AnswerView(parent), file_(picture_of(*asked.issued, asked.question->picture)) {
+    : AnswerView(parent), file_(asked.picture) {
   setObjectName("place");
   setFocusPolicy(Qt::StrongFocus);
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);

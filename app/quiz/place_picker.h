@@ -14,7 +14,7 @@ class PlacePicker : public AnswerView {
  public:
   explicit PlacePicker(const AskedQuestion& asked, QWidget* parent = nullptr);
   void show_given(const teach::Given& given) override;
-  QSize sizeHint() const override { return {700, 700}; }
+  QSize sizeHint() const override { return minimumSizeHint(); }
   QSize minimumSizeHint() const override { return {320, 320}; }
   /// Where the picture lies.
   QRect picture() const;

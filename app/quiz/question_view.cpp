@@ -128,7 +128,7 @@ QLayout* QuestionView::top() {
   row->addWidget(place_);
   row->addWidget(critical_, 1);
   time_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-  time_->setMinimumWidth(180);
+  time_->setWordWrap(false);
   row->addWidget(time_);
   return row;
 }
@@ -240,14 +240,19 @@ void QuestionView::show_answer(const Sitting& sitting) {
   if (answer_) {
     body_->removeWidget(answer_);
     answer_->hide();
+    // Later, since it may be what its key came from.
+    answer_->setParent(nullptr);
     answer_->deleteLater();
   }
   const teach::Question& question = sitting.question();
-  answer_ =
-      answer_view({&question, sitting.asked(), teach::wording_of(question, sitting.state().attempt.language),
-                   teach::wording_of(question, sitting.state().beside), &run_.bank()->issued,
-                   station_type(sitting.state().large).body},
-                  nullptr);
+  const auto choices = [&](const std::string& language) {
+    const teach::Wording* wording = teach::wording_of(question, language);
+    return wording ? wording->choices : std::vector<std::string>();
+  };
+  answer_ = answer_view({question.kind, sitting.asked().order, choices(sitting.state().attempt.language),
+                         choices(sitting.state().beside), picture_of(run_.bank()->issued, question.picture),
+                         station_type(sitting.state().large).body},
+                        nullptr);
   body_->addWidget(answer_, 1);
   answer_->show_given(sitting.given());
   answer_->setAccessibleName(answer_->accessibleName() + ". " + words_->text());
@@ -255,6 +260,7 @@ void QuestionView::show_answer(const Sitting& sitting) {
     run_.change([&](Sitting& s) { s.answer(given); });
     if (run_.sitting()) show_foot(*run_.sitting());
   });
+  answer_->show();
   scroll_->ensureVisible(0, 0);
   answer_->setFocus();
 }

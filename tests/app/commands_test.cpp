@@ -40,6 +40,17 @@ class CommandsTest : public QObject {
   QTemporaryDir home_;
 
  private slots:
+  void a_station_opens_only_on_a_shop_that_is_there() {
+    const Said missing = run({"--station", "quiz", home_.filePath("nowhere.wm")});
+    QCOMPARE(missing.returned, 2);
+    QVERIFY2(missing.err.contains("There is no shop in this file. Open it at the desk first."),
+             qPrintable(missing.err));
+    QVERIFY(!QFile::exists(home_.filePath("nowhere.wm")));
+    QCOMPARE(run({"--station", "coffee"}).returned, 2);
+    // A file by itself is no command.
+    QCOMPARE(run({home_.filePath("nowhere.wm")}).returned, 2);
+  }
+
   void verify_says_fine_keeps_the_root_and_finds_what_was_changed_since() {
     ListsShop shop;
     const QString file = shop.file("shop.wm");

@@ -29,7 +29,7 @@ struct SmallShop {
     if (!store) qFatal("%s", store.error().what.c_str());
     const auto done = store->found(history());
     if (!done) qFatal("%s: %s", done.error().where.c_str(), done.error().what.c_str());
-    session = std::make_unique<Session>(std::move(*store));
+    session = std::make_unique<Session>(std::move(*store), folder.path());
   }
 
   static Gate gate(const char* id, Rung guards, Requirement need) {

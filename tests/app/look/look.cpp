@@ -17,6 +17,7 @@
 #include "app/frame/pages.h"
 #include "app/passes/plan_view.h"
 #include "app/people/import_view.h"
+#include "app/quiz/station.h"
 #include "app/rosters/roster_paper.h"
 #include "app/start/first_look_window.h"
 #include "app/start/start_page.h"
@@ -288,6 +289,62 @@ void draw_first_look(Session& session, const QDir& folder, const QString& shade)
     draw(window, size, folder.filePath(QString("first-look-%1-%2.png").arg(size.name, shade)));
 }
 
+/// The station at its start, at a question of each kind, large and in two languages, and at its end.
+void draw_quiz(const QDir& folder, const QString& shade) {
+  // A shop of its own each time: the quizzes of the last have been sat.
+  const auto own_shop = demo_session(false);
+  if (!own_shop) return;
+  Session& session = *own_shop;
+  const auto save = [&](QuizStation& station, const QString& name) {
+    for (const Size& size : sizes)
+      draw(station, size, folder.filePath(QString("quiz-%1-%2-%3.png").arg(name, size.name, shade)));
+  };
+  const auto member = [&](const char* number) {
+    for (const db::Person& person : session.store().people())
+      if (person.number == number) return person.id;
+    return PersonId();
+  };
+  {
+    QuizStation own(session, true);
+    own.show();
+    save(own, "who");
+  }
+  std::map<std::string, const char*> banks{{"tier 1", "0397"}, {"tier 3", "0412"}};
+  std::set<std::size_t> kinds;
+  for (const auto& [quiz, number] : banks) {
+    QuizStation station(session, false);
+    station.open_for(member(number), quiz);
+    station.show();
+    save(station, "start-" + QString::fromStdString(quiz).replace(' ', '-'));
+    station.findChild<QPushButton*>("begin")->click();
+    const Sitting* sitting = station.run().sitting();
+    if (!sitting) continue;
+    for (std::size_t i = 0; i < sitting->size(); ++i) {
+      if (kinds.insert(sitting->question().kind.index()).second) {
+        QTest::keyClick(station.focusWidget(), Qt::Key_1);
+        save(station, QString("kind-%1").arg(sitting->question().kind.index()));
+        if (kinds.size() == 1) {
+          station.findChild<QPushButton*>("large")->click();
+          station.findChild<QPushButton*>("beside")->click();
+          save(station, "large");
+          station.findChild<QPushButton*>("large")->click();
+          station.findChild<QPushButton*>("beside")->click();
+        }
+      }
+      station.findChild<QPushButton*>("next")->click();
+      if (!station.findChild<QWidget*>("question")->isVisible()) break;
+    }
+    station.findChild<QPushButton*>("hand_in")->click();
+    save(station, "hand-in");
+    station.findChild<QPushButton*>("hand_in_now")->click();
+    save(station, "end-" + QString::fromStdString(quiz).replace(' ', '-'));
+  }
+  QuizStation out(session, false);
+  out.open_for(member("0397"), "tier 1");
+  out.show();
+  save(out, "not-now");
+}
+
 /// Letter, since that is what the demo shop's town prints on.
 void write_papers(Session& session, const QDir& folder) {
   const std::pair<const char*, RosterForm> forms[] = {{"roster-door.pdf", RosterForm::door},
@@ -308,6 +365,7 @@ void write_plan(Session& session, const QDir& folder) {
 
 int main(int argc, char** argv) {
   QApplication app(argc, argv);
+  QApplication::setQuitOnLastWindowClosed(false);
   const QStringList words = QApplication::arguments();
   if (words.size() < 2) {
     std::fputs("usage: look DIR [PAGE]\n", stderr);
@@ -326,6 +384,7 @@ int main(int argc, char** argv) {
     apply_theme(app, shade);
     const QString shade_name = shade == Shade::light ? "light" : "dark";
     if (wanted("start")) draw_start(folder, shade_name);
+    if (wanted("quiz")) draw_quiz(folder, shade_name);
     if (wanted("first-look")) draw_first_look(*session, folder, shade_name);
     for (const View& view : views(*session)) {
       if (!wanted(view.name)) continue;

@@ -55,6 +55,30 @@ Instant at(const char* text) { return *parse_instant(text); }
 
 }  // namespace
 
+TEST_CASE(
+    "Every quiz that the demo's rulebook asks for can be sat: its published revision is issued, with "
+    "pictures") {
+  std::set<std::string> asked;
+  const auto look = [&asked](const Gate& gate) {
+    if (const auto* quiz = std::get_if<NeedQuiz>(&gate.need.need)) asked.insert(quiz->quiz);
+  };
+  const Rulebook& book = *demo().decider.in_force(demo().now);
+  for (const Tier& tier : book.tiers) std::for_each(tier.gates.begin(), tier.gates.end(), look);
+  REQUIRE(asked.size() == 4);
+  for (const std::string& quiz : asked) {
+    INFO(quiz);
+    int published = 0, issued = 0;
+    for (const Entry& entry : demo().store.entries()) {
+      const auto* publish = db::as<Publish>(entry.fact);
+      if (publish && publish->item == quiz) published = std::max(published, publish->revision);
+      const auto* bank = db::as<Issued>(entry.fact);
+      if (bank && bank->name == quiz) issued = std::max(issued, bank->revision);
+    }
+    CHECK(published > 0);
+    CHECK(issued == published);
+  }
+}
+
 TEST_CASE("The demo shop is made on the evening of its day, with its people, classes and units") {
   CHECK(to_text(demo().now) == "2026-11-25T22:40:00Z");
   CHECK(demo().store.people().size() == 120);
