@@ -1001,6 +1001,291 @@
         <source>Go on to the end, and tell the desk to make room on the disk</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>left open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none of them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the place that is marked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>(right: %1)</source>
+        <comment>a number</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>(right)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left open, not right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, a critical question</source>
+        <comment>right or not</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right: %1, within %2.</source>
+        <comment>a measure, a tolerance</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Answered: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seconds on it: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an interpreter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>read aloud</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>large type</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between helps</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 right</source>
+        <comment>how many</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, 1 critical question missed</source>
+        <comment>marks</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %n critical questions missed</source>
+        <comment>marks</comment>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Steps to put in order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choices</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2: %3</source>
+        <comment>a row, of how many, its words</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, picked up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your answer, a number with its unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type a number with its unit, as 1/8 in, 3.2 mm or 90 degrees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read as %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This can&apos;t be read yet. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pass mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 % of them right, and every critical one among these</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as long as it takes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 hour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hours</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Attempts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 that are not passed within %2</source>
+        <comment>how many, how long</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waiting time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 after one that is not passed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Attempts left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>any number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No questions have been issued for this quiz yet. Please ask the desk.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revision %1 of this quiz is needed, and its questions have not been issued yet. Please ask the desk.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First comes %1. Once that is entered the quiz can be tried, from %2 on.</source>
+        <comment>a lesson, a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No attempt is left for now. The next one counts from %1 on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last attempt was not passed and the waiting time is not over. The next one counts from %1 on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This quiz was begun on %1 at %2 and never handed in. Please go on at the computer where it was begun, or ask a manager to strike that out; then it can be tried, from today on.</source>
+        <comment>day, time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The offer can&apos;t be kept: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make room on the disk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture: point at a place, or move the mark with the arrow keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mark is %1 % across and %2 % down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No time limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 s left</source>
+        <comment>seconds</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <comment>so many minutes</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose all that are right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag each step to its place, or move it with Ctrl and an arrow key.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Point at it, or move the mark with the arrow keys.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 questions are open, %3 to come back to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file was kept. The quiz can be begun anew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The quiz that was going on here has been struck out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was answered here does not fit the quiz any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No questions have been issued for this quiz</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody else&apos;s quiz is not over at this station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rulebook asks for no such quiz</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No quiz is being taken here</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>QuizWords</name>
@@ -2393,11 +2678,46 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>It is taken at the quiz station; a manager can enter one from paper.</source>
+        <source>Paper quiz</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Paper quiz</source>
+        <source>Start the quiz at the station</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::AsSatView</name>
+    <message>
+        <source>Language shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2%3, as sat</source>
+        <comment>who, which quiz, revision</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3.</source>
+        <comment>day, from, to</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <comment>marks</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sat in: %1.</source>
+        <comment>a language</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With help: %1.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3304,6 +3624,37 @@
     </message>
 </context>
 <context>
+    <name>wm::app::EndView</name>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passed: %1.</source>
+        <comment>marks</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not passed yet: %1; %2 % are needed.</source>
+        <comment>marks, a percentage</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a machine, how</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask for the one-on-one: %1</source>
+        <comment>a machine</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You are on the waiting list for %1. The desk confirms the time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>wm::app::FirstLookWindow</name>
     <message>
         <source>%1 – Witnessmark</source>
@@ -3390,6 +3741,45 @@
     <name>wm::app::Form</name>
     <message>
         <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::HandInView</name>
+    <message>
+        <source>Hand in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the questions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every question has an answer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 question is open; an open one is not right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n questions are open; an open one is not right.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>You wanted to come back to 1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>You wanted to come back to %n.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Once handed in, nothing can be changed.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3770,6 +4160,45 @@
     </message>
     <message>
         <source>Type it as it stands above, or leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the quiz as sat</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::LeaveView</name>
+    <message>
+        <source>PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody of the desk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leaving ends this attempt: it is marked as it stands. The desk can let you leave.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The desk can close the station.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is chosen. Type part of the name and press Enter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That takes somebody of the desk.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4585,6 +5014,14 @@
             <numerusform></numerusform>
         </translation>
     </message>
+    <message>
+        <source>A quiz is going on at the station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wait for its end</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::MessageBar</name>
@@ -5270,6 +5707,15 @@
         <source>By their own standing: what they may use without a supervisor themselves. From the start: whatever they may use, since somebody must check out the first assessors. An appointment says who may sign a check-out; it is no permission at a machine.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Quizzes sat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 of %4 right</source>
+        <comment>which quiz, day, marks</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::PersonBox</name>
@@ -5695,6 +6141,118 @@
     <name>wm::app::Printed</name>
     <message>
         <source>The paper is out, but the journal does not say so.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::QuestionView</name>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Come back to this one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Large type</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Question %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>critical: needed to pass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No need to come back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 beside it</source>
+        <comment>a language</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One language</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Smaller type</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::QuizForm</name>
+    <message>
+        <source>Offer it for later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 takes the quiz: %2</source>
+        <comment>who, which</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what, how much</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It opens over the whole of the second screen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no second screen: it opens over the Desk, and nobody sits here any more. The desk&apos;s PIN leads back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start it on the second screen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start it on this screen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no second screen, and the Desk is needed before the quiz would end: %1 is due at %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Offered: the quiz stands under Tonight, and %1 can begin it at any quiz station with the member&apos;s number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::QuizStation</name>
+    <message>
+        <source>Quiz station – Witnessmark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The time is over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left with the desk&apos;s help.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6284,6 +6842,62 @@
     </message>
 </context>
 <context>
+    <name>wm::app::StartView</name>
+    <message>
+        <source>Language</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Beside it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quizzes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An interpreter sits beside me</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody reads it aloud to me</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Large type</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: which quiz?</source>
+        <comment>what somebody is called</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rulebook asks for no quiz.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This quiz has been begun: the same questions come again, with the time that is left.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>wm::app::StripHeader</name>
     <message>
         <source>through</source>
@@ -6468,6 +7082,15 @@
         <source>Backup</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>who, which quiz</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quizzes offered</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::WaitingList</name>
@@ -6498,6 +7121,29 @@
     </message>
     <message>
         <source>%1 people, longest %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::WhoView</name>
+    <message>
+        <source>Member&apos;s number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take a quiz: type your member&apos;s number, or hold your card to the reader.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody here has the number %1. Type it as it stands on your card, or ask the desk.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This card belongs to nobody here. Type your number instead, or ask the desk.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

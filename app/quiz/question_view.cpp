@@ -20,6 +20,19 @@ QString time_words(const Sitting& sitting) {
   return QuizWords::tr("%1 left", "so many minutes").arg(minutes_words(static_cast<int>((*left + 59) / 60)));
 }
 
+/// How it is answered, in a line above the answer.
+struct HowTo {
+  QString operator()(const teach::OneRight&) const { return QuizWords::tr("Choose one."); }
+  QString operator()(const teach::SeveralRight&) const { return QuizWords::tr("Choose all that are right."); }
+  QString operator()(const teach::InOrder&) const {
+    return QuizWords::tr("Drag each step to its place, or move it with Ctrl and an arrow key.");
+  }
+  QString operator()(const teach::ANumber&) const { return {}; }
+  QString operator()(const teach::APlace&) const {
+    return QuizWords::tr("Point at it, or move the mark with the arrow keys.");
+  }
+};
+
 }  // namespace
 
 QuestionStrip::QuestionStrip(QWidget* parent) : QWidget(parent) {
@@ -81,6 +94,7 @@ QuestionView::QuestionView(QuizRun& run, QWidget* parent)
       critical_(station_label(StationType().small)),
       words_(station_label(StationType().question, true)),
       beside_words_(station_label(StationType().question, true)),
+      how_(station_label(StationType().small)),
       scroll_(new QScrollArea),
       strip_(new QuestionStrip),
       back_(new StationButton(tr("Back"), Qt::Key_PageUp)),
@@ -107,6 +121,7 @@ QuestionView::QuestionView(QuizRun& run, QWidget* parent)
   both->addWidget(words_, 1);
   both->addWidget(beside_words_, 1);
   body_->addLayout(both);
+  body_->addWidget(how_);
   scroll_->setWidget(inside);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(48, 24, 48, 24);
@@ -234,6 +249,9 @@ void QuestionView::show_words(const Sitting& sitting) {
   words_->setText(wording ? QString::fromStdString(wording->text) : QString());
   beside_words_->setText(beside ? QString::fromStdString(beside->text) : QString());
   beside_words_->setVisible(beside != nullptr);
+  how_->setFont(sized(station_type(sitting.state().large).small));
+  how_->setText(std::visit(HowTo{}, sitting.question().kind));
+  how_->setVisible(!how_->text().isEmpty());
 }
 
 void QuestionView::show_answer(const Sitting& sitting) {

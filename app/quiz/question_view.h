@@ -65,7 +65,7 @@ class QuestionView : public QWidget {
 
   QuizRun& run_;
   QLabel *quiz_, *place_, *time_, *critical_;
-  QLabel *words_, *beside_words_;
+  QLabel *words_, *beside_words_, *how_;
   QScrollArea* scroll_;
   QVBoxLayout* body_;
   AnswerView* answer_ = nullptr;

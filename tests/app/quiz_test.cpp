@@ -66,6 +66,9 @@ void answer(QuizStation& station, bool wrong = false) {
       std::swap(rows[from], rows[from - 1]);
     }
   }
+  // They may have stood like that: picked up and put down again, that is what was meant.
+  if (std::holds_alternative<teach::Unanswered>(sitting.given()))
+    for (int i = 0; i < 2; ++i) press(station, Qt::Key_Space);
 }
 
 /// All of them, and handed in.
