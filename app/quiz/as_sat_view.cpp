@@ -63,7 +63,7 @@ bool AsSatView::open(const RecordId& record) {
 }
 
 void AsSatView::show_text() {
-  text_->show_attempt(*sat_, Shown::as_sat, language_->currentData().toString().toStdString(), 15);
+  text_->show_attempt(*sat_, HowMuch::as_sat, language_->currentData().toString().toStdString(), 15);
 }
 
 }  // namespace wm::app

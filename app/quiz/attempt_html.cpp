@@ -99,7 +99,7 @@ QString right_number(const teach::Question& question) {
 
 class Html {
  public:
-  Html(const SatAttempt& sat, Shown shown, const std::string& language, int size,
+  Html(const SatAttempt& sat, HowMuch shown, const std::string& language, int size,
        std::map<QString, QImage>& pictures)
       : sat_(sat), shown_(shown), language_(language), size_(size), pictures_(pictures) {}
 
@@ -124,7 +124,7 @@ class Html {
     if (!wording) return {};
     QString html = QString("<h3>%1. %2</h3>").arg(i + 1).arg(safe(wording->text));
     html += picture(i, question, answer.answer.given);
-    const QString choices = shown_ == Shown::as_sat
+    const QString choices = shown_ == HowMuch::as_sat
                                 ? Choices(question, *wording, sat_.paper[i], answer.answer.given).html()
                                 : QString();
     const bool open = std::holds_alternative<teach::Unanswered>(answer.answer.given);
@@ -132,11 +132,11 @@ class Html {
       html += line(QuizWords::tr("Answered: %1").arg(std::visit(GivenWords{*wording}, answer.answer.given)));
     else
       html += choices;
-    if (shown_ == Shown::as_sat)
+    if (shown_ == HowMuch::as_sat)
       if (const QString right = right_number(question); !right.isEmpty()) html += line(right);
     html += "<p><b>" + verdict(question, answer) + "</b></p>";
     if (!wording->reason.empty()) html += line(safe(wording->reason));
-    if (shown_ == Shown::as_sat)
+    if (shown_ == HowMuch::as_sat)
       html += "<p class=\"quiet\">" + QuizWords::tr("Seconds on it: %1").arg(answer.answer.seconds) + "</p>";
     return html + "<p>&nbsp;</p>";
   }
@@ -152,7 +152,7 @@ class Html {
   }
 
   const SatAttempt& sat_;
-  Shown shown_;
+  HowMuch shown_;
   std::string language_;
   int size_;
   std::map<QString, QImage>& pictures_;
@@ -160,7 +160,7 @@ class Html {
 
 }  // namespace
 
-QString attempt_html(const SatAttempt& sat, Shown shown, const std::string& language, int size,
+QString attempt_html(const SatAttempt& sat, HowMuch shown, const std::string& language, int size,
                      std::map<QString, QImage>& pictures) {
   return Html(sat, shown, language, size, pictures).html();
 }

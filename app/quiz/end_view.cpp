@@ -15,7 +15,7 @@ AttemptText::AttemptText(QWidget* parent) : QTextBrowser(parent) {
   setFrameShape(QFrame::NoFrame);
 }
 
-void AttemptText::show_attempt(const SatAttempt& sat, Shown shown, const std::string& language, int size) {
+void AttemptText::show_attempt(const SatAttempt& sat, HowMuch shown, const std::string& language, int size) {
   std::map<QString, QImage> pictures;
   const QString html = attempt_html(sat, shown, language, size, pictures);
   clear();
@@ -120,7 +120,7 @@ void EndView::show_end(const SatAttempt& sat, bool large, const QString& why) {
   result_->setText((why + ' ' + result(sat)).trimmed());
   standings_->setText(standings(sat).join('\n'));
   told_->clear();
-  text_->show_attempt(sat, Shown::afterwards, sat.attempt.language, type.small + 3);
+  text_->show_attempt(sat, HowMuch::afterwards, sat.attempt.language, type.small + 3);
   offer_one_on_ones(sat, type.small);
   done_->setFocus();
 }

@@ -13,7 +13,7 @@ class AttemptText : public QTextBrowser {
   Q_OBJECT
  public:
   explicit AttemptText(QWidget* parent = nullptr);
-  void show_attempt(const SatAttempt& sat, Shown shown, const std::string& language, int size);
+  void show_attempt(const SatAttempt& sat, HowMuch shown, const std::string& language, int size);
 };
 
 class EndView : public QWidget {

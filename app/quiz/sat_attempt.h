@@ -28,10 +28,10 @@ std::optional<SatAttempt> sat_attempt(const Session& session, const RecordId& re
 
 /// How much of it is shown: afterwards one's own answers with the reasons; as it was sat, all choices in the
 /// order in which they stood, and which were right.
-enum class Shown { afterwards, as_sat };
+enum class HowMuch { afterwards, as_sat };
 /// As HTML. `language`: one of the bank's; `size`: of the type, in pixels. Pictures are named picture-0,
 /// picture-1 …, and given to `pictures`.
-QString attempt_html(const SatAttempt& sat, Shown shown, const std::string& language, int size,
+QString attempt_html(const SatAttempt& sat, HowMuch shown, const std::string& language, int size,
                      std::map<QString, QImage>& pictures);
 /// "interpreter, large type"; empty: none.
 QString help_words(const std::vector<db::Help>& helps);
