@@ -1,15 +1,13 @@
 #include "db/demo.h"
 
-#include <QDir>
 #include <QFile>
 #include <nlohmann/json.hpp>
 #include <set>
 #include <string_view>
 
 #include "core/rulebook/json.h"
-#include "core/teach/bank_text.h"
 #include "core/time/text.h"
-#include "db/import/plan.h"
+#include "db/demo_quizzes.h"
 
 // A static library's resources are found only once they have been asked for by name, outside any namespace.
 static void add_demo_files() {
@@ -31,12 +29,13 @@ struct DemoFiles {
 };
 
 /// A file that the program carries: that it is missing is a mistake of the build, not of a user.
-QByteArray carried_in(const char* folder, const std::string& name) {
-  QFile file(QString(":/%1/%2").arg(folder, QString::fromStdString(name)));
+std::string carried_in(const std::string& folder, const std::string& name) {
+  QFile file(QString::fromStdString(":/" + folder + "/" + name));
   if (!file.open(QIODevice::ReadOnly)) qFatal("the program lacks its file %s", name.c_str());
-  return file.readAll();
+  return file.readAll().toStdString();
 }
-std::string carried(const std::string& name) { return carried_in("demo", name).toStdString(); }
+std::string carried(const std::string& name) { return carried_in("demo", name); }
+std::string carried_picture(const std::string& name) { return carried_in("quizzes", name); }
 
 DemoFiles read_files() {
   const auto json = nlohmann::json::parse(carried("shop.json"));
@@ -73,13 +72,19 @@ Work work_of(const std::string& word) {
   qFatal("the program's file issued.json has a \"%s\"", word.c_str());
 }
 
-/// Cards and lessons, each in a file of its own, as issued.json lists them.
+/// Cards, lessons and banks, each in a file of its own, as issued.json lists them; banks with their pictures.
 FilePlan plan_issued() {
   FilePlan plan;
   for (const auto& row : nlohmann::json::parse(carried("issued.json"))) {
-    Issued issued{work_of(row.at("work")),  row.at("name"),          row.at("revision"),
-                  row.value("changed", ""), carried(row.at("file")), {}};
-    const std::string id = row.at("work").get<std::string>() + "-" + issued.name;
+    Issued issued{work_of(row.at("work")),
+                  row.at("name"),
+                  row.at("revision"),
+                  row.value("changed", ""),
+                  carried_in(row.value("folder", "demo"), row.at("file")),
+                  {}};
+    if (issued.work == Work::bank) issued.enclosures = pictures_of(issued.text, carried_picture);
+    const std::string id = row.at("work").get<std::string>() + "-" + issued.name +
+                           (issued.revision == 1 ? "" : "-" + std::to_string(issued.revision));
     plan.commands.push_back({id,
                              {},
                              false,
@@ -87,44 +92,6 @@ FilePlan plan_issued() {
                              false,
                              {},
                              EnterShopFact{std::move(issued)}});
-    plan.lines.push_back(0);
-  }
-  return plan;
-}
-
-/// When `history` publishes that revision of the item; nothing where it does not.
-std::optional<Instant> published(const FilePlan& history, const std::string& item, int revision) {
-  for (const Command& command : history.commands) {
-    const auto* entered = std::get_if<EnterFact>(&command.action);
-    const auto* publish = entered ? std::get_if<Publish>(&entered->fact) : nullptr;
-    if (publish && publish->item == item && publish->revision == revision) return command.at;
-  }
-  return std::nullopt;
-}
-
-std::vector<Enclosure> pictures_of(const teach::Bank& bank) {
-  std::vector<Enclosure> pictures;
-  std::set<std::string> names;
-  for (const teach::Question& question : bank.questions)
-    if (!question.picture.empty() && names.insert(question.picture).second)
-      pictures.push_back(
-          {question.picture, carried_in("quizzes", question.picture).toBase64().toStdString()});
-  return pictures;
-}
-
-/// Each bank is issued as its revision is published: an earlier revision's text is not carried along.
-Expected<FilePlan> plan_banks(const FilePlan& history, Instant now) {
-  FilePlan plan;
-  for (const QString& name : QDir(":/quizzes").entryList({"*.txt"}, QDir::Files, QDir::Name)) {
-    const std::string text = carried_in("quizzes", name.toStdString()).toStdString();
-    const auto bank = teach::read_bank(text);
-    if (!bank) return tl::unexpected(bank.error().front());
-    Command command;
-    command.id = "bank-" + bank->name;
-    command.at = published(history, bank->name, bank->revision).value_or(now);
-    command.action =
-        EnterShopFact{Issued{Work::bank, bank->name, bank->revision, {}, text, pictures_of(*bank)}};
-    plan.commands.push_back(std::move(command));
     plan.lines.push_back(0);
   }
   return plan;
@@ -170,11 +137,9 @@ Expected<void> fill(Store& store, const DemoFiles& files) {
     if (!plan) return tl::unexpected(plan.error());
     plans.push_back(std::move(*plan));
   }
-  auto banks = plan_banks(plans.back(), files.now);
-  if (!banks) return tl::unexpected(banks.error());
+  if (auto sat = sit_quizzes(plans.back(), carried("attempts.jsonl"), ground); !sat) return sat;
   plans.push_back(plan_pins(plans.back(), files.pin, files.now));
   plans.push_back(plan_issued());
-  plans.push_back(std::move(*banks));
   const auto committed = import::run(plans, store);
   if (!committed) return tl::unexpected(committed.error());
   return {};

@@ -65,15 +65,17 @@ double badness(const LookAt& at) {
 
 }  // namespace
 
+bool worse(const LookAt& one, const LookAt& other) {
+  const Doubt x = one.reasons.front().doubt, y = other.reasons.front().doubt;
+  return x != y ? x < y : badness(one) > badness(other);
+}
+
 std::vector<LookAt> look_first(std::span<const QuestionFigures> questions, const Strictness& strictness) {
   std::vector<LookAt> all;
   for (const QuestionFigures& question : questions)
     if (auto reasons = reasons_of(question, strictness); !reasons.empty())
       all.push_back({question, std::move(reasons)});
-  std::stable_sort(all.begin(), all.end(), [](const LookAt& a, const LookAt& b) {
-    const Doubt x = a.reasons.front().doubt, y = b.reasons.front().doubt;
-    return x != y ? x < y : badness(a) > badness(b);
-  });
+  std::stable_sort(all.begin(), all.end(), worse);
   return all;
 }
 

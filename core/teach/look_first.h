@@ -41,7 +41,11 @@ struct Strictness {
   double easy = 0.95;      // a question that more have right than this can't tell much, and need not
 };
 
-/// The worst first: by the first reason, then by how far its figure is beyond chance.
+/// Whether one is to be looked at before the other: by the first reason, then by how far its figure is beyond
+/// chance.
+bool worse(const LookAt& one, const LookAt& other);
+
+/// The worst first.
 std::vector<LookAt> look_first(std::span<const QuestionFigures> questions, const Strictness& strictness = {});
 
 }  // namespace wm::teach
