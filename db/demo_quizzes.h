@@ -9,7 +9,8 @@ namespace wm::db {
 /// The content of a picture that the program carries.
 using CarriedPicture = std::string (*)(const std::string& name);
 
-/// The pictures that a bank's text names, out of `carried`; none where it is no bank, which the store refuses.
+/// The pictures that a bank's text names, out of `carried`; none where it is no bank, which the store
+/// refuses.
 std::vector<Enclosure> pictures_of(const std::string& bank, CarriedPicture carried);
 
 /// Puts an attempt in the place of every quiz of `history`, under the record's id: begun, and handed in when

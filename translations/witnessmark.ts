@@ -653,6 +653,14 @@
         <source>Backups</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Questions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Passes</name>
@@ -2920,6 +2928,402 @@
     </message>
 </context>
 <context>
+    <name>wm::app::BankChangeWords</name>
+    <message>
+        <source>New: %1.</source>
+        <comment>questions</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changed: %1.</source>
+        <comment>questions</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No longer asked: %1.</source>
+        <comment>questions</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another share passes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The time is another one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Papers are drawn otherwise.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is worded in other languages.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing has changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody&apos;s standing would change: nobody has to sit it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whoever has not sat it again by then falls back:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>And on %1 days more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::BankEditor</name>
+    <message>
+        <source>Line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Issue it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save as a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the banks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The bank&apos;s text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The question as a member sees it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what is new in it, in a sentence</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is new in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counts from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As it was issued</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is wrong with it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is wrong: %1</source>
+        <comment>a number</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A bank of this name has not been issued before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the cursor into a question, and it is shown here as a member sees it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is no day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type it as 2026-12-01, or leave it empty for now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Issued.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::BankFiles</name>
+    <message>
+        <source>Choose a file that can be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file has more than 16 MiB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a smaller one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a place where you may write and that is not full</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another picture of this name is there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the bank in a folder of its own</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::BankProblems</name>
+    <message>
+        <source>The picture %1 is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put it beside the file and open that again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revision %1 has been issued already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write a higher one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The question %1 has changed and keeps its revision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write revision: %1 under it, so that answers to the two are told apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::BanksPage</name>
+    <message>
+        <source>a quiz</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in force</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not published</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to come</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an earlier one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revisions: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Question banks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Question banks show which answers are right. They open for instructors and managers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No question bank has been issued yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None of that name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a bank&apos;s text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revision %1, issued on %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On a paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 questions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passes with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 % right, and no critical question wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 minutes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as long as it takes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Languages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What can be done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edit it into the next revision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look through it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save as a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is on a paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2, critical ones always</source>
+        <comment>questions of a topic: on a paper, in the bank</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is the text as it was left before, and not issued.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text (*.txt);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the bank as a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bank.txt</source>
+        <comment>a file&apos;s name</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bank saved as %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::Charts</name>
+    <message>
+        <source>below the pass mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the pass mark or above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many had how many right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>questions right, of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>attempts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>questions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to look at first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How hard each question is, and what it tells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>had it right, in %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what it tells</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>wm::app::CheckoutsPage</name>
     <message>
         <source>One-on-ones</source>
@@ -3655,6 +4059,312 @@
     </message>
 </context>
 <context>
+    <name>wm::app::FigureWords</name>
+    <message>
+        <source>nobody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one attempt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one question</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all alike</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drawn papers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other lengths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>two words that stand for a figure, why there is none</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no attempt.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it takes two at least.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is nothing beside it to compare it with.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>where nobody differs, nothing can be told apart.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this figure needs everybody to have been asked the same questions.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this figure needs papers of one length.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over 99 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under 1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <comment>a percentage</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3 %)</source>
+        <comment>a percentage, the interval it lies in</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choice %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The best members get this wrong more often than the weakest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The better somebody did on the rest of the paper, the more likely it was that they chose “%1”, which counts as wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fewer get this right than would by guessing: %1, where guessing gives %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strong and weak members get this right about alike.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody ever chose “%1”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See whether the key is right, and whether another choice is right as well.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See whether its words are understood, and whether the lesson says the answer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See whether it asks for what matters, and in plain words.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A wrong choice that tempts nobody could as well be left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right: %1 of %2, %3. With the rest of the paper: %4. With the whole paper: %5.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::FiguresPage</name>
+    <message>
+        <source>Figures of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>CSV</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figures show which answers are right. They open for instructors and managers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The figures are being worked out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To look at first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 attempts, %2 passed</source>
+        <comment>a number, a percentage</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No quiz has been sat at a station yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Attempts: %1, from %2 to %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out, since the answers have been erased: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No question bank has been issued yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the figures as CSV</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>figures.csv</source>
+        <comment>a file&apos;s name</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>CSV (*.csv)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the figures as a PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>figures.pdf</source>
+        <comment>a file&apos;s name</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figures saved as %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figures saved as %1. Pages: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figures sent to %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <comment>a quiz, a question, what is odd about it</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No performance has been scored by two assessors here, so there is nothing to compare: how far assessors agree beyond chance can be told once two of them score the same one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody has sat this quiz yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Attempts: %1. Passed: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out, since their revision can&apos;t be read: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Questions to look at first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something is wrong with these, as far as answers can tell. A question is looked at once it has %1 answers; of those with nothing wrong, about one in twenty comes up by chance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No question stands out. One is looked at once it has %1 answers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These tell little</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These have a choice that nobody takes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Assessors who differ</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every question</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the rest of the paper: from ℡ to 1; above 0 the strong have it right more often than the weak, as they should. Each revision of a question stands by itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::FiguresPaper</name>
+    <message>
+        <source>right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>how often, a percentage</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Questions to look at first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figures of the quizzes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As known on %1, %2. It shows which answers are right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ledger %1</source>
+        <comment>a code of letters and figures</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The printer did not take the figures.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See whether it is on, or save a PDF and print that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>wm::app::FirstLookWindow</name>
     <message>
         <source>%1 – Witnessmark</source>
@@ -3741,6 +4451,66 @@
     <name>wm::app::Form</name>
     <message>
         <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::Groups</name>
+    <message>
+        <source>Attempts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deviation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>KR-20</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>KR-21</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alpha</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standard error</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Attempts are counted, not persons. Passed: by the quiz&apos;s own pass mark, with Wilson&apos;s 95 % interval. Mean, deviation and standard error are in questions.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>KR-20, KR-21 and Cronbach&apos;s alpha tell how far another paper of the same kind would rank people alike: 1 is perfect, and at 0 or below scores differ no more than by luck. They need people who differ: where nearly everybody passes, they are low, and that is no fault of the quiz.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standard error: about how far a score lies from what the person would have on average over many such papers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revision %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In %1</source>
+        <comment>a language</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6141,6 +6911,72 @@
     <name>wm::app::Printed</name>
     <message>
         <source>The paper is out, but the journal does not say so.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::QuestionCard</name>
+    <message>
+        <source>right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2, %3</source>
+        <comment>a choice: how often, a percentage</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2, question %3</source>
+        <comment>a quiz, a topic, a question&apos;s id</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::QuestionPreview</name>
+    <message>
+        <source>Tick all that are right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put them in order; they are shown shuffled.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type a number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Point at a place in the picture.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the steps in the order in which they stand here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, within %2</source>
+        <comment>a number, its tolerance</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one place in the picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>any of %1 places in the picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture %1 is not here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right: %1</source>
+        <comment>what counts as the right answer</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Critical: whoever gets it wrong does not pass.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -3,9 +3,11 @@
 #include <QCoreApplication>
 
 #include "app/backups/backups_page.h"
+#include "app/banks/banks_page.h"
 #include "app/checkouts/checkouts_page.h"
 #include "app/desk/desk_page.h"
 #include "app/diary/diary_page.h"
+#include "app/figures/figures_page.h"
 #include "app/journal/journal_page.h"
 #include "app/lessons/lessons_page.h"
 #include "app/machines/machines_page.h"
@@ -29,6 +31,8 @@ const std::vector<PageEntry>& pages() {
       {"people", QT_TRANSLATE_NOOP("Pages", "People"), Qt::Key_F6, make<PeoplePage>},
       {"machines", QT_TRANSLATE_NOOP("Pages", "Machines"), Qt::Key_F7, make<MachinesPage>},
       {"lessons", QT_TRANSLATE_NOOP("Pages", "Lessons"), Qt::Key_F9, make<LessonsPage>},
+      {"banks", QT_TRANSLATE_NOOP("Pages", "Questions"), Qt::Key_F11, make<BanksPage>},
+      {"figures", QT_TRANSLATE_NOOP("Pages", "Figures"), Qt::SHIFT | Qt::Key_F9, make<FiguresPage>},
       {"rosters", QT_TRANSLATE_NOOP("Pages", "Rosters"), Qt::Key_F8, make<RostersPage>},
       {"journal", QT_TRANSLATE_NOOP("Pages", "Journal"), Qt::Key_F12, make<JournalPage>},
       {"backups", QT_TRANSLATE_NOOP("Pages", "Backups"), Qt::SHIFT | Qt::Key_F12, make<BackupsPage>},

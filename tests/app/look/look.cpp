@@ -7,14 +7,17 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QLineEdit>
+#include <QPlainTextEdit>
 #include <QSettings>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
 #include <cstdio>
 
+#include "app/figures/figures_page.h"
 #include "app/frame/main_window.h"
 #include "app/frame/pages.h"
+#include "app/lists/list_view.h"
 #include "app/passes/plan_view.h"
 #include "app/people/import_view.h"
 #include "app/quiz/station.h"
@@ -116,6 +119,14 @@ void remind_after(Session& session, int days) {
   QSignalSpy looked(&session.backups(), &Backups::changed);
   session.backups().set(settings);
   looked.wait();
+}
+
+/// Once they have been worked out.
+void go_to_figures(MainWindow& window) {
+  window.go(place("figures"));
+  auto* page = static_cast<FiguresPage*>(window.current());
+  QSignalSpy done(page, &FiguresPage::worked_out);
+  done.wait(20000);
 }
 
 std::vector<View> views(Session& session) {
@@ -256,9 +267,38 @@ std::vector<View> views(Session& session) {
       {"people-pin", [](MainWindow& w) { press(w, "people", "pin"); }},
       {"emergency", [](MainWindow& w) { w.go(place("emergency")); }},
       {"seat", [](MainWindow& w) { w.go(place("seat")); }},
+      {"figures-quiz",
+       [](MainWindow& w) {
+         go_to_figures(w);
+         w.current()->findChild<ListView*>("list")->choose("tier 2");
+       }},
+      {"banks-edit",
+       [](MainWindow& w) {
+         w.go(place("banks"));
+         w.current()->findChild<ListView*>("list")->choose("tier 3/1");
+         press(w, "edit");
+         auto* text = w.current()->findChild<QPlainTextEdit*>("bank_text");
+         text->find("hands-never-here");
+         text->centerCursor();
+       }},
+      {"banks-wrong",
+       [](MainWindow& w) {
+         w.go(place("banks"));
+         w.current()->findChild<ListView*>("list")->choose("tier 2/2");
+         press(w, "edit");
+         auto* text = w.current()->findChild<QPlainTextEdit*>("bank_text");
+         text->find("What does the riving knife do?");
+         text->insertPlainText("What is the riving knife for?");
+         text->find("kind: place");
+         text->insertPlainText("kind: plaice");
+         QTest::qWait(300);
+       }},
   };
   for (const PageEntry& entry : pages())
-    if (QString id = entry.id; id != "desk") all.push_back({id, [id](MainWindow& w) { w.go(place(id)); }});
+    if (QString id = entry.id; id == "figures")
+      all.push_back({id, go_to_figures});
+    else if (id != "desk")
+      all.push_back({id, [id](MainWindow& w) { w.go(place(id)); }});
   return all;
 }
 

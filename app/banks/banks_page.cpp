@@ -1,0 +1,199 @@
+#include "app/banks/banks_page.h"
+
+#include <QFileDialog>
+#include <QStackedWidget>
+
+#include "app/widgets/person_search.h"
+#include "app/words/words.h"
+
+namespace wm::app {
+namespace {
+
+QString row_id(const BankRevision& bank) {
+  return QString::fromStdString(bank.text.name) + '/' + QString::number(bank.text.revision);
+}
+
+}  // namespace
+
+BanksPage::BanksPage(Session& session, QWidget* parent)
+    : ListPage(session, tr("a quiz"),
+               {{tr("Name"), 0}, {tr("Revision"), 90}, {tr("Counts"), 190}, {tr("Questions"), 100}}, parent),
+      editor_(new BankEditor(session)),
+      drafts_(session.station()) {
+  views_->addWidget(editor_);
+  connect(list_, &ListView::opened, this, [this] { may_issue() ? edit() : look_through(); });
+  connect(editor_, &BankEditor::left, this, &BanksPage::back);
+  connect(editor_, &BankEditor::save_wanted, this, &BanksPage::ask_where);
+  connect(editor_, &BankEditor::typed, this, &BanksPage::keep_draft);
+  connect(editor_, &BankEditor::refused, this, &BanksPage::tell_problem);
+  connect(editor_, &BankEditor::issued, this, [this](const QString& sentence) {
+    drafts_.drop(edited_);
+    close_editor();
+    emit tell(sentence);
+  });
+}
+
+bool BanksPage::may_look() const {
+  return session().role() == db::Role::instructor || session().role() == db::Role::manager;
+}
+
+void BanksPage::refresh() {
+  banks_ = may_look() ? issued_banks(session()) : std::vector<BankRevision>();
+  if (views_->currentWidget() == editor_) {
+    editor_->look_again();  // keeps what was typed last
+    if (!may_look()) close_editor();
+  }
+  ListPage::refresh();
+}
+
+void BanksPage::open(const Place& place) {
+  back();
+  if (const BankRevision* bank = current_bank(banks_, place.target)) list_->choose(row_id(*bank));
+  search_->selectAll();
+}
+
+std::vector<ListRow> BanksPage::rows(const QString& typed) {
+  const TypedWords wanted(typed);
+  std::vector<ListRow> rows;
+  for (const BankRevision& bank : banks_) {
+    const QString label = item_label(bank.text.name);
+    if (!wanted.in(label)) continue;
+    const QString counts = bank.in_force                      ? tr("in force")
+                           : !bank.from                       ? tr("not published")
+                           : *bank.from > session().present() ? tr("to come")
+                                                              : tr("an earlier one");
+    rows.push_back(
+        {row_id(bank),
+         {{label, {}, bank.in_force},
+          {QString::number(bank.text.revision), {}},
+          {counts, bank.from ? tr("from %1").arg(short_day(*bank.from, session().zone())) : QString()},
+          {QString::number(bank.bank.questions.size()), {}}},
+         false});
+  }
+  count_->setText(may_look() ? tr("Revisions: %1").arg(rows.size()) : QString());
+  return rows;
+}
+
+const BankRevision* BanksPage::chosen_bank() const {
+  const QString id = list_->chosen();
+  const auto found =
+      std::ranges::find_if(banks_, [&](const BankRevision& bank) { return row_id(bank) == id; });
+  return found == banks_.end() ? nullptr : &*found;
+}
+
+void BanksPage::describe(const QString&) {
+  panel_->start();
+  const BankRevision* bank = chosen_bank();
+  if (!may_look()) {
+    panel_->heading(tr("Question banks"));
+    return panel_->paragraph(
+        tr("Question banks show which answers are right. They open for instructors and managers."));
+  }
+  if (bank)
+    describe_bank(*bank);
+  else
+    panel_->heading(banks_.empty() ? tr("No question bank has been issued yet") : tr("None of that name"));
+  if (may_issue()) {
+    panel_->section(tr("From a file"));
+    panel_->button(tr("Open a bank's text"), QKeySequence::Open, [this] { ask_for_file(); })
+        ->setObjectName("open_file");
+  }
+}
+
+void BanksPage::describe_bank(const BankRevision& issued) {
+  const teach::Bank& bank = issued.bank;
+  panel_->heading(item_label(bank.name));
+  panel_->quiet(tr("Revision %1, issued on %2.")
+                    .arg(QString::number(bank.revision), short_day(issued.issued, session().zone())));
+  if (!issued.text.changed.empty()) panel_->paragraph(QString::fromStdString(issued.text.changed));
+  panel_->line(tr("On a paper"), tr("%1 questions").arg(teach::questions_a_paper(bank)));
+  panel_->line(tr("Passes with"), tr("%1 % right, and no critical question wrong").arg(bank.pass_percent));
+  panel_->line(tr("Time"), bank.minutes ? tr("%1 minutes").arg(*bank.minutes) : tr("as long as it takes"));
+  QStringList languages;
+  for (const std::string& tag : bank.languages) languages << QString::fromStdString(tag);
+  panel_->line(tr("Languages"), languages.join(tr(", ")));
+  panel_->section(tr("What can be done"));
+  if (may_issue())
+    panel_->button(tr("Edit it into the next revision"), QKeySequence("Ctrl+Return"), [this] { edit(); })
+        ->setObjectName("edit");
+  panel_->button(tr("Look through it"), QKeySequence("Ctrl+L"), [this] { look_through(); })
+      ->setObjectName("look");
+  panel_->button(tr("Save as a file"), QKeySequence::Save, [this] { ask_where(); })->setObjectName("save");
+  panel_->section(tr("What is on a paper"));
+  for (const teach::Draw& draw : bank.draws)
+    panel_->line(QString::fromStdString(draw.topic),
+                 tr("%1 of %2, critical ones always", "questions of a topic: on a paper, in the bank")
+                     .arg(draw.count)
+                     .arg(std::ranges::count(bank.questions, draw.topic, &teach::Question::topic)));
+}
+
+void BanksPage::look_through() {
+  if (const BankRevision* bank = chosen_bank())
+    show_editor({bank->text.text, bank->text.enclosures}, false, {});
+}
+
+/// The text as it stands, under the next number.
+void BanksPage::edit() {
+  const BankRevision* bank = chosen_bank();
+  if (!bank) return;
+  const int next = highest_issued(banks_, bank->text.name) + 1;
+  show_editor({with_revision(bank->text.text, next), bank->text.enclosures}, true,
+              QString::fromStdString(bank->text.name));
+}
+
+void BanksPage::show_editor(const BankFile& file, bool may_issue, const QString& of) {
+  const auto left = may_issue ? drafts_.find(of) : std::nullopt;
+  edited_ = may_issue ? of : QString();
+  views_->setCurrentWidget(editor_);
+  editor_->open(file, may_issue, left);
+  editor_->take_cursor();
+  if (left) emit tell(tr("This is the text as it was left before, and not issued."));
+}
+
+void BanksPage::keep_draft(bool another) {
+  if (edited_.isEmpty()) return;
+  if (!another) return drafts_.drop(edited_);
+  if (const auto problem = drafts_.keep(edited_, editor_->file())) emit tell_problem(*problem);
+}
+
+/// Nothing of it is left for whoever comes next.
+void BanksPage::close_editor() {
+  edited_.clear();
+  editor_->open({}, false);
+  back();
+}
+
+void BanksPage::back() {
+  if (views_->currentWidget() == editor_) editor_->look_again();  // keeps what was typed last
+  views_->setCurrentIndex(0);
+  put_cursor_back();
+}
+
+void BanksPage::ask_for_file() {
+  const QString path =
+      QFileDialog::getOpenFileName(this, tr("Open a bank's text"), {}, tr("Text (*.txt);;All files (*)"));
+  if (!path.isEmpty()) open_file(path);
+}
+
+void BanksPage::open_file(const QString& path) {
+  const auto file = open_bank_file(path);
+  if (!file) return emit tell_problem(file.error());
+  show_editor(*file, may_issue(), path);
+}
+
+void BanksPage::ask_where() {
+  const QString path = QFileDialog::getSaveFileName(this, tr("Save the bank as a file"),
+                                                    tr("bank.txt", "a file's name"), tr("Text (*.txt)"));
+  if (!path.isEmpty()) save_file(path);
+}
+
+void BanksPage::save_file(const QString& path) {
+  const BankRevision* bank = chosen_bank();
+  const bool editing = views_->currentWidget() == editor_;
+  if (!editing && !bank) return;
+  const BankFile file = editing ? editor_->file() : BankFile{bank->text.text, bank->text.enclosures};
+  if (const auto saved = save_bank_file(file, path); !saved) return emit tell_problem(saved.error());
+  emit tell(tr("Bank saved as %1.").arg(path));
+}
+
+}  // namespace wm::app

@@ -1,0 +1,71 @@
+#include "app/banks/issued_banks.h"
+
+#include <algorithm>
+#include <map>
+
+#include "core/teach/bank_text.h"
+#include "db/journal/subject.h"
+
+namespace wm::app {
+namespace {
+
+using Published = std::map<std::pair<std::string, int>, Instant>;
+
+Published published_in(const Session& session) {
+  Published published;
+  for (const db::Entry& entry : session.store().entries()) {
+    const auto* publish = session.counts(entry) ? db::as<Publish>(entry.fact) : nullptr;
+    if (publish) published.try_emplace({publish->item, publish->revision}, entry.at);
+  }
+  return published;
+}
+
+/// As Lessons has it: the greatest that has begun.
+void mark_in_force(std::vector<BankRevision>& banks, Instant present) {
+  std::string done;
+  for (BankRevision& each : banks) {  // the newest of each name first
+    if (each.text.name == done || !each.from || *each.from > present) continue;
+    each.in_force = true;
+    done = each.text.name;
+  }
+}
+
+}  // namespace
+
+std::vector<BankRevision> issued_banks(const Session& session) {
+  const Published published = published_in(session);
+  std::vector<BankRevision> banks;
+  for (const db::Entry& entry : session.store().entries()) {
+    const auto* issued = session.counts(entry) ? db::as<db::Issued>(entry.fact) : nullptr;
+    if (!issued || issued->work != db::Work::bank) continue;
+    auto bank = teach::read_bank(issued->text);
+    if (!bank) continue;  // the store takes no other
+    const auto from = published.find({issued->name, issued->revision});
+    banks.push_back({entry.id, entry.at, *issued, std::move(*bank),
+                     from == published.end() ? std::nullopt : std::optional(from->second), false});
+  }
+  std::ranges::sort(banks, [](const BankRevision& a, const BankRevision& b) {
+    return a.text.name != b.text.name ? a.text.name < b.text.name : a.text.revision > b.text.revision;
+  });
+  mark_in_force(banks, session.present());
+  return banks;
+}
+
+const BankRevision* current_bank(const std::vector<BankRevision>& banks, const std::string& name) {
+  const BankRevision* newest = nullptr;
+  for (const BankRevision& each : banks) {
+    if (each.text.name != name) continue;
+    if (each.in_force) return &each;
+    if (!newest) newest = &each;
+  }
+  return newest;
+}
+
+int highest_issued(const std::vector<BankRevision>& banks, const std::string& name) {
+  int highest = 0;
+  for (const BankRevision& each : banks)
+    if (each.text.name == name) highest = std::max(highest, each.text.revision);
+  return highest;
+}
+
+}  // namespace wm::app

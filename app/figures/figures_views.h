@@ -1,0 +1,23 @@
+#pragma once
+// What stands on the right of the page Figures: the questions to look at first, or one quiz.
+#include <QWidget>
+#include <vector>
+
+#include "core/teach/bank_figures.h"
+
+namespace wm::app {
+
+/// Those that something is wrong with as cards, then those that tell little in a line each, then what is
+/// known of assessors.
+QWidget* look_first_view(const std::vector<teach::BankFigures>& banks);
+/// Its scores, its pictures, and each of its questions, those of the newest revision first.
+QWidget* bank_view(const teach::BankFigures& bank);
+
+/// Questions in the order in which they stand in the bank, the newest revisions first.
+std::vector<const teach::QuestionFigures*> in_order_of_bank(const teach::BankFigures& bank);
+/// What can be said of how far assessors agree.
+QString assessors_sentence();
+/// "220 attempts, 68 % (61 to 74 %) passed." and what was left out.
+QString attempts_sentence(const teach::BankFigures& bank);
+
+}  // namespace wm::app
