@@ -152,7 +152,7 @@ def main():
     parser = argparse.ArgumentParser()
     parser.add_argument("program")
     parser.add_argument("--seed", type=int, default=1)
-    parser.add_argument("--rules", type=int, default=2000)
+    parser.add_argument("--rules", type=int, default=500)
     parser.add_argument("--files", type=int, default=50)
     told = parser.parse_args()
     rules = judge_rules(told.program, told.seed, told.rules)
