@@ -243,7 +243,8 @@ using ShopFact = std::variant<RoleGiven, Join, Booking, Cancel, Attendance, Pres
                               RulebookIssued, Details, PinChosen, Erased, Signature, Close, Printed,
                               ClockConfirmed, Blanked, Issued, AttemptBegun, AttemptSat>;
 
-/// Whether a fact is never struck out: a strike-out itself, and what commands of their own make and undo.
+/// Whether a fact is never struck out: a strike-out itself, what was issued or printed, and what commands of
+/// their own make and undo.
 inline bool is_for_good(const ShopFact& fact) {
   return std::holds_alternative<StrikeOut>(fact) || std::holds_alternative<Details>(fact) ||
          std::holds_alternative<PinChosen>(fact) || std::holds_alternative<Erased>(fact) ||

@@ -163,6 +163,11 @@ Current& Store::current() {
 const Entry* Store::entry(const RecordId& id) const { return impl_->memory.find(id); }
 
 const std::vector<Entry>& Store::entries() const { return impl_->memory.entries(); }
+std::vector<const Entry*> Store::of_kind(std::string_view kind) const {
+  std::vector<const Entry*> found;
+  for (const std::size_t i : impl_->memory.of_kind(kind)) found.push_back(&impl_->memory.entries()[i]);
+  return found;
+}
 const std::vector<Person>& Store::people() const { return impl_->memory.people(); }
 const std::vector<Rulebook>& Store::rulebooks() const { return impl_->memory.rulebooks(); }
 

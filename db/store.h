@@ -124,6 +124,9 @@ class Store {
   Current& current();
   /// The journal, in order.
   const std::vector<Entry>& entries() const;
+  /// Those of a kind ("issued"), struck out or not, in order, found without looking through the others. Good
+  /// until the next commit or refresh.
+  std::vector<const Entry*> of_kind(std::string_view kind) const;
   const std::vector<Person>& people() const;
   const std::vector<Rulebook>& rulebooks() const;
   /// With `known`: their details as they were known then; nothing where they were not known yet.

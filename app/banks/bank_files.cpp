@@ -1,5 +1,7 @@
 #include "app/banks/bank_files.h"
 
+#include "app/lists/issued.h"
+
 #include <QCoreApplication>
 #include <QDir>
 #include <QFile>
@@ -44,10 +46,6 @@ bool is_plain_name(const std::string& name) {
   const QString words = QString::fromStdString(name);
   return !words.isEmpty() && QFileInfo(words).fileName() == words && words != "." && words != ".." &&
          !words.contains('\\') && !words.contains(':');
-}
-
-QByteArray bytes_of(const db::Enclosure& picture) {
-  return QByteArray::fromBase64(QByteArray::fromStdString(picture.base64));
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "app/lists/issued.h"
 #include "core/teach/bank_text.h"
 #include "db/journal/subject.h"
 
@@ -13,9 +14,9 @@ using Published = std::map<std::pair<std::string, int>, Instant>;
 
 Published published_in(const Session& session) {
   Published published;
-  for (const db::Entry& entry : session.store().entries()) {
-    const auto* publish = session.counts(entry) ? db::as<Publish>(entry.fact) : nullptr;
-    if (publish) published.try_emplace({publish->item, publish->revision}, entry.at);
+  for (const db::Entry* entry : session.store().of_kind("publish")) {
+    const auto* publish = session.counts(*entry) ? db::as<Publish>(entry->fact) : nullptr;
+    if (publish) published.try_emplace({publish->item, publish->revision}, entry->at);
   }
   return published;
 }
@@ -35,13 +36,11 @@ void mark_in_force(std::vector<BankRevision>& banks, Instant present) {
 std::vector<BankRevision> issued_banks(const Session& session) {
   const Published published = published_in(session);
   std::vector<BankRevision> banks;
-  for (const db::Entry& entry : session.store().entries()) {
-    const auto* issued = session.counts(entry) ? db::as<db::Issued>(entry.fact) : nullptr;
-    if (!issued || issued->work != db::Work::bank) continue;
-    auto bank = teach::read_bank(issued->text);
+  for (const IssuedRevision& one : all_issued(session, db::Work::bank)) {
+    auto bank = teach::read_bank(one.work->text);
     if (!bank) continue;  // the store takes no other
-    const auto from = published.find({issued->name, issued->revision});
-    banks.push_back({entry.id, entry.at, *issued, std::move(*bank),
+    const auto from = published.find({one.work->name, one.work->revision});
+    banks.push_back({one.record, one.at, *one.work, std::move(*bank),
                      from == published.end() ? std::nullopt : std::optional(from->second), false});
   }
   std::ranges::sort(banks, [](const BankRevision& a, const BankRevision& b) {

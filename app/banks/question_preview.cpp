@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/lists/issued.h"
 #include "app/theme/theme.h"
 #include "app/widgets/role_label.h"
 #include "app/words/listing.h"
@@ -18,7 +19,7 @@ constexpr int picture_side = 240;
 
 /// Drawn at the screen's own sharpness; a null picture where the bytes are none.
 QPixmap picture_of(const db::Enclosure& enclosure, qreal ratio) {
-  const QByteArray bytes = QByteArray::fromBase64(QByteArray::fromStdString(enclosure.base64));
+  const QByteArray bytes = bytes_of(enclosure);
   QPixmap drawn;
   if (QString::fromStdString(enclosure.name).endsWith(".svg", Qt::CaseInsensitive)) {
     QSvgRenderer svg(bytes);

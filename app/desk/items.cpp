@@ -35,6 +35,12 @@ struct Collect {
 
 }  // namespace
 
+Items items_of(const Gate& gate) {
+  Items items;
+  std::visit(Collect{items}, gate.need.need);
+  return items;
+}
+
 Items items_of(const Rulebook& rulebook) {
   Items items;
   const Collect collect{items};
@@ -48,11 +54,10 @@ Items items_of(const Rulebook& rulebook) {
 
 int published_revision(const Session& session, const std::string& item) {
   int greatest = 0;
-  for (const db::Entry& entry : session.store().entries()) {
-    const auto* fact = std::get_if<Fact>(&entry.fact);
-    const auto* publish = fact ? std::get_if<Publish>(fact) : nullptr;
-    if (publish && !entry.voided && publish->item == item && entry.at <= session.now())
-      greatest = std::max(greatest, publish->revision);
+  for (const db::Entry* entry : session.store().of_kind("publish")) {
+    const auto& publish = std::get<Publish>(std::get<Fact>(entry->fact));
+    if (!entry->voided && publish.item == item && entry->at <= session.now())
+      greatest = std::max(greatest, publish.revision);
   }
   return greatest;
 }

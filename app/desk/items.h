@@ -11,6 +11,8 @@ struct Items {
   std::set<std::string> documents, lessons, quizzes, checkouts;
 };
 Items items_of(const Rulebook& rulebook);
+/// What one gate asks for, in whichever of its parts.
+Items items_of(const Gate& gate);
 
 /// The greatest revision of the item published by now, 0 where there is none.
 int published_revision(const Session& session, const std::string& item);

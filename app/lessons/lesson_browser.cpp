@@ -5,6 +5,7 @@
 #include <QScrollBar>
 #include <QTextBlock>
 
+#include "app/lists/issued.h"
 #include "app/theme/theme.h"
 
 namespace wm::app {
@@ -56,9 +57,7 @@ LessonBrowser::LessonBrowser(QWidget* parent) : QTextBrowser(parent) {
 
 void LessonBrowser::set_enclosures(const std::vector<db::Enclosure>& enclosures) {
   files_.clear();
-  for (const db::Enclosure& each : enclosures)
-    files_[QString::fromStdString(each.name)] =
-        QByteArray::fromBase64(QByteArray::fromStdString(each.base64));
+  for (const db::Enclosure& each : enclosures) files_[QString::fromStdString(each.name)] = bytes_of(each);
 }
 
 void LessonBrowser::show_part(const QString& markdown, bool large) {

@@ -1,9 +1,9 @@
 #include "app/lessons/lesson_needs.h"
 
 #include <QCoreApplication>
-#include <algorithm>
 #include <map>
 
+#include "app/desk/items.h"
 #include "app/lists/effects.h"
 #include "app/words/days.h"
 #include "app/words/labels.h"
@@ -15,31 +15,10 @@ struct LessonNeeds {
   Q_DECLARE_TR_FUNCTIONS(LessonNeeds)
 };
 
-bool asks(const std::vector<Requirement>& list, const std::string& lesson);
-
-bool asks(const Requirement& requirement, const std::string& lesson) {
-  return std::visit(
-      [&](const auto& need) {
-        if constexpr (requires { need.lesson; })
-          return need.lesson == lesson;
-        else if constexpr (requires { need.given; })
-          return asks(need.given, lesson);
-        else if constexpr (requires { need.of; })
-          return asks(need.of, lesson);
-        else
-          return false;
-      },
-      requirement.need);
-}
-
-bool asks(const std::vector<Requirement>& list, const std::string& lesson) {
-  return std::ranges::any_of(list, [&](const Requirement& each) { return asks(each, lesson); });
-}
-
 void add(QStringList& out, const QString& what, const std::vector<Gate>& gates, const std::string& lesson) {
   const Gate* lowest = nullptr;
   for (const Gate& gate : gates)
-    if (asks(gate.need, lesson) && (!lowest || gate.guards < lowest->guards)) lowest = &gate;
+    if (items_of(gate).lessons.contains(lesson) && (!lowest || gate.guards < lowest->guards)) lowest = &gate;
   if (!lowest) return;
   out << (lowest->guards == Rung::supervised ? LessonNeeds::tr("%1, before working with a supervisor")
                                              : LessonNeeds::tr("%1, before working without a supervisor"))

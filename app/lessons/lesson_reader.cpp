@@ -12,6 +12,7 @@
 #include <algorithm>
 
 #include "app/lessons/lesson_file.h"
+#include "app/lists/issued.h"
 #include "app/theme/theme.h"
 #include "app/widgets/key_button.h"
 #include "app/widgets/role_label.h"
@@ -206,8 +207,7 @@ void LessonReader::open_link(const QString& name) {
 void LessonReader::open_pdf(const QString& name) {
   const auto found = std::ranges::find(enclosures_, name.toStdString(), &db::Enclosure::name);
   auto* bytes = new QBuffer(pdf_);
-  if (found != enclosures_.end())
-    bytes->setData(QByteArray::fromBase64(QByteArray::fromStdString(found->base64)));
+  if (found != enclosures_.end()) bytes->setData(bytes_of(*found));
   bytes->open(QBuffer::ReadOnly);
   pdf_->close();
   pdf_->load(bytes);

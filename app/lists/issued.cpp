@@ -5,32 +5,32 @@
 #include "db/journal/subject.h"
 
 namespace wm::app {
-namespace {
-
-template <class Take>
-void each_issued(const Session& session, db::Work work, Take take) {
-  for (const db::Entry& entry : session.store().entries()) {
-    const auto* issued = session.counts(entry) ? db::as<db::Issued>(entry.fact) : nullptr;
-    if (issued && issued->work == work) take(IssuedRevision{entry.id, entry.at, entry.entered_by, issued});
+std::vector<IssuedRevision> all_issued(const Session& session, db::Work work) {
+  std::vector<IssuedRevision> out;
+  for (const db::Entry* entry : session.store().of_kind("issued")) {
+    const auto* issued = db::as<db::Issued>(entry->fact);
+    if (session.counts(*entry) && issued->work == work)
+      out.push_back({entry->id, entry->at, entry->entered_by, issued});
   }
+  return out;
 }
 
-}  // namespace
-
 std::vector<IssuedRevision> revisions_of(const Session& session, db::Work work, const std::string& name) {
-  std::vector<IssuedRevision> out;
-  each_issued(session, work, [&](const IssuedRevision& one) {
-    if (one.work->name == name) out.push_back(one);
-  });
-  return out;
+  std::vector<IssuedRevision> all = all_issued(session, work);
+  std::erase_if(all, [&](const IssuedRevision& one) { return one.work->name != name; });
+  return all;
 }
 
 std::vector<IssuedRevision> latest_issued(const Session& session, db::Work work) {
   std::map<std::string, IssuedRevision> latest;
-  each_issued(session, work, [&](const IssuedRevision& one) { latest[one.work->name] = one; });
+  for (const IssuedRevision& one : all_issued(session, work)) latest[one.work->name] = one;
   std::vector<IssuedRevision> out;
   for (const auto& [name, one] : latest) out.push_back(one);
   return out;
+}
+
+QByteArray bytes_of(const db::Enclosure& enclosure) {
+  return QByteArray::fromBase64(QByteArray::fromStdString(enclosure.base64));
 }
 
 }  // namespace wm::app

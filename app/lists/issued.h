@@ -1,5 +1,6 @@
 #pragma once
 // What the shop teaches and tests by, revision by revision, as it was issued and as known.
+#include <QByteArray>
 #include <string>
 #include <vector>
 
@@ -14,9 +15,14 @@ struct IssuedRevision {
   const db::Issued* work = nullptr;  // good until something is entered
 };
 
+/// In order of their entry.
+std::vector<IssuedRevision> all_issued(const Session& session, db::Work work);
 /// Of one name, the latest last.
 std::vector<IssuedRevision> revisions_of(const Session& session, db::Work work, const std::string& name);
 /// The latest of each name, in order of names.
 std::vector<IssuedRevision> latest_issued(const Session& session, db::Work work);
+
+/// The file that an enclosure is.
+QByteArray bytes_of(const db::Enclosure& enclosure);
 
 }  // namespace wm::app

@@ -1,6 +1,7 @@
 #include "app/quiz/banks.h"
 
 #include "app/desk/items.h"
+#include "app/lists/issued.h"
 #include "core/teach/bank_text.h"
 #include "db/journal/subject.h"
 
@@ -10,9 +11,9 @@ namespace {
 /// The greatest revision up to `most` that has been issued; null where there is none.
 const db::Issued* latest_issued(const Session& session, const std::string& name, int most) {
   const db::Issued* found = nullptr;
-  for (const db::Entry& entry : session.store().entries()) {
-    const auto* issued = db::as<db::Issued>(entry.fact);
-    if (issued && issued->work == db::Work::bank && issued->name == name && issued->revision <= most &&
+  for (const db::Entry* entry : session.store().of_kind("issued")) {
+    const auto* issued = db::as<db::Issued>(entry->fact);
+    if (issued->work == db::Work::bank && issued->name == name && issued->revision <= most &&
         (!found || found->revision < issued->revision))
       found = issued;
   }
@@ -39,7 +40,7 @@ std::optional<IssuedBank> bank_in_force(const Session& session, const std::strin
 
 QByteArray picture_of(const db::Issued& issued, const std::string& name) {
   for (const db::Enclosure& enclosure : issued.enclosures)
-    if (enclosure.name == name) return QByteArray::fromBase64(QByteArray::fromStdString(enclosure.base64));
+    if (enclosure.name == name) return bytes_of(enclosure);
   return {};
 }
 

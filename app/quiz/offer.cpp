@@ -8,6 +8,7 @@
 #include "app/diary/bookings.h"
 #include "app/lists/answer_reader.h"
 #include "app/quiz/banks.h"
+#include "app/quiz/sat_attempt.h"
 #include "app/quiz/tr.h"
 #include "app/words/counted.h"
 #include "app/words/need_detail.h"
@@ -189,15 +190,12 @@ class Offers {
   /// that still lie on another computer would be lost.
   QString open_attempt(QuizOffer& made) const {
     const db::Entry* open = nullptr;
-    for (const db::Entry& entry : session_.store().entries()) {
-      if (const auto* sat = db::as<db::AttemptSat>(entry.fact); sat && open && sat->begun == open->id)
-        open = nullptr;
-      const auto* begun = db::as<db::AttemptBegun>(entry.fact);
-      if (begun && !entry.voided && begun->bank == made.quiz &&
-          session_.store().joined(begun->person) == person_)
-        open = &entry;
+    for (const db::Entry* entry : session_.store().of_kind("attempt_begun")) {
+      const auto* begun = db::as<db::AttemptBegun>(entry->fact);
+      if (!entry->voided && begun->bank == made.quiz && session_.store().joined(begun->person) == person_)
+        open = entry;
     }
-    if (open == nullptr) return {};
+    if (open == nullptr || handed_in(session_, open->id)) return {};
     const auto* begun = db::as<db::AttemptBegun>(open->fact);
     const auto bank = issued_bank(session_, begun->bank, begun->revision);
     const bool lasts =

@@ -18,9 +18,9 @@ QString offers_path(const Session& session) {
 }
 
 bool begun_since(const Session& session, const OfferedQuiz& offered) {
-  for (const db::Entry& entry : session.store().entries()) {
-    const auto* begun = db::as<db::AttemptBegun>(entry.fact);
-    if (begun && entry.at >= offered.at && begun->bank == offered.quiz && begun->person == offered.person)
+  for (const db::Entry* entry : session.store().of_kind("attempt_begun")) {
+    const auto* begun = db::as<db::AttemptBegun>(entry->fact);
+    if (entry->at >= offered.at && begun->bank == offered.quiz && begun->person == offered.person)
       return true;
   }
   return false;

@@ -41,7 +41,7 @@ std::optional<Problem> QuizRun::go_on() {
 std::optional<Problem> QuizRun::go_on_with(const SittingState& state) {
   waiting_.reset();
   // Handed in, and the program ended before its file was gone.
-  if (answers_to(state.begun)) {
+  if (handed_in(session_, state.begun)) {
     forget();
     return std::nullopt;
   }
@@ -80,19 +80,13 @@ void QuizRun::second() {
   if (sitting_ && sitting_->over() && seconds_over_++ % try_again == 0) emit time_over();
 }
 
-const db::Entry* QuizRun::answers_to(const RecordId& begun) const {
-  for (const db::Entry& entry : session_.store().entries())
-    if (const auto* sat = db::as<db::AttemptSat>(entry.fact); sat && sat->begun == begun) return &entry;
-  return nullptr;
-}
-
 /// A seed that nobody can foretell, from which on the first with another paper than the person's last one is
 /// taken.
 Expected<std::uint64_t> QuizRun::seed_for(const PersonId& person, const teach::Bank& bank) const {
   std::vector<std::string> previous;
-  for (const db::Entry& entry : session_.store().entries()) {
-    const auto* begun = db::as<db::AttemptBegun>(entry.fact);
-    if (!begun || begun->bank != bank.name || session_.store().joined(begun->person) != person) continue;
+  for (const db::Entry* entry : session_.store().of_kind("attempt_begun")) {
+    const auto* begun = db::as<db::AttemptBegun>(entry->fact);
+    if (begun->bank != bank.name || session_.store().joined(begun->person) != person) continue;
     const auto issued = issued_bank(session_, begun->bank, begun->revision);
     const auto paper = issued ? teach::draw_paper(issued->bank, begun->seed) : tl::unexpected(Problem{});
     if (paper) previous = teach::ids_of(issued->bank, *paper);
@@ -175,7 +169,7 @@ Expected<RecordId> QuizRun::hand_in() {
   change([](Sitting&) {});
   const SittingState& state = sitting_->state();
   // Where a failing disk kept it after all, it is not handed in twice.
-  if (const db::Entry* done = answers_to(state.begun)) {
+  if (const db::Entry* done = handed_in(session_, state.begun)) {
     const RecordId id = done->id;
     forget();
     return id;

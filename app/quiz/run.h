@@ -69,7 +69,6 @@ class QuizRun : public QObject {
   std::optional<Problem> go_on_with(const SittingState& state);
   Expected<SittingState> begun_anew(const QuizWish& wish, const PersonId& person);
   Expected<std::uint64_t> seed_for(const PersonId& person, const teach::Bank& bank) const;
-  const db::Entry* answers_to(const RecordId& begun) const;
 
   Session& session_;
   ReadClock clock_;

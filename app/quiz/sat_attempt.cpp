@@ -3,18 +3,13 @@
 #include "db/journal/subject.h"
 
 namespace wm::app {
-namespace {
-
-/// The record of the answers that `record` leads to.
 const db::Entry* handed_in(const Session& session, const RecordId& record) {
-  for (const db::Entry& entry : session.store().entries()) {
-    const auto* sat = db::as<db::AttemptSat>(entry.fact);
-    if (sat && (entry.id == record || sat->begun == record || sat->quiz == record)) return &entry;
+  for (const db::Entry* entry : session.store().of_kind("attempt_sat")) {
+    const auto* sat = db::as<db::AttemptSat>(entry->fact);
+    if (entry->id == record || sat->begun == record || sat->quiz == record) return entry;
   }
   return nullptr;
 }
-
-}  // namespace
 
 std::optional<SatAttempt> sat_attempt(const Session& session, const RecordId& record) {
   const db::Entry* entry = handed_in(session, record);

@@ -22,7 +22,10 @@ struct SatAttempt {
   std::vector<db::Help> helps;
 };
 
-/// `record`: where the attempt was begun, what it came to, or its answers. Nothing for any other record, one
+/// The record of an attempt's answers, by itself, by where the attempt was begun or by what it came to; null
+/// where there is none. Good until the next commit.
+const db::Entry* handed_in(const Session& session, const RecordId& record);
+/// `record` as above. Nothing for any other record, one
 /// that was never handed in, and one whose answers have been erased.
 std::optional<SatAttempt> sat_attempt(const Session& session, const RecordId& record);
 

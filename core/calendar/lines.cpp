@@ -20,20 +20,13 @@ bool part_of_name(char c) {
 }
 
 bool can_be_shown(const ContentLine& line, Mistakes& mistakes) {
-  for (std::string_view rest = line.text; !rest.empty();) {
-    char32_t code = 0;
-    const std::size_t size = character(rest, code);
-    if (size == 0) {
-      mistakes.add(line.number, "Some of this line is not UTF-8.", "Save the calendar as UTF-8.");
-      return false;
-    }
-    if (is_control(code)) {
-      mistakes.add(line.number, "There is a character here that no calendar may have.", "Take it out.");
-      return false;
-    }
-    rest.remove_prefix(size);
-  }
-  return true;
+  const Flaw flaw = flaw_in(line.text);
+  if (flaw == Flaw::none) return true;
+  if (flaw == Flaw::not_utf8)
+    mistakes.add(line.number, "Some of this line is not UTF-8.", "Save the calendar as UTF-8.");
+  else
+    mistakes.add(line.number, "There is a character here that no calendar may have.", "Take it out.");
+  return false;
 }
 
 /// Takes the next content line off the text; lines that begin with a blank go on with the one before.

@@ -14,20 +14,13 @@ bool can_be_shown(const Line& line, Mistakes& mistakes) {
     mistakes.add(line.number, "This line has more than 8,000 bytes.", "Break it; an indented line goes on.");
     return false;
   }
-  for (std::string_view rest = line.text; !rest.empty();) {
-    char32_t code = 0;
-    const std::size_t size = character(rest, code);
-    if (size == 0) {
-      mistakes.add(line.number, "Some of this line is not UTF-8.", "Save the file as UTF-8.");
-      return false;
-    }
-    if (is_control(code)) {
-      mistakes.add(line.number, "There is a character here that can't be shown.", "Take it out.");
-      return false;
-    }
-    rest.remove_prefix(size);
-  }
-  return true;
+  const Flaw flaw = flaw_in(line.text);
+  if (flaw == Flaw::none) return true;
+  if (flaw == Flaw::not_utf8)
+    mistakes.add(line.number, "Some of this line is not UTF-8.", "Save the file as UTF-8.");
+  else
+    mistakes.add(line.number, "There is a character here that can't be shown.", "Take it out.");
+  return false;
 }
 
 std::string_view without_end(std::string_view line) {

@@ -19,4 +19,15 @@ bool is_control(char32_t code) {
   return (code < 0x20 && code != '\t') || (code >= 0x7F && code < 0xA0) || code == 0x2028 || code == 0x2029;
 }
 
+Flaw flaw_in(std::string_view text) {
+  while (!text.empty()) {
+    char32_t code = 0;
+    const std::size_t size = character(text, code);
+    if (size == 0) return Flaw::not_utf8;
+    if (is_control(code)) return Flaw::control;
+    text.remove_prefix(size);
+  }
+  return Flaw::none;
+}
+
 }  // namespace wm

@@ -65,20 +65,6 @@ Expected<void> check_text(const Case& c, const Issued& issued) {
   return {};
 }
 
-/// The revision of a work, as it was issued; null where it was not.
-const Issued* issued(const Memory& memory, Work work, const std::string& name, int revision) {
-  for (const std::size_t i : memory.of_kind("issued")) {
-    const auto* one = as<Issued>(memory.entries()[i].fact);
-    if (one->work == work && one->name == name && one->revision == revision) return one;
-  }
-  return nullptr;
-}
-
-tl::unexpected<Problem> no_bank(const std::string& bank, int revision) {
-  return refuse("bank", "Revision " + std::to_string(revision) + " of '" + bank + "' has not been issued.",
-                "Choose a bank that has been issued.");
-}
-
 }  // namespace
 
 Expected<void> check_issued(const Case& c, const Issued& f) {
@@ -99,14 +85,13 @@ Expected<void> check_issued(const Case& c, const Issued& f) {
 }
 
 Expected<void> check_attempt_begun(const Case& c, const AttemptBegun& f) {
-  const Issued* text = issued(c.memory, Work::bank, f.bank, f.revision);
-  if (text == nullptr) return no_bank(f.bank, f.revision);
-  const auto bank = teach::read_bank(text->text);
-  if (!bank) return tl::make_unexpected(bank.error().front());
-  if (std::find(bank->languages.begin(), bank->languages.end(), f.language) == bank->languages.end())
+  const auto bank = c.memory.bank(f.bank, f.revision);
+  if (!bank) return tl::make_unexpected(bank.error());
+  const auto& languages = (*bank)->languages;
+  if (std::find(languages.begin(), languages.end(), f.language) == languages.end())
     return refuse("language", "The bank '" + f.bank + "' is not worded in '" + f.language + "'.",
                   "Choose one of its languages.");
-  return teach::draw_paper(*bank, f.seed).map([](const teach::Paper&) {});
+  return teach::draw_paper(**bank, f.seed).map([](const teach::Paper&) {});
 }
 
 Expected<Quiz> marked(const Case& c, const HandIn& a) {
@@ -121,11 +106,9 @@ Expected<Quiz> marked(const Case& c, const HandIn& a) {
       attempt->language != begun->language)
     return refuse("attempt", "These answers are to another paper than the one that was begun.",
                   "Hand in the answers to that paper.");
-  const Issued* text = issued(c.memory, Work::bank, begun->bank, begun->revision);
-  if (text == nullptr) return no_bank(begun->bank, begun->revision);
-  const auto bank = teach::read_bank(text->text);
-  if (!bank) return tl::make_unexpected(bank.error().front());
-  return teach::mark_attempt(*bank, *attempt).map([&](const teach::Marking& m) {
+  const auto bank = c.memory.bank(begun->bank, begun->revision);
+  if (!bank) return tl::make_unexpected(bank.error());
+  return teach::mark_attempt(**bank, *attempt).map([&](const teach::Marking& m) {
     return Quiz{begun->person, begun->bank, begun->revision, m.correct, m.total, m.critical_missed};
   });
 }

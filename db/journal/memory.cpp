@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/teach/bank_text.h"
+#include "db/refuse.h"
+
 namespace wm::db {
 
 void Memory::begin_commit(const Entry& entry, const PersonId& person) {
@@ -174,6 +177,19 @@ const Memory::Positions& Memory::of_kind(std::string_view kind) const {
   static const Positions none;
   const auto found = kinds_.find(kind);
   return found == kinds_.end() ? none : found->second;
+}
+
+Expected<const teach::Bank*> Memory::bank(const std::string& name, int revision) const {
+  if (const auto read = banks_.find({name, revision}); read != banks_.end()) return &read->second;
+  for (const std::size_t i : of_kind("issued")) {
+    const auto* issued = as<Issued>(entries_[i].fact);
+    if (issued->work != Work::bank || issued->name != name || issued->revision != revision) continue;
+    auto bank = teach::read_bank(issued->text);
+    if (!bank) return tl::make_unexpected(bank.error().front());
+    return &banks_.emplace(std::pair(name, revision), std::move(*bank)).first->second;
+  }
+  return refuse("bank", "Revision " + std::to_string(revision) + " of '" + name + "' has not been issued.",
+                "Choose a bank that has been issued.");
 }
 
 std::string Memory::class_of_machine(const MachineId& id) const {

@@ -5,6 +5,7 @@
 #include <unordered_map>
 #include <vector>
 
+#include "core/teach/bank.h"
 #include "core/time/zone.h"
 #include "db/journal/subject.h"
 #include "db/store.h"
@@ -86,6 +87,8 @@ class Memory {
   const Positions& lockouts_of(const MachineId& id) const { return at(lockouts_, id); }
   /// The class of a machine as added last; empty where there is no such machine.
   std::string class_of_machine(const MachineId& id) const;
+  /// A question bank, by its text as it was issued in that revision; read once. Refuses what was not issued.
+  Expected<const teach::Bank*> bank(const std::string& name, int revision) const;
   /// Whether any rulebook has it as a target or a class.
   bool target_known(const TargetName& target) const;
   bool tier_known(int tier) const;
@@ -138,6 +141,7 @@ class Memory {
   std::unordered_map<RecordId, std::size_t> entry_at_;
   std::unordered_map<std::string, Positions> references_, sessions_, publications_, lockouts_, machines_;
   std::map<std::string, Positions, std::less<>> kinds_;
+  mutable std::map<std::pair<std::string, int>, teach::Bank> banks_;  // those that were asked for
 };
 
 }  // namespace wm::db

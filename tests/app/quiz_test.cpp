@@ -152,6 +152,14 @@ class QuizTest : public QObject {
       if (const T* fact = db::as<T>(entry.fact)) out.push_back(*fact);
     return out;
   }
+  static void show_lucja(MainWindow& desk) {
+    Place at_desk;
+    at_desk.page = "desk";
+    at_desk.person = "lucja";
+    at_desk.target = "jointer-planer/jointing";
+    desk.go(at_desk);
+    desk.show();
+  }
   /// Whole sentences of somebody's start page, for the quiz.
   QString not_now(const char* person) {
     const auto offer = quiz_offer(session(), person, "cutters");
@@ -176,12 +184,7 @@ class QuizTest : public QObject {
   void a_whole_quiz_by_keyboard_changes_the_standing_and_asks_for_the_one_on_one() {
     lucja_is_ready();
     MainWindow desk(session());
-    Place at_desk;
-    at_desk.page = "desk";
-    at_desk.person = "lucja";
-    at_desk.target = "jointer-planer/jointing";
-    desk.go(at_desk);
-    desk.show();
+    show_lucja(desk);
     const auto needs = [&desk] { return desk.findChild<QLabel*>("next_step")->text(); };
     QVERIFY2(needs().contains("quiz"), qPrintable(needs()));
     open();
@@ -220,12 +223,7 @@ class QuizTest : public QObject {
     };
     QVERIFY(rung() == Rung::supervised);
     MainWindow desk(session());
-    Place at_desk;
-    at_desk.page = "desk";
-    at_desk.person = "lucja";
-    at_desk.target = "jointer-planer/jointing";
-    desk.go(at_desk);
-    desk.show();
+    show_lucja(desk);
     open();
     identify(*station_, "0413");
     key(Qt::Key_Return);
