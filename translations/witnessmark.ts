@@ -2613,6 +2613,11 @@
         <source>%1 Measured: %2.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>import</source>
+        <comment>who entered it</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::AnswerPanel</name>
@@ -4764,10 +4769,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>import</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Every kind</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5701,10 +5702,6 @@
     </message>
     <message>
         <source>Revision %1, issued %2 by %3. %4</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>import</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6705,10 +6702,6 @@
     </message>
     <message>
         <source>Record %1, entered %2 by %3.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>import</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -128,7 +128,7 @@ void JournalPage::read_lines() {
 JournalPage::Line JournalPage::line_of(const db::Entry& entry) const {
   Line line{record_sentence(entry, reader_),
             record_kind(entry),
-            entry.entered_by.empty() ? tr("import") : reader_.name_of(entry.entered_by),
+            reader_.entered_by(entry.entered_by),
             {},
             people_in(entry, reader_)};
   const QString note = is_pause(entry) ? QString() : words(entry.note);
@@ -213,8 +213,7 @@ QString JournalPage::struck_words(const db::Entry& entry) const {
   const db::Entry* by = found == struck_by_.end() ? nullptr : reader_.record_of(found->second);
   if (!by) return tr("struck out on %1").arg(short_day(*entry.voided, session().zone()));
   return tr("struck out on %1 by %2: %3")
-      .arg(short_day(*entry.voided, session().zone()),
-           by->entered_by.empty() ? tr("import") : reader_.name_of(by->entered_by),
+      .arg(short_day(*entry.voided, session().zone()), reader_.entered_by(by->entered_by),
            said_words(as<db::StrikeOut>(*by)->reason));
 }
 

@@ -43,7 +43,7 @@ void MachinesPage::open(const Place& place) {
 QString MachinesPage::lock_summary(const LockState& lock) const {
   return tr("tag %1, put on by %2, key with %3")
       .arg(lock.tag.tag.empty() ? tr("without a number") : words(lock.tag.tag),
-           reader_.name_of(lock.put_on_by), reader_.name_of(lock.tag.key_holder));
+           reader_.entered_by(lock.put_on_by), reader_.name_of(lock.tag.key_holder));
 }
 
 ListRow MachinesPage::row(const UnitState& unit) const {
@@ -108,7 +108,7 @@ void MachinesPage::describe_lock(const LockState& lock, bool first) {
   panel_->line(tr("Tag"), words(lock.tag.tag));
   panel_->line(tr("Why"), said_words(lock.tag.reason));
   panel_->line(tr("Put on by"),
-               tr("%1, %2").arg(reader_.name_of(lock.put_on_by), short_day(lock.at, session().zone())));
+               tr("%1, %2").arg(reader_.entered_by(lock.put_on_by), short_day(lock.at, session().zone())));
   panel_->line(tr("Padlock"), words(lock.tag.padlock));
   panel_->line(tr("Key with"), reader_.name_of(lock.tag.key_holder));
   for (const Reach& reach : lock.reached)
@@ -155,7 +155,7 @@ void MachinesPage::cards(const UnitState& unit) {
       for (const auto& [name, value] : card_lines(card->card)) panel_->line(name, value);
       panel_->quiet(tr("Revision %1, issued %2 by %3. %4")
                         .arg(QString::number(card->revision), short_day(card->at, session().zone()),
-                             card->by.empty() ? tr("import") : reader_.name_of(card->by), card->changed)
+                             reader_.entered_by(card->by), card->changed)
                         .trimmed());
       panel_->quiet(card_caution());
     }

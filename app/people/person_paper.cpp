@@ -129,10 +129,9 @@ class Sheet {
 
   void record(const db::Entry& entry) {
     const Zone& zone = session_.zone();
-    QStringList quiet{
-        PersonPaper::tr("Record %1, entered %2 by %3.")
-            .arg(QString::number(entry.order), short_day(entry.recorded, zone),
-                 entry.entered_by.empty() ? PersonPaper::tr("import") : records_.name_of(entry.entered_by))};
+    QStringList quiet{PersonPaper::tr("Record %1, entered %2 by %3.")
+                          .arg(QString::number(entry.order), short_day(entry.recorded, zone),
+                               records_.entered_by(entry.entered_by))};
     if (entry.from_paper) quiet << PersonPaper::tr("From a paper.");
     if (!entry.second.empty())
       quiet << PersonPaper::tr("Vouched for by %1.").arg(records_.name_of(entry.second));

@@ -354,6 +354,10 @@ auto visit_fact(const db::Entry& entry, Visitor visitor) {
 
 }  // namespace
 
+QString RecordReader::entered_by(const PersonId& id) const {
+  return id.empty() ? Words::tr("import", "who entered it") : name_of(id);
+}
+
 QString said_words(const std::string& text) {
   return text.empty() ? Words::tr("text erased") : QString::fromStdString(text);
 }

@@ -16,6 +16,9 @@ struct RecordReader {
   std::function<QString(const MachineId&)> machine_of;
   std::function<const db::Entry*(const RecordId&)> record_of;
   Zone zone = Zone::utc();
+
+  /// Who entered something: a name, or that it came with the import that made the shop.
+  QString entered_by(const PersonId& id) const;
 };
 
 /// "Kim Aoki passed the check-out on the bandsaw; assessed by Mara Devlin." No birth date, no reason of a

@@ -32,6 +32,12 @@ void put_out(Page& page, const QString& unit) {
 class MachinesTest : public QObject {
   Q_OBJECT
  private slots:
+  void a_lock_that_came_with_the_import_says_so() {
+    const RecordReader reader{[](const PersonId& id) { return QString::fromStdString(id); }, {}, {}};
+    QCOMPARE(reader.entered_by("dee"), "dee");
+    QCOMPARE(reader.entered_by({}), "import");
+  }
+
   void a_machine_goes_out_of_service_with_its_tag_and_who_holds_the_key() {
     Shown<MachinesPage> shop("dee");
     QCOMPARE(QApplication::focusWidget()->objectName(), QString("search"));
