@@ -8,6 +8,7 @@
 #include "core/rulebook/json.h"
 #include "core/time/text.h"
 #include "db/demo_quizzes.h"
+#include "db/journal/shop_fact_json.h"
 
 // A static library's resources are found only once they have been asked for by name, outside any namespace.
 static void add_demo_files() {
