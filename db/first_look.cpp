@@ -1,12 +1,13 @@
 #include "db/first_look.h"
 
+#include <algorithm>
 #include <map>
 #include <set>
 
+#include "db/journal/closure.h"
 #include "db/journal/known_shop.h"
 #include "db/journal/memory.h"
 #include "db/journal/rows.h"
-#include "db/journal/some_rows.h"
 #include "db/journal/subject.h"
 #include "db/refuse.h"
 #include "db/sql/file.h"
@@ -29,18 +30,15 @@ struct FirstLook::Impl {
   Zone zone;
   Store::Clock clock;
   Proved proved;
-  std::map<std::int64_t, LeafContent> contents;  // by order
-  std::set<PersonId> persons;                    // whose records are among them
+  std::int64_t last = 0;              // the order of the last record that is known
+  std::vector<LeafContent> contents;  // by order, each once
+  std::set<PersonId> persons;         // whose records are among them
   std::vector<Person> people;
   std::map<PersonId, PersonId> roots;                 // whom each one's records count for
   std::map<PersonId, std::vector<PersonId>> aliases;  // and the other way round
   std::unique_ptr<Memory> memory;
   std::unique_ptr<Decider> decider;
 
-  void take(LeafContent content) {
-    const std::int64_t order = content.entry.order;
-    contents.emplace(order, std::move(content));
-  }
   const PersonId& joined(const PersonId& person) const {
     const auto found = roots.find(person);
     return found == roots.end() ? person : found->second;
@@ -55,7 +53,11 @@ Expected<void> FirstLook::Impl::read_shop() {
   auto ages = read_proved(*connection);
   if (!ages) return tl::make_unexpected(ages.error());
   proved = std::move(*ages);
-  auto done = read_shop_wide(*connection, proved, [this](LeafContent content) { take(std::move(content)); });
+  const auto newest = connection->value("SELECT coalesce(max(ord), 0) FROM records");
+  if (!newest) return tl::make_unexpected(newest.error());
+  last = newest->toLongLong();
+  auto done = read_shop_wide(*connection, proved, last,
+                             [this](LeafContent content) { contents.push_back(std::move(content)); });
   if (!done) return done;
   const Memory known = in_memory();
   people = known.people();
@@ -68,27 +70,28 @@ Expected<void> FirstLook::Impl::read_shop() {
 }
 
 Expected<void> FirstLook::Impl::read(const PersonId& person) {
-  std::vector<PersonId> next = {joined(person)};
-  while (!next.empty()) {
-    const PersonId root = next.back();
-    next.pop_back();
-    if (!persons.insert(root).second) continue;
+  const auto witness_of = [this](const LeafContent& content) { return joined(witness(content.entry.fact)); };
+  const auto ids_of = [this](const PersonId& root) {
     const auto all = aliases.find(root);
-    for (const PersonId& alias : all == aliases.end() ? std::vector{root} : all->second) {
-      auto done = read_person(*connection, alias, proved, [&](LeafContent content) {
-        if (const PersonId other = witness(content.entry.fact); !other.empty()) next.push_back(joined(other));
-        take(std::move(content));
-      });
-      if (!done) return done;
-    }
-  }
+    return all == aliases.end() ? std::vector{root} : all->second;
+  };
+  std::set<PersonId> reached = persons;
+  auto read = Closure(connection->path(), proved, last, witness_of, ids_of).read(joined(person), reached);
+  if (!read) return tl::make_unexpected(read.error());
+  persons = std::move(reached);
+  std::move(read->begin(), read->end(), std::back_inserter(contents));
+  const auto order = [](const LeafContent& content) { return content.entry.order; };
+  std::ranges::sort(contents, {}, order);
+  // What is about the whole shop may be about a person too.
+  const auto twice = std::ranges::unique(contents, {}, order);
+  contents.erase(twice.begin(), twice.end());
   return {};
 }
 
 /// As read_new fills it, without what ends or adds to a record that was not read.
 Memory FirstLook::Impl::in_memory() const {
   Memory known;
-  for (const auto& [order, content] : contents) {
+  for (const LeafContent& content : contents) {
     const RecordId other = subject_of(content.entry.fact).refers_to;
     const bool needs_other = content.kind == "reinstate" || content.kind == "dismiss" ||
                              content.kind == "release" || content.kind == "restriction";
@@ -115,8 +118,19 @@ Expected<FirstLook> FirstLook::open(const std::string& path, Store::Clock clock)
   if (!details) return tl::make_unexpected(details.error());
   const auto zone = zone_of(*details);
   if (!zone) return tl::make_unexpected(zone.error());
-  auto impl = std::make_unique<Impl>(Impl{
-      std::move(*connection), std::move(*details), *zone, std::move(clock), {}, {}, {}, {}, {}, {}, {}, {}});
+  auto impl = std::make_unique<Impl>(Impl{std::move(*connection),
+                                          std::move(*details),
+                                          *zone,
+                                          std::move(clock),
+                                          {},
+                                          {},
+                                          {},
+                                          {},
+                                          {},
+                                          {},
+                                          {},
+                                          {},
+                                          {}});
   return impl->read_shop().map([&] { return FirstLook(std::move(impl)); });
 }
 

@@ -3,6 +3,7 @@
 #include <QFile>
 #include <QFileInfo>
 #include <algorithm>
+#include <future>
 
 #include "core/time/text.h"
 #include "db/backup/same_content.h"
@@ -45,11 +46,14 @@ Expected<std::int64_t> copy_once(Connection& from, const std::string& to, bool& 
   if (!sync_file(to))
     return refuse(to, "The disk failed while the copy was being made safe.",
                   "Check the disk, then try again; what was copied is untouched.");
-  const auto commits = read_back(to);
-  if (!commits) return commits;
+  // Two looks at once: the copy's pages by themselves, and its rows beside the store's.
+  auto reading_back = std::async(std::launch::async, read_back, to);
   const auto copied = verify::File::open(to);
+  const bool same = copied && same_content(*copied, from.path());
+  const auto commits = reading_back.get();
+  if (!commits) return commits;
   if (!copied) return tl::make_unexpected(copied.error());
-  if (same_content(*copied, from.path())) return commits;
+  if (same) return commits;
   // Another program may have entered something between the two looks.
   const auto after = from.value(dialect::others_commits);
   if (!after) return tl::make_unexpected(after.error());

@@ -54,8 +54,9 @@ std::string in_both(const File& file, const std::string& table) {
            file.rows(("SELECT name, pk FROM pragma_table_info(" + in_marks(table, '\'') + ")").c_str());
        rows.next();) {
     const std::string column = in_marks(rows.bytes(0), '"'), a = "a." + column, b = "b." + column;
-    (rows.whole(1) > 0 ? key : columns) +=
-        " AND " + a + " IS " + b + " AND typeof(" + a + ") = typeof(" + b + ")";
+    // IS tells a text from a blob or a number by itself, but not 1 from 1.0, which the columns' types never
+    // are.
+    (rows.whole(1) > 0 ? key : columns) += " AND " + a + " IS " + b;
   }
   if (key.empty()) key = " AND a.rowid = b.rowid";
   return "SELECT count(*) FROM main." + in_marks(table, '"') + " a CROSS JOIN other." + in_marks(table, '"') +

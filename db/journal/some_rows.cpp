@@ -14,7 +14,7 @@ namespace {
   "SELECT r.ord, r.id, r.person, r.leaf, p.field, p.value FROM records r LEFT JOIN private_values p ON " \
   "p.ord = r.ord "
 
-constexpr const char* of_person = WM_RECORDS "WHERE r.person = ? ORDER BY r.ord";
+constexpr const char* of_person = WM_RECORDS "WHERE r.person = ? AND r.ord <= ? ORDER BY r.ord";
 constexpr const char* erased_leaves =
     "SELECT leaf FROM records WHERE " WM_SHOP_WIDE " AND kind = 'erased' ORDER BY ord";
 
@@ -58,7 +58,7 @@ Expected<void> read(Connection& connection, const char* sql, const QVariantList&
 
 }  // namespace
 
-const char* const shop_wide_query = WM_RECORDS "WHERE r." WM_SHOP_WIDE " ORDER BY r.ord";
+const char* const shop_wide_query = WM_RECORDS "WHERE r." WM_SHOP_WIDE " AND r.ord <= ? ORDER BY r.ord";
 
 #undef WM_RECORDS
 #undef WM_SHOP_WIDE
@@ -90,13 +90,15 @@ Expected<Proved> read_proved(Connection& connection) {
   return walked.map([&] { return std::move(proved); });
 }
 
-Expected<void> read_shop_wide(Connection& connection, const Proved& proved, const TakeContent& take) {
-  return read(connection, shop_wide_query, {}, proved, take);
+Expected<void> read_shop_wide(Connection& connection, const Proved& proved, std::int64_t last,
+                              const TakeContent& take) {
+  return read(connection, shop_wide_query, {QVariant::fromValue(static_cast<qlonglong>(last))}, proved, take);
 }
 
 Expected<void> read_person(Connection& connection, const PersonId& person, const Proved& proved,
-                           const TakeContent& take) {
-  return read(connection, of_person, {text(person)}, proved, take);
+                           std::int64_t last, const TakeContent& take) {
+  return read(connection, of_person, {text(person), QVariant::fromValue(static_cast<qlonglong>(last))},
+              proved, take);
 }
 
 }  // namespace wm::db

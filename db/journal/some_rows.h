@@ -20,9 +20,10 @@ extern const char* const shop_wide_query;
 tl::unexpected<Problem> damaged_record(const std::string& path, const RecordId& id, const Problem& why);
 
 Expected<Proved> read_proved(Connection& connection);
-/// In order.
-Expected<void> read_shop_wide(Connection& connection, const Proved& proved, const TakeContent& take);
+/// In order, up to the order `last`.
+Expected<void> read_shop_wide(Connection& connection, const Proved& proved, std::int64_t last,
+                              const TakeContent& take);
 Expected<void> read_person(Connection& connection, const PersonId& person, const Proved& proved,
-                           const TakeContent& take);
+                           std::int64_t last, const TakeContent& take);
 
 }  // namespace wm::db

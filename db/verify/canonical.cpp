@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <charconv>
 #include <cstdint>
+#include <cstring>
 
 namespace wm::verify {
 namespace {
@@ -43,9 +44,15 @@ std::pair<char, std::size_t> escaped(std::string_view text) {
                                                         : std::pair('\0', std::size_t{});
 }
 
+/// Most names differ in length or in the first letter, and this is asked some fifty times a record.
+bool is(std::string_view name, std::string_view key) {
+  return name.size() == key.size() && (key.empty() || name[0] == key[0]) && name == key;
+}
+
+/// What a text means that stands so between its quotes.
 std::string plain(std::string_view raw) {
   std::string out;
-  for (std::string_view rest = raw.substr(1, raw.size() - 2); !rest.empty();) {
+  for (std::string_view rest = raw; !rest.empty();) {
     const auto [meant, length] = rest[0] == '\\' ? escaped(rest) : std::pair(rest[0], std::size_t{1});
     out.push_back(meant);
     rest.remove_prefix(length);
@@ -60,10 +67,15 @@ class Scanner {
   bool at_end() const { return at_ == text_.size(); }
 
   bool value(int depth) {
+    return value(depth, [](std::string_view, std::string_view) {});
+  }
+  /// `each` is given an object's members, where the value is one.
+  template <class Each>
+  bool value(int depth, const Each& each) {
     if (at_end() || depth > deepest) return false;
     switch (text_[at_]) {
       case '{':
-        return object(depth, [](std::string_view, std::string_view) {});
+        return object(depth, each);
       case '[':
         return list(depth);
       case '"':
@@ -81,30 +93,58 @@ class Scanner {
 
   template <class Each>
   bool object(int depth, const Each& each) {
+    return object(depth, each, {}, each);
+  }
+  /// `within` is given the members of the object under `inner`.
+  template <class Each, class Within>
+  bool object(int depth, const Each& each, std::string_view inner, const Within& within) {
     if (!take('{')) return false;
     if (take('}')) return true;
-    std::string_view before;
+    std::optional<Text> before;
     do {
-      const std::size_t key_at = at_;
-      if (!string()) return false;
-      const std::string_view key = text_.substr(key_at, at_ - key_at);
-      if (!before.empty() && !comes_before(before, key)) return false;
+      const std::optional<Text> key = name();
+      if (!key || (before && !comes_before(*before, *key)) || !take(':')) return false;
       before = key;
-      if (!take(':')) return false;
       const std::size_t value_at = at_;
-      if (!value(depth + 1)) return false;
-      each(key.substr(1, key.size() - 2), text_.substr(value_at, at_ - value_at));
+      if (!(!inner.empty() && is(key->raw, inner) ? value(depth + 1, within) : value(depth + 1)))
+        return false;
+      each(key->raw, text_.substr(value_at, at_ - value_at));
     } while (take(','));
     return take('}');
   }
 
  private:
-  static bool comes_before(std::string_view a, std::string_view b) {
-    if (a.find('\\') == std::string_view::npos && b.find('\\') == std::string_view::npos)
-      return a.substr(0, a.size() - 1) < b.substr(0, b.size() - 1);
-    return plain(a) < plain(b);
-  }
+  struct Text {
+    std::string_view raw;  // between the quotes
+    bool escapes = false;
+  };
 
+  std::optional<Text> name() {
+    const std::size_t from = at_ + 1;
+    const auto escapes = escapes_before_;
+    if (!string()) return std::nullopt;
+    return Text{text_.substr(from, at_ - 1 - from), escapes != escapes_before_};
+  }
+  static bool comes_before(const Text& a, const Text& b) {
+    return a.escapes || b.escapes ? plain(a.raw) < plain(b.raw) : a.raw < b.raw;
+  }
+  /// Over what stands for itself in a text: most of it, so eight bytes at a time.
+  void pass_plain() {
+    constexpr std::uint64_t ones = 0x0101010101010101, tops = ones << 7;
+    // The top bit of the lowest byte that is 0 comes out set; those above it may be.
+    const auto zeros = [](std::uint64_t bytes) { return (bytes - ones) & ~bytes & tops; };
+    for (std::uint64_t bytes = 0; text_.size() - at_ >= sizeof bytes; at_ += sizeof bytes) {
+      std::memcpy(&bytes, text_.data() + at_, sizeof bytes);
+      const std::uint64_t below = (bytes - ones * 0x20) & ~bytes & tops;
+      if ((below | (bytes & tops) | zeros(bytes ^ ones * '"') | zeros(bytes ^ ones * '\\')) != 0) break;
+    }
+    while (!at_end() && is_plain(text_[at_])) ++at_;
+  }
+  /// Stands for itself in a text.
+  static bool is_plain(char c) {
+    const auto byte = static_cast<unsigned char>(c);
+    return byte >= 0x20 && byte < 0x80 && c != '"' && c != '\\';
+  }
   bool take(char c) {
     if (at_end() || text_[at_] != c) return false;
     ++at_;
@@ -126,10 +166,15 @@ class Scanner {
   bool string() {
     if (!take('"')) return false;
     while (!at_end()) {
+      pass_plain();
+      if (at_end()) return false;
       const char c = text_[at_];
       std::size_t length = 1;
       if (c == '"') return ++at_, true;
-      if (c == '\\') length = escaped(text_.substr(at_)).second;
+      if (c == '\\') {
+        length = escaped(text_.substr(at_)).second;
+        ++escapes_before_;
+      }
       if (static_cast<unsigned char>(c) < 0x20) return false;
       if (static_cast<unsigned char>(c) >= 0x80) length = sequence(text_.substr(at_));
       if (length == 0) return false;
@@ -150,29 +195,42 @@ class Scanner {
 
   std::string_view text_;
   std::size_t at_ = 0;
+  std::size_t escapes_before_ = 0;
 };
 
 }  // namespace
 
 bool Members::read(std::string_view text, Members& keep) {
-  keep.members_.clear();
+  Members none;
+  return read(text, keep, {}, none);
+}
+
+bool Members::read(std::string_view text, Members& keep, std::string_view key, Members& inner) {
+  for (Members* one : {&keep, &inner}) {
+    one->members_.clear();
+    one->unescaped_.clear();
+  }
+  const auto into = [](Members& members) {
+    return [&members](std::string_view name, std::string_view value) {
+      members.members_.emplace_back(name, value);
+    };
+  };
   Scanner scanner(text);
-  return scanner.object(0, [&](std::string_view key, std::string_view value) {
-    keep.members_.emplace_back(key, value);
-  }) && scanner.at_end();
+  return scanner.object(0, into(keep), key, into(inner)) && scanner.at_end();
 }
 
 std::string_view Members::raw(std::string_view key) const {
   for (const auto& [name, value] : members_)
-    if (name == key) return value;
+    if (is(name, key)) return value;
   return {};
 }
 
-std::optional<std::string> Members::text(std::string_view key) const {
+std::optional<std::string_view> Members::text(std::string_view key) const {
   const std::string_view value = raw(key);
   if (value.empty() || value[0] != '"') return std::nullopt;
-  if (value.find('\\') == std::string_view::npos) return std::string(value.substr(1, value.size() - 2));
-  return plain(value);
+  const std::string_view between = value.substr(1, value.size() - 2);
+  if (between.find('\\') == std::string_view::npos) return between;
+  return unescaped_.emplace_front(plain(between));
 }
 
 std::optional<std::int64_t> Members::whole(std::string_view key) const {
@@ -185,7 +243,8 @@ std::optional<std::int64_t> Members::whole(std::string_view key) const {
 
 std::string_view Members::unknown(std::initializer_list<std::string_view> keys) const {
   for (const auto& [name, value] : members_)
-    if (std::find(keys.begin(), keys.end(), name) == keys.end()) return name;
+    if (std::none_of(keys.begin(), keys.end(), [&](std::string_view key) { return is(name, key); }))
+      return name;
   return {};
 }
 

@@ -36,6 +36,7 @@ Expected<File> File::open(const std::string& path) {
   const int done =
       sqlite3_open_v2(path.c_str(), &opened, SQLITE_OPEN_READONLY | SQLITE_OPEN_NOMUTEX, nullptr);
   File file;
+  file.path_ = path;
   file.database_ = {opened, sqlite3_close_v2};
   if (done != SQLITE_OK)
     return refuse("The file cannot be opened: " + file.said() + ".",
@@ -76,6 +77,14 @@ Rows File::rows(const char* sql, const std::string& text) const {
   if (!found.failed_)
     sqlite3_bind_text(found.statement_.get(), 1, text.data(), static_cast<int>(text.size()),
                       SQLITE_TRANSIENT);
+  return found;
+}
+
+Rows File::rows(const char* sql, std::initializer_list<std::int64_t> numbers) const {
+  Rows found = rows(sql);
+  int at = 0;
+  if (!found.failed_)
+    for (const std::int64_t number : numbers) sqlite3_bind_int64(found.statement_.get(), ++at, number);
   return found;
 }
 

@@ -4,6 +4,7 @@
 #include <sqlite3.h>
 
 #include <cstdint>
+#include <initializer_list>
 #include <memory>
 #include <optional>
 #include <string>
@@ -32,7 +33,6 @@ class Rows {
 
  private:
   friend class File;
-  friend class RowsKept;
   int type(int column) const { return sqlite3_column_type(statement_.get(), column); }
   std::shared_ptr<sqlite3> database_;
   std::unique_ptr<sqlite3_stmt, int (*)(sqlite3_stmt*)> statement_{nullptr, sqlite3_finalize};
@@ -48,12 +48,17 @@ class File {
   Rows rows(const char* sql) const;
   /// With a text for ?1.
   Rows rows(const char* sql, const std::string& text) const;
+  /// With whole numbers for ?1, ?2 …
+  Rows rows(const char* sql, std::initializer_list<std::int64_t> numbers) const;
+  /// Another reader of the same file, for another thread. Its moment may be a later one.
+  Expected<File> again() const { return open(path_); }
   /// Whether all of it ran.
   bool run(const std::string& sql) const;
   /// What SQLite said last, in ASCII: it may quote bytes of a damaged file.
   std::string said() const;
 
  private:
+  std::string path_;
   std::shared_ptr<sqlite3> database_;
 };
 

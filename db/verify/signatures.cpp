@@ -9,8 +9,8 @@ void Signatures::check(const LeafContent& leaf, const ledger::Hash& hash) {
   commit_ = leaf.commit;
   if (leaf.kind == "pin") keys_[leaf.person] = leaf.body.text("key").value_or("");
   if (leaf.kind == "checkout")
-    unsigned_.push_back(
-        {leaf.order, leaf.id, leaf.body.text("assessor").value_or(""), leaf.paper, leaf.station == "import"});
+    unsigned_.push_back({leaf.order, leaf.id, std::string(leaf.body.text("assessor").value_or("")),
+                         leaf.paper, leaf.station == "import"});
   if (leaf.kind == "signature") take_signature(leaf);
   hashes_.push_back(hash);
 }
@@ -26,8 +26,9 @@ void Signatures::take_signature(const LeafContent& leaf) {
   if (checkout == unsigned_.end())
     return wrong(leaf.order, "a signature of no check-out entered with it",
                  "one of a check-out just before it");
-  signed_.push_back({leaf.order, leaf.person, checkout->assessor, leaf.body.text("key").value_or(""),
-                     keys_[leaf.person], leaf.body.text("signature").value_or(""),
+  signed_.push_back({leaf.order, leaf.person, checkout->assessor,
+                     std::string(leaf.body.text("key").value_or("")), keys_[leaf.person],
+                     std::string(leaf.body.text("signature").value_or("")),
                      ledger::checkout_message(hashes_)});
   unsigned_.erase(checkout);
 }

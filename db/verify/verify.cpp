@@ -117,7 +117,7 @@ class Look {
     privates_.check(content);
     signatures_.check(content, look.hash);
     if (!ask_.record.empty() && content.id == ask_.record)
-      report_.record = Inclusion{edge_.size() - 1, std::string(look.leaf), {}};
+      report_.record = Inclusion{edge_.size() - 1, look.leaf, {}};
   }
 
   void sequence(const LeafContent& content) {

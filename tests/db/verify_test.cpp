@@ -2,6 +2,7 @@
 // and by a verifier that shares no line with it.
 #include "db/verify/verify.h"
 
+#include <QFile>
 #include <QProcess>
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -432,6 +433,7 @@ TEST_CASE("JSON is canonical or it is not", "[verify]") {
                            "{} ",
                            R"({"b":1,"a":1})",
                            R"({"a":1,"a":1})",
+                           R"({"":1,"":1})",
                            R"({"a": 1})",
                            R"({"a":01})",
                            R"({"a":-0})",
@@ -458,4 +460,61 @@ TEST_CASE("JSON is canonical or it is not", "[verify]") {
   CHECK(members.text("a") == "x\"y");
   CHECK(members.whole("b") == 7);
   CHECK_FALSE(members.text("b"));
+}
+
+TEST_CASE("what stands in a text is looked at wherever it stands", "[verify]") {
+  verify::Members members;
+  for (std::size_t at = 0; at < 20; ++at)
+    for (int byte = 0; byte < 256; ++byte) {
+      std::string text = R"({"a":"....................é"})";
+      text[6 + at] = static_cast<char>(byte);
+      const Json read = Json::parse(text, nullptr, false);
+      INFO("byte " << byte << " at " << at);
+      CHECK(verify::Members::read(text, members) == (!read.is_discarded() && read.dump() == text));
+    }
+}
+
+TEST_CASE("the members of an object within are read with those around it, and no others", "[verify]") {
+  verify::Members around, within;
+  using Pairs = std::vector<std::pair<std::string_view, std::string_view>>;
+  REQUIRE(verify::Members::read(R"({"":{"q":1},"a":{"b":{"c":1},"d":"x"},"e":{"a":{"f":2}}})", around, "a",
+                                within));
+  CHECK(around.all().size() == 3);
+  CHECK(around.raw("e") == R"({"a":{"f":2}})");
+  CHECK(within.all() == Pairs{{"b", R"({"c":1})"}, {"d", R"("x")"}});
+  REQUIRE(verify::Members::read(R"({"a":[{"b":1}]})", around, "a", within));
+  CHECK(within.all().empty());
+  CHECK_FALSE(verify::Members::read(R"({"a":{"c":1,"b":1}})", around, "a", within));
+}
+
+TEST_CASE("a row that its order does not lead to is missed by no look", "[verify]") {
+  Tampered file(honest_file());
+  const std::string id = file.rows("SELECT id FROM records ORDER BY ord DESC LIMIT 1").at(0).at(0);
+  const auto last = static_cast<unsigned char>(std::stoi(order_of(file, "1")));
+  REQUIRE(last < 128);  // so that it takes one byte
+  QFile bytes(QString::fromStdString(file.path()));
+  REQUIRE(bytes.open(QIODevice::ReadWrite));
+  QByteArray all = bytes.readAll();
+  // A cell of the table: its size and the row's number, each of seven bits a byte, then the row itself
+  // (sqlite.org/fileformat2.html, 1.6). The last row gets the number of the third.
+  int changed = 0;
+  for (qsizetype page = 0; page < all.size(); page += 4096) {
+    const auto at = [&](qsizetype offset) { return static_cast<unsigned char>(all[page + offset]); };
+    if (page == 0 || at(0) != 13) continue;  // no leaf of a table
+    for (int cell = 0; cell < (at(3) << 8 | at(4)); ++cell) {
+      qsizetype from = at(8 + 2 * cell) << 8 | at(9 + 2 * cell);
+      while (at(from) >= 128) ++from;
+      if (at(from + 1) != last || all.indexOf(id.c_str(), page + from) > page + from + 64) continue;
+      all[page + from + 1] = 3;
+      ++changed;
+    }
+  }
+  REQUIRE(changed == 1);
+  bytes.seek(0);
+  bytes.write(all);
+  bytes.close();
+  const verify::Report report = verify::look_through(file.path(), {}).value();
+  const Lines lines = found(report);
+  for (const std::string& line : lines) UNSCOPED_INFO(line);
+  CHECK(lines.contains("unreadable: record 4"));
 }
