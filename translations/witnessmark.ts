@@ -1294,6 +1294,14 @@
         <source>No quiz is being taken here</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>This lesson is taught by staff. Please ask the desk.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The revision of this lesson that counts is taught by staff. Please ask the desk.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>QuizWords</name>
@@ -7084,6 +7092,14 @@
         <source>Left with the desk&apos;s help.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1. Each part is read once its end was on the screen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entered: you have gone through this lesson.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::RestoreView</name>
@@ -7689,10 +7705,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Quizzes</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>An interpreter sits beside me</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7705,15 +7717,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1: which quiz?</source>
-        <comment>what somebody is called</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The rulebook asks for no quiz.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>This quiz has been begun: the same questions come again, with the time that is left.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7723,6 +7726,55 @@
     </message>
     <message>
         <source>nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lessons and quizzes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: what comes next?</source>
+        <comment>what somebody is called</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lesson: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quiz: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, counts now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rulebook asks for no lesson and no quiz.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, each to be read to its end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go through it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read it</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

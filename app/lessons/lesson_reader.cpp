@@ -137,6 +137,7 @@ void LessonReader::note_read() {
   const auto at = static_cast<std::size_t>(part_);
   if (at < read_.size() && text_->isVisible() && text_->at_end()) read_[at] = true;
   show_state();
+  emit moved();
   if (told_ || !gone_through()) return;
   told_ = true;
   emit read_through();

@@ -26,12 +26,16 @@ class LessonReader : public QWidget {
   /// `under` stands under the title: the revision, for whom. `store_path`: videos lie in a folder beside it.
   void show_lesson(const db::Issued& lesson, const QString& title, const QString& under,
                    const std::string& store_path);
+  /// Under the title, in place of what stood there.
+  void say(const QString& words) { under_->setText(words); }
   /// Whether every part was on the screen to its end.
   bool gone_through() const;
 
  signals:
   /// The last part was read to its end.
   void read_through();
+  /// Somebody is there: another part, or further down in one.
+  void moved();
   void left();
   void tell_problem(const wm::Problem& problem);
 

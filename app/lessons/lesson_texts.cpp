@@ -23,20 +23,6 @@ std::string typed_in(const QLineEdit* field) { return field->text().simplified()
 
 }  // namespace
 
-std::optional<IssuedRevision> LessonsPage::text_of(const std::string& name) const {
-  const auto found = items_.find(name);
-  const auto lies_ahead = [&](int revision) {
-    const auto& published = found->second.published;
-    const auto is = [&](const Publication& p) { return p.revision == revision; };
-    const auto begun = [&](const Publication& p) { return is(p) && p.at <= session().present(); };
-    return std::ranges::any_of(published, is) && std::ranges::none_of(published, begun);
-  };
-  std::optional<IssuedRevision> out;
-  for (const IssuedRevision& each : revisions_of(session(), db::Work::lesson, name))
-    if (found == items_.end() || !lies_ahead(each.work->revision)) out = each;
-  return out;
-}
-
 void LessonsPage::describe_text(const std::string& name, const Item& item) {
   if (const Rulebook* rulebook = session().decider().in_force(session().present())) {
     const QStringList needed = needed_for(*rulebook, name);
@@ -47,7 +33,7 @@ void LessonsPage::describe_text(const std::string& name, const Item& item) {
   panel_->section(tr("Its text"));
   if (all.empty())
     return panel_->paragraph(tr("Not issued here: it is taught from elsewhere, and attested by staff."));
-  const auto text = text_of(name);
+  const auto text = lesson_text(session(), name);
   const Publication* counts = now(item);
   if (text && counts && text->work->revision < counts->revision)
     panel_->paragraph(tr("Revision %1 counts, but its text is not issued: what can be read is revision %2.")
@@ -62,7 +48,7 @@ void LessonsPage::describe_text(const std::string& name, const Item& item) {
 }
 
 void LessonsPage::text_actions(const std::string& name) {
-  const auto text = text_of(name);
+  const auto text = lesson_text(session(), name);
   if (text) {
     panel_->button(tr("Read it"), QKeySequence("Ctrl+R"), [this, name] { show_reader(name, {}); })
         ->setObjectName("read");
@@ -181,7 +167,7 @@ void LessonsPage::choose_reader(const std::string& name) {
 }
 
 void LessonsPage::show_reader(const std::string& name, const PersonId& person) {
-  const auto text = text_of(name);
+  const auto text = lesson_text(session(), name);
   if (!text) return;
   const int counts = published_revision(session(), name);
   if (!person.empty() && text->work->revision < counts)

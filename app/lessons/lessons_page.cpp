@@ -125,7 +125,7 @@ void LessonsPage::describe(const QString& id) {
                            : tr("No revision is published: every one counts."));
   const bool lesson = item.kinds.contains(tr("lesson"));
   if (lesson) describe_text(name, item);
-  if (session().role() || (lesson && text_of(name))) panel_->section(tr("What can be done"));
+  if (session().role() || (lesson && lesson_text(session(), name))) panel_->section(tr("What can be done"));
   if (lesson) text_actions(name);
   if (session().role() == db::Role::manager)
     panel_->button(tr("Publish a revision"), QKeySequence::New, [this, chosen = name] { publish(chosen); })

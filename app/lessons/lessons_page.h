@@ -46,8 +46,6 @@ class LessonsPage : public ListPage {
   QString effect_words(const std::string& name, int revision, Instant at) const;
   int next_revision(const std::string& name) const;
 
-  /// The text that counts now: one whose publication lies ahead does not yet.
-  std::optional<IssuedRevision> text_of(const std::string& name) const;
   void describe_text(const std::string& name, const Item& item);
   void text_actions(const std::string& name);
   void issue(const std::string& name);

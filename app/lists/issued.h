@@ -22,6 +22,9 @@ std::vector<IssuedRevision> revisions_of(const Session& session, db::Work work, 
 /// The latest of each name, in order of names.
 std::vector<IssuedRevision> latest_issued(const Session& session, db::Work work);
 
+/// The text of a lesson that can be gone through: the latest, but for one whose publication lies ahead.
+std::optional<IssuedRevision> lesson_text(const Session& session, const std::string& name);
+
 /// The file that an enclosure is.
 QByteArray bytes_of(const db::Enclosure& enclosure);
 

@@ -5,8 +5,8 @@
 #include <QVBoxLayout>
 
 #include "app/lists/answer_reader.h"
-#include "app/quiz/tr.h"
 #include "app/words/words.h"
+#include "core/teach/lesson.h"
 
 namespace wm::app {
 
@@ -15,7 +15,7 @@ StartView::StartView(Session& session, QWidget* parent)
       session_(session),
       name_(station_label(30, true)),
       not_now_(station_label(22, true)),
-      quiz_(station_label(26, true)),
+      title_(station_label(26, true)),
       list_(new QListWidget),
       told_holder_(new QWidget),
       choices_(new QWidget),
@@ -27,9 +27,9 @@ StartView::StartView(Session& session, QWidget* parent)
       leave_(new StationButton(tr("Leave it"), Qt::Key_Escape)) {
   name_->setObjectName("quiz_person");
   not_now_->setObjectName("not_now");
-  quiz_->setObjectName("quiz_name");
+  title_->setObjectName("quiz_name");
   list_->setObjectName("quizzes");
-  list_->setAccessibleName(tr("Quizzes"));
+  list_->setAccessibleName(tr("Lessons and quizzes"));
   list_->setFont(sized(20));
   list_->setFixedWidth(330);
   list_->setSpacing(3);
@@ -61,7 +61,7 @@ StartView::StartView(Session& session, QWidget* parent)
   choices->setColumnStretch(1, 1);
   auto* side = new QVBoxLayout;
   side->setSpacing(14);
-  for (QWidget* widget : std::initializer_list<QWidget*>{quiz_, told_holder_, not_now_, choices_})
+  for (QWidget* widget : std::initializer_list<QWidget*>{title_, told_holder_, not_now_, choices_})
     side->addWidget(widget);
   side->addStretch(1);
   auto* small = station_label(14, false, caution());
@@ -93,15 +93,32 @@ StartView::StartView(Session& session, QWidget* parent)
 
 void StartView::show_person(const PersonId& person, const std::string& quiz) {
   person_ = person;
-  offers_ = quiz_offers(session_, person);
+  offers_.clear();
+  const auto add = [this](const auto& all, bool needed) {
+    for (const auto& each : all)
+      if (each.needed == needed) offers_.emplace_back(each);
+  };
+  const std::vector<LessonOffer> lessons = lesson_offers(session_, person);
+  const std::vector<QuizOffer> quizzes = quiz_offers(session_, person);
+  // What is needed first, and of that a lesson before the quiz that asks for it.
+  add(lessons, true);
+  add(quizzes, true);
+  add(quizzes, false);
+  add(lessons, false);
   name_->setText(
-      tr("%1: which quiz?", "what somebody is called").arg(called(session_.store().person(person))));
+      tr("%1: what comes next?", "what somebody is called").arg(called(session_.store().person(person))));
   const QSignalBlocker quiet(list_);
   list_->clear();
   int row = 0;
-  for (const QuizOffer& offer : offers_) {
-    if (offer.quiz == quiz) row = list_->count();
-    list_->addItem(item_label(offer.quiz));
+  for (const Offer& offer : offers_) {
+    const auto* lesson = std::get_if<LessonOffer>(&offer);
+    const auto* asked = std::get_if<QuizOffer>(&offer);
+    if (asked && asked->quiz == quiz) row = list_->count();
+    const QString words = lesson ? tr("Lesson: %1").arg(item_label(lesson->lesson))
+                                 : tr("Quiz: %1").arg(item_label(asked->quiz));
+    const bool needed = lesson ? lesson->needed : asked->needed;
+    auto* item = new QListWidgetItem(needed ? words : words + QStringLiteral("  ✓"), list_);
+    item->setData(Qt::AccessibleTextRole, needed ? words : tr("%1, counts now").arg(words));
   }
   list_->setCurrentRow(row);
   for (const auto& [help, box] : helps_) box->setChecked(false);
@@ -110,24 +127,50 @@ void StartView::show_person(const PersonId& person, const std::string& quiz) {
 }
 
 void StartView::show_offer() {
-  const int row = list_->currentRow();
-  const bool any = row >= 0 && row < static_cast<int>(offers_.size());
-  quiz_->setText(any ? item_label(offers_[static_cast<std::size_t>(row)].quiz) : QString());
-  const QuizOffer offer = any ? offers_[static_cast<std::size_t>(row)] : QuizOffer{};
-  fill_told(offer);
+  const auto row = static_cast<std::size_t>(list_->currentRow());  // none: beyond all
+  if (row >= offers_.size()) {
+    show_quiz({});
+    title_->clear();
+    not_now_->setText(tr("The rulebook asks for no lesson and no quiz."));
+    not_now_->show();
+    for (QWidget* widget : std::initializer_list<QWidget*>{choices_, start_}) widget->hide();
+    return;
+  }
+  if (const auto* quiz = std::get_if<QuizOffer>(&offers_[row])) return show_quiz(*quiz);
+  show_lesson(std::get<LessonOffer>(offers_[row]));
+}
+
+void StartView::show_quiz(const QuizOffer& offer) {
+  title_->setText(item_label(offer.quiz));
+  fill_told(offer.told);
   fill_languages(offer);
-  not_now_->setText(!any          ? tr("The rulebook asks for no quiz.")
-                    : offer.begun ? tr("This quiz has been begun: the same questions come again, with "
-                                       "the time that is left.")
-                                  : offer.not_now);
+  not_now_->setText(offer.begun ? tr("This quiz has been begun: the same questions come again, with "
+                                     "the time that is left.")
+                                : offer.not_now);
   not_now_->setVisible(!not_now_->text().isEmpty());
-  const bool may = any && offer.not_now.isEmpty();
-  choices_->setVisible(may);
-  start_->setVisible(may);
+  choices_->setVisible(offer.not_now.isEmpty());
+  start_->setVisible(offer.not_now.isEmpty());
   start_->say(offer.begun ? tr("Go on") : tr("Begin"));
 }
 
-void StartView::fill_told(const QuizOffer& offer) {
+void StartView::show_lesson(const LessonOffer& offer) {
+  title_->setText(item_label(offer.lesson));
+  std::vector<std::pair<QString, QString>> told;
+  if (offer.text) {
+    const auto parts = teach::parts_of(offer.text->work->text).size();
+    told = {{tr("Revision"), QString::number(offer.text->work->revision)},
+            {tr("Parts"), tr("%1, each to be read to its end").arg(parts)}};
+  }
+  if (!offer.stands.isEmpty()) told.emplace_back(tr("How it stands"), offer.stands);
+  fill_told(told);
+  not_now_->setText(offer.not_here);
+  not_now_->setVisible(!offer.not_here.isEmpty());
+  choices_->hide();
+  start_->setVisible(offer.text.has_value());
+  start_->say(offer.not_here.isEmpty() ? tr("Go through it") : tr("Read it"));
+}
+
+void StartView::fill_told(const std::vector<std::pair<QString, QString>>& told) {
   delete told_holder_->layout();
   qDeleteAll(told_holder_->findChildren<QLabel*>(Qt::FindDirectChildrenOnly));
   told_ = new QGridLayout(told_holder_);
@@ -135,7 +178,7 @@ void StartView::fill_told(const QuizOffer& offer) {
   told_->setHorizontalSpacing(24);
   told_->setColumnStretch(1, 1);
   int row = 0;
-  for (const auto& [name, words] : offer.told) {
+  for (const auto& [name, words] : told) {
     auto* left = station_label(18, false, name);
     left->setMinimumWidth(160);
     auto* right = station_label(18, true, words);
@@ -161,9 +204,11 @@ void StartView::fill_languages(const QuizOffer& offer) {
 void StartView::start() {
   const int row = list_->currentRow();
   if (row < 0 || !start_->isVisible()) return;
+  const Offer& offer = offers_[static_cast<std::size_t>(row)];
+  if (const auto* lesson = std::get_if<LessonOffer>(&offer)) return emit read(person_, *lesson);
   QuizWish wish;
   wish.person = person_;
-  wish.quiz = offers_[static_cast<std::size_t>(row)].quiz;
+  wish.quiz = std::get<QuizOffer>(offer).quiz;
   wish.language = language_->currentData().toString().toStdString();
   wish.beside = beside_->currentData().toString().toStdString();
   for (const auto& [help, box] : helps_)

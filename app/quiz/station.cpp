@@ -11,6 +11,8 @@ namespace wm::app {
 namespace {
 /// How long a name, or somebody's marks, stay on an own station's screen when they have gone.
 constexpr int gone_ms = 3 * 60'000;
+/// A page of a lesson is read longer; whoever comes after must not read on under that name.
+constexpr int reading_ms = 10 * 60'000;
 }  // namespace
 
 QuizStation::QuizStation(Session& session, bool own, ReadClock clock, QWidget* parent)
@@ -21,6 +23,7 @@ QuizStation::QuizStation(Session& session, bool own, ReadClock clock, QWidget* p
       stack_(new QStackedWidget),
       who_(new WhoView(session)),
       start_(new StartView(session)),
+      reading_(new LessonReader),
       questions_(new QuestionView(run_)),
       end_asked_(new HandInView),
       leave_(new LeaveView(session)),
@@ -40,10 +43,20 @@ QuizStation::QuizStation(Session& session, bool own, ReadClock clock, QWidget* p
   column->addWidget(stack_, 1);
   column->addWidget(problem_);
   for (QWidget* view :
-       std::initializer_list<QWidget*>{who_, start_, questions_, end_asked_, leave_, end_, wait_})
+       std::initializer_list<QWidget*>{who_, start_, reading_, questions_, end_asked_, leave_, end_, wait_})
     stack_->addWidget(view);
   connect(who_, &WhoView::known, this, [this](const PersonId& person) { known(person); });
   connect(start_, &StartView::begin, this, &QuizStation::begin);
+  connect(start_, &StartView::read, this, &QuizStation::read);
+  connect(reading_, &LessonReader::read_through, this, [this] {
+    if (const auto problem = enter_read()) reading_->say(problem_sentence(*problem));
+  });
+  connect(reading_, &LessonReader::moved, this, [this] {
+    if (stack_->currentWidget() == reading_) quiet_.start(reading_ms);
+  });
+  connect(reading_, &LessonReader::tell_problem, this,
+          [this](const Problem& problem) { reading_->say(problem_sentence(problem)); });
+  connect(reading_, &LessonReader::left, this, &QuizStation::leave_lesson);
   connect(start_, &StartView::left, this, &QuizStation::done);
   connect(questions_, &QuestionView::hand_in, this, [this] {
     end_asked_->start(*run_.sitting());
@@ -64,7 +77,6 @@ QuizStation::QuizStation(Session& session, bool own, ReadClock clock, QWidget* p
     problem_->show();
   });
   quiet_.setSingleShot(true);
-  quiet_.setInterval(gone_ms);
   connect(&quiet_, &QTimer::timeout, this, [this] {
     if (own_ && !busy()) wait_for_somebody();
   });
@@ -111,7 +123,7 @@ void QuizStation::known(const PersonId& person, const std::string& quiz) {
   start_->show_person(person, quiz);
   stack_->setCurrentWidget(start_);
   start_->findChild<QListWidget*>("quizzes")->setFocus();
-  quiet_.start();
+  quiet_.start(gone_ms);
 }
 
 void QuizStation::begin(const QuizWish& wish) {
@@ -119,6 +131,35 @@ void QuizStation::begin(const QuizWish& wish) {
   if (!begun) return start_->show_problem(begun.error());
   quiet_.stop();
   show_questions();
+}
+
+void QuizStation::read(const PersonId& person, const LessonOffer& lesson) {
+  const db::Issued& work = *lesson.text->work;
+  person_ = person;
+  read_.reset();
+  if (lesson.not_here.isEmpty()) read_ = Lesson{person, work.name, work.revision};
+  stack_->setCurrentWidget(reading_);
+  quiet_.start(reading_ms);
+  reading_->show_lesson(work, item_label(work.name),
+                        tr("%1. Each part is read once its end was on the screen.")
+                            .arg(called(session_.store().person(person))),
+                        session_.store().path());
+}
+
+std::optional<Problem> QuizStation::enter_read() {
+  if (!read_ || !reading_->gone_through()) return std::nullopt;
+  const auto done = enter_gone_through(session_, *read_);
+  if (!done) return done.error();
+  read_.reset();
+  reading_->say(tr("Entered: you have gone through this lesson."));
+  return std::nullopt;
+}
+
+void QuizStation::leave_lesson() {
+  const auto problem = enter_read();
+  read_.reset();
+  known(person_);
+  if (problem) start_->show_problem(*problem);
 }
 
 void QuizStation::show_questions() {
@@ -158,7 +199,7 @@ void QuizStation::hand_in(const QString& why) {
   if (!sat) return done();
   end_->show_end(*sat, large_, why);
   stack_->setCurrentWidget(end_);
-  quiet_.start();
+  quiet_.start(gone_ms);
 }
 
 void QuizStation::done() {

@@ -1,8 +1,9 @@
 #pragma once
-// The quiz station: a whole screen for one member at one quiz.
+// The quiz station: a whole screen for one member, who goes through a lesson or takes a quiz.
 #include <QStackedWidget>
 #include <QTimer>
 
+#include "app/lessons/lesson_reader.h"
 #include "app/quiz/ask_views.h"
 #include "app/quiz/end_view.h"
 #include "app/quiz/question_view.h"
@@ -37,6 +38,10 @@ class QuizStation : public QWidget {
   void wait_for_somebody(const QString& told = {});
   void known(const PersonId& person, const std::string& quiz = {});
   void begin(const QuizWish& wish);
+  void read(const PersonId& person, const LessonOffer& lesson);
+  /// Enters the lesson once it was gone through; what stands in the way, so that it can be tried again.
+  std::optional<Problem> enter_read();
+  void leave_lesson();
   void show_questions();
   void ask_to_leave();
   void leave();
@@ -52,6 +57,9 @@ class QuizStation : public QWidget {
   QStackedWidget* stack_;
   WhoView* who_;
   StartView* start_;
+  LessonReader* reading_;
+  PersonId person_;             // who reads
+  std::optional<Lesson> read_;  // what it will count as, not entered yet
   QuestionView* questions_;
   HandInView* end_asked_;
   LeaveView* leave_;

@@ -329,6 +329,19 @@ void draw_first_look(Session& session, const QDir& folder, const QString& shade)
     draw(window, size, folder.filePath(QString("first-look-%1-%2.png").arg(size.name, shade)));
 }
 
+/// A lesson before it is gone through at the station, and its first part.
+void draw_lesson(QuizStation& station, const std::function<void(QuizStation&, const QString&)>& save) {
+  auto* list = station.findChild<QListWidget*>("quizzes");
+  const int chosen = list->currentRow();
+  for (int row = 0; row < list->count(); ++row)
+    if (list->item(row)->text().startsWith("Lesson")) list->setCurrentRow(row);
+  save(station, "start-lesson");
+  station.findChild<QPushButton*>("begin")->click();
+  save(station, "lesson");
+  station.findChild<QPushButton*>("lesson_leave")->click();
+  list->setCurrentRow(chosen);
+}
+
 /// The station at its start, at a question of each kind, large and in two languages, and at its end.
 void draw_quiz(const QDir& folder, const QString& shade) {
   // A shop of its own each time: the quizzes of the last have been sat.
@@ -356,6 +369,7 @@ void draw_quiz(const QDir& folder, const QString& shade) {
     station.open_for(member(number), quiz);
     station.show();
     save(station, "start-" + QString::fromStdString(quiz).replace(' ', '-'));
+    if (quiz == banks.begin()->first) draw_lesson(station, save);
     station.findChild<QPushButton*>("begin")->click();
     const Sitting* sitting = station.run().sitting();
     if (!sitting) continue;
