@@ -38,7 +38,7 @@ Expected<Store> Store::create(const std::string& path, const ShopDetails& detail
                               StoreOptions options) {
   if (details.name.empty()) return refuse("name", "The shop has no name.", "Give it one.");
   if (const auto zone = zone_of(details); !zone) return tl::make_unexpected(zone.error());
-  return create_file(path, details, options).and_then([&](std::unique_ptr<Connection> connection) {
+  return create_store(path, details, options).and_then([&](std::unique_ptr<Connection> connection) {
     connection.reset();
     return open(path, std::move(clock), options);
   });
@@ -55,7 +55,7 @@ ReadAhead& ReadAhead::operator=(ReadAhead&&) noexcept = default;
 ReadAhead::~ReadAhead() = default;
 
 Expected<ReadAhead> ReadAhead::read(const std::string& path, const StoreOptions& options) {
-  auto connection = open_file(path, options);
+  auto connection = open_store(path, options);
   if (!connection) return tl::make_unexpected(connection.error());
   const auto details = read_details(**connection);
   if (!details) return tl::make_unexpected(details.error());
@@ -89,7 +89,7 @@ Expected<std::unique_ptr<Store::Impl>> Store::connect(const std::string& path, C
   if (sodium_init() < 0)
     return refuse("pin", "This computer gives no random numbers.", "Restart it, then try again.");
   auto impl = std::make_unique<Impl>();
-  auto connection = open_file(path, options);
+  auto connection = open_store(path, options);
   if (!connection) return tl::make_unexpected(connection.error());
   impl->connection = std::move(*connection);
   impl->clock = std::move(clock);
@@ -100,6 +100,7 @@ Expected<std::unique_ptr<Store::Impl>> Store::connect(const std::string& path, C
   auto zone = zone_of(impl->details);
   if (!zone) return tl::make_unexpected(zone.error());
   impl->zone = *zone;
+  if (auto compared = impl->compare_clocks(); !compared) return tl::make_unexpected(compared.error());
   impl->watch = ClockWatch(impl->options.passed, impl->now());
   impl->delay = PinDelay(impl->options.pin_wait);
   return impl;
@@ -210,6 +211,11 @@ std::int64_t Store::last_commit() const { return impl_->memory.last_commit(); }
 Expected<bool> Store::refresh() {
   assert(std::this_thread::get_id() == impl_->owner);
   return impl_->catch_up();
+}
+
+bool Store::listen(std::function<void()> told) {
+  assert(std::this_thread::get_id() == impl_->owner);
+  return impl_->connection->listen(std::move(told));
 }
 
 }  // namespace wm::db

@@ -1,5 +1,6 @@
 #pragma once
-// The store: one SQLite file, one way in (commit), and plain reads out.
+// The store: one SQLite file or one database of a PostgreSQL server, one way in (commit), and plain reads
+// out.
 #include <functional>
 #include <memory>
 #include <optional>
@@ -50,6 +51,9 @@ struct StoreOptions {
   std::string pin_wait;
   /// How long another program's write is waited for.
   int busy_ms = 1500;
+  /// This computer's own clock in milliseconds since 1970, which a server's is compared with. Empty: the
+  /// system's.
+  std::function<std::int64_t()> own_clock_ms = {};
 };
 
 /// All that a file holds, read and worked out on any thread, for a store to be opened with.
@@ -68,13 +72,14 @@ class ReadAhead {
   std::unique_ptr<Content> content_;
 };
 
+/// Named by the path of its file, or by the server's connection URI (postgresql://desk@host/shop).
 /// Owned by the thread that opened it; another thread's call is a mistake of the program (asserted).
 class Store {
  public:
   /// Gives the real time; a test sets its own.
   using Clock = std::function<Instant()>;
 
-  /// Makes a new file; refuses one that exists.
+  /// Makes a new file, refuses one that exists; on a server, fills a database that is there and empty.
   static Expected<Store> create(const std::string& path, const ShopDetails& details, Clock clock,
                                 StoreOptions options = {});
   /// Opens a store, migrating an older one. Refuses what is not ours, from a newer version, on a network
@@ -87,7 +92,7 @@ class Store {
   ~Store();
 
   const ShopDetails& details() const;
-  /// Where its file is, as it was opened.
+  /// Where it is, as it was opened: a file's path, or a server's URI.
   const std::string& path() const;
   /// The shop's clock: the real one, or the demo shop's.
   Instant now() const;
@@ -149,6 +154,9 @@ class Store {
   std::int64_t last_commit() const;
   /// Reads what other programs have committed since; true where there was something.
   Expected<bool> refresh();
+  /// Calls back from the owning thread's event loop as soon as another desk has committed, so that refresh
+  /// has something to read; false where the store can't tell, and is to be looked at now and then.
+  bool listen(std::function<void()> told);
 
  private:
   struct Impl;

@@ -12,6 +12,7 @@
 #include "db/refuse.h"
 #include "db/sql/file.h"
 #include "db/sql/place.h"
+#include "db/sql/server.h"
 
 namespace wm::db {
 namespace {
@@ -35,6 +36,11 @@ Expected<Identity> identity_of(Connection& connection) {
 }
 
 QString stem_of(const std::string& store) { return QFileInfo(text(store)).completeBaseName(); }
+
+Problem on_a_server(const std::string& store) {
+  return {shown_name(store), "The shop is on a server, and this makes copies of files.",
+          "Let whoever looks after the server back it up, or move a copy of the shop into a file."};
+}
 
 tl::unexpected<Problem> no_folder(const std::string& folder) {
   return refuse(folder, "The folder does not exist.", "Make it first, or look whether its disk is there.");
@@ -96,6 +102,7 @@ Expected<std::vector<BackupFile>> backups_in(const std::string& store, const std
 }
 
 Expected<BackupMade> back_up(const std::string& store, const std::string& folder, Instant now) {
+  if (is_on_server(store)) return tl::make_unexpected(on_a_server(store));
   const QDir into(text(folder));
   if (!into.exists()) return no_folder(folder);
   const auto connection = open_to_read(store);

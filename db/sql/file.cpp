@@ -8,6 +8,7 @@
 #include "db/sql/dialect.h"
 #include "db/sql/migrate.h"
 #include "db/sql/place.h"
+#include "db/sql/server.h"
 
 namespace wm::db {
 namespace {
@@ -40,29 +41,49 @@ Problem there_already(const std::string& path) {
   return {path, "There is a file of this name already.", "Open it, or choose another name."};
 }
 
-/// Refuses a file that has anything in it, ours or not.
+Problem not_blank_there(const std::string& where) {
+  return {where, "There is something in this database already.",
+          "Open it, or make an empty one for the shop."};
+}
+
+/// Refuses a file or a database that has anything in it, ours or not.
 Expected<void> check_blank(Connection& connection) {
-  auto blank = connection.value(dialect::read_blank);
+  auto blank = connection.value(connection.dialect().read_blank);
   if (blank && blank->toBool()) return {};
-  return tl::make_unexpected(blank ? there_already(connection.path()) : blank.error());
+  return tl::make_unexpected(!blank                   ? blank.error()
+                             : connection.on_server() ? not_blank_there(connection.shown())
+                                                      : there_already(connection.path()));
+}
+
+/// Why it is none of ours.
+tl::unexpected<Problem> not_ours(Connection& connection) {
+  const bool blank = check_blank(connection).has_value();
+  if (connection.on_server())
+    return refuse(connection.shown(),
+                  blank ? "The database is empty: no shop was ever kept in it."
+                        : "The database is not a shop's of this program.",
+                  "Choose the shop's own database, or make a new shop there.");
+  if (blank)
+    return refuse(connection.path(), "The file is empty: no shop was ever kept in it.",
+                  "Choose the shop's own file, or make a new shop under this name.");
+  return refuse(connection.path(), "The file is not a shop's file of this program.",
+                "Choose the shop's own file.");
 }
 
 /// Before anything is written: is it ours, and do we know its version?
 Expected<int> version_of(Connection& connection) {
-  auto id = connection.value(dialect::read_application_id);
+  auto id = connection.value(connection.dialect().read_application_id);
   if (!id) return tl::make_unexpected(id.error());
-  if (id->toInt() != dialect::application_id) {
-    if (check_blank(connection))
-      return refuse(connection.path(), "The file is empty: no shop was ever kept in it.",
-                    "Choose the shop's own file, or make a new shop under this name.");
-    return refuse(connection.path(), "The file is not a shop's file of this program.",
-                  "Choose the shop's own file.");
-  }
-  auto version = connection.value(dialect::read_version);
+  if (id->toInt() != dialect::application_id) return not_ours(connection);
+  auto version = connection.value(connection.dialect().read_version);
   if (!version) return tl::make_unexpected(version.error());
   if (version->toInt() > newest_version())
-    return refuse(connection.path(), "The file was written by a newer version of this program.",
-                  "Update the program on this computer, then open the file again.");
+    return refuse(connection.shown(),
+                  connection.on_server()
+                      ? "The shop was brought up to date by a newer version of this program."
+                      : "The file was written by a newer version of this program.",
+                  connection.on_server() ? "Update the program on this computer, then open the shop again."
+                                         : "Update the program on this computer, then open the file again.");
   return version->toInt();
 }
 
@@ -72,13 +93,6 @@ Expected<void> check_by(Connection& connection, const char* check) {
   if (text(*found) == "ok") return {};
   return refuse(connection.path(), "The file is damaged: " + text(*found) + ".",
                 "Bring back the last backup, and keep this file.");
-}
-
-Expected<void> settle(Connection& connection) {
-  for (const char* setting : dialect::settings) {
-    if (auto done = connection.run(QString(setting)); !done) return done;
-  }
-  return {};
 }
 
 /// Also finds out, by beginning to write, whether another program holds the file.
@@ -93,20 +107,20 @@ Expected<void> update(Connection& connection, int version) {
 
 /// The file's name, and that of the log beside it.
 Expected<void> keep_names(const std::string& path) {
+  if (is_on_server(path)) return {};
   if (sync_folder(QFileInfo(text(path)).absolutePath().toStdString())) return {};
   return refuse(path, "The disk failed while the folder was being written.",
                 "Check the disk and how it is connected, then try again.");
 }
 
 Expected<void> found_shop(Connection& connection, const ShopDetails& details) {
-  if (auto done = settle(connection); !done) return done;
-  auto transaction = Transaction::begin(connection);
+  if (auto done = connection.settle(); !done) return done;
+  auto transaction = Transaction::begin_new(connection);
   if (!transaction) return tl::make_unexpected(transaction.error());
   // Another program may have been faster.
   if (auto blank = check_blank(connection); !blank) return blank;
-  if (auto done = connection.run(dialect::set_application_id + QString::number(dialect::application_id));
-      !done)
-    return done;
+  if (const QString set = connection.dialect().set_application_id; !set.isEmpty())
+    if (auto done = connection.run(set.arg(dialect::application_id)); !done) return done;
   if (auto done = migrate(connection, 0); !done) return done;
   auto row =
       connection.run("INSERT INTO shop (one, name, zone, demo_clock) VALUES (1, ?, ?, ?)",
@@ -119,15 +133,36 @@ Expected<void> found_shop(Connection& connection, const ShopDetails& details) {
 /// Only what nothing is in: where the disk failed at the last moment, the shop may be there.
 void remove_blank(const std::string& path, int busy_ms) {
   Connection connection(path, busy_ms);
-  auto transaction = Transaction::begin(connection);
+  auto transaction = Transaction::begin_new(connection);
   if (!transaction || !check_blank(connection)) return;
   for (const char* end : {"", "-wal", "-shm", "-journal"}) QFile::remove(text(path + end));
 }
 
+/// In a database that somebody made for it, with nothing in it yet.
+Expected<std::unique_ptr<Connection>> create_on_server(const std::string& uri, const ShopDetails& details,
+                                                       const StoreOptions& options) {
+  if (const auto address = read_address(uri); !address) return tl::make_unexpected(address.error());
+  auto connection = std::make_unique<Connection>(uri, options.busy_ms);
+  return found_shop(*connection, details).map([&] { return std::move(connection); });
+}
+
+Expected<std::unique_ptr<Connection>> open_on_server(const std::string& uri, const StoreOptions& options) {
+  if (const auto address = read_address(uri); !address) return tl::make_unexpected(address.error());
+  auto connection = std::make_unique<Connection>(uri, options.busy_ms);
+  const auto version = version_of(*connection);
+  if (!version) return tl::make_unexpected(version.error());
+  auto done = connection->settle();
+  // Only who owns the tables may bring them up to date; a desk waits for nobody when it opens the shop.
+  if (done && *version < newest_version()) done = update(*connection, *version);
+  if (!done) return tl::make_unexpected(done.error());
+  return connection;
+}
+
 }  // namespace
 
-Expected<std::unique_ptr<Connection>> create_file(const std::string& path, const ShopDetails& details,
-                                                  const StoreOptions& options) {
+Expected<std::unique_ptr<Connection>> create_store(const std::string& path, const ShopDetails& details,
+                                                   const StoreOptions& options) {
+  if (is_on_server(path)) return create_on_server(path, details, options);
   if (auto fine = check_folder(path, options); !fine) return tl::make_unexpected(fine.error());
   QFile file(text(path));
   // Made by whoever is first, so that two programs cannot both make it. A file that a power cut left with
@@ -148,8 +183,9 @@ Expected<std::unique_ptr<Connection>> create_file(const std::string& path, const
 }
 
 Expected<std::unique_ptr<Connection>> open_to_read(const std::string& path) {
-  const QFileInfo file(text(path));
-  if (!file.isFile())
+  if (is_on_server(path)) {
+    if (const auto address = read_address(path); !address) return tl::make_unexpected(address.error());
+  } else if (const QFileInfo file(text(path)); !file.isFile())
     return refuse(path, file.exists() ? "This is not a file." : "The file does not exist.",
                   "Look at the path again.");
   auto connection = std::make_unique<Connection>(path, StoreOptions().busy_ms);
@@ -158,13 +194,13 @@ Expected<std::unique_ptr<Connection>> open_to_read(const std::string& path) {
 }
 
 Expected<bool> is_before_ledger(Connection& connection) {
-  return connection.value(dialect::read_version).map([](const QVariant& version) {
+  return connection.value(connection.dialect().read_version).map([](const QVariant& version) {
     return version.toInt() < 3;
   });
 }
 
 Expected<bool> is_of_newest_version(Connection& connection) {
-  return connection.value(dialect::read_version).map([](const QVariant& version) {
+  return connection.value(connection.dialect().read_version).map([](const QVariant& version) {
     return version.toInt() == newest_version();
   });
 }
@@ -192,7 +228,8 @@ Expected<std::string> first_command(Connection& connection) {
 Expected<void> check_every_page(Connection& connection) { return check_by(connection, dialect::whole_check); }
 Expected<void> check_pages(Connection& connection) { return check_by(connection, dialect::quick_check); }
 
-Expected<std::unique_ptr<Connection>> open_file(const std::string& path, const StoreOptions& options) {
+Expected<std::unique_ptr<Connection>> open_store(const std::string& path, const StoreOptions& options) {
+  if (is_on_server(path)) return open_on_server(path, options);
   if (auto fine = check_file(path); !fine) return tl::make_unexpected(fine.error());
   if (auto fine = check_folder(path, options); !fine) return tl::make_unexpected(fine.error());
   auto connection = std::make_unique<Connection>(path, options.busy_ms);
@@ -200,7 +237,7 @@ Expected<std::unique_ptr<Connection>> open_file(const std::string& path, const S
   if (!version) return tl::make_unexpected(version.error());
   if (auto fine = check_by(*connection, dialect::quick_check); !fine)
     return tl::make_unexpected(fine.error());
-  if (auto done = settle(*connection); !done) return tl::make_unexpected(done.error());
+  if (auto done = connection->settle(); !done) return tl::make_unexpected(done.error());
   if (auto done = update(*connection, *version); !done) return tl::make_unexpected(done.error());
   if (auto done = keep_names(path); !done) return tl::make_unexpected(done.error());
   return connection;

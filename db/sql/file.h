@@ -1,5 +1,5 @@
 #pragma once
-// Making a store's file and opening one, with every reason not to.
+// Making a store, in a file or on a server, and opening one, with every reason not to.
 #include <memory>
 #include <string>
 
@@ -9,10 +9,10 @@
 
 namespace wm::db {
 
-/// A new file with its tables and its one row about the shop. Left away again where something fails.
-Expected<std::unique_ptr<Connection>> create_file(const std::string& path, const ShopDetails& details,
-                                                  const StoreOptions& options);
-/// An existing file as it is, to be read: ours, of a version that we know.
+/// A new store with its tables and its one row about the shop. Left away again where something fails.
+Expected<std::unique_ptr<Connection>> create_store(const std::string& path, const ShopDetails& details,
+                                                   const StoreOptions& options);
+/// An existing store as it is, to be read: ours, of a version that we know.
 Expected<std::unique_ptr<Connection>> open_to_read(const std::string& path);
 /// Whether a file is of a version before every change was a record. The next two know both.
 Expected<bool> is_before_ledger(Connection& connection);
@@ -25,7 +25,7 @@ Expected<std::string> first_command(Connection& connection);
 Expected<void> check_every_page(Connection& connection);
 /// The pages alone: whether each index still fits its table is not looked at, which takes ten times as long.
 Expected<void> check_pages(Connection& connection);
-/// An existing file, checked and migrated.
-Expected<std::unique_ptr<Connection>> open_file(const std::string& path, const StoreOptions& options);
+/// An existing store, checked and migrated.
+Expected<std::unique_ptr<Connection>> open_store(const std::string& path, const StoreOptions& options);
 
 }  // namespace wm::db

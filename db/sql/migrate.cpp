@@ -25,26 +25,29 @@ Expected<void> run_file(Connection& connection, const QString& name) {
   return {};
 }
 
+/// 7 of ":/wm/db/007_more_apart.sql".
+int number_of(const QString& file) { return file.mid(folder.size(), 3).toInt(); }
+
 }  // namespace
 
-QStringList migration_files() {
+QStringList migration_files(const Dialect& dialect) {
   link_migrations();
   QStringList files;
   for (const QString& name : QDir(folder).entryList({"*.sql"}, QDir::Files, QDir::Name))
-    files << folder + name;
+    if (!name.endsWith(dialect.not_ours)) files << folder + name;
   return files;
 }
 
-int newest_version() { return static_cast<int>(migration_files().size()); }
+int newest_version() { return number_of(migration_files(dialect::sqlite).last()); }
 
 Expected<void> migrate(Connection& connection, int from) {
-  const QStringList names = migration_files();
-  for (qsizetype i = from; i < names.size(); ++i) {
-    if (auto done = run_file(connection, names[i]); !done) return done;
-    if (names[i].endsWith("/003_ledger.sql"))
+  for (const QString& name : migration_files(connection.dialect())) {
+    if (number_of(name) <= from) continue;
+    if (auto done = run_file(connection, name); !done) return done;
+    if (name.endsWith("/003_ledger.sql"))
       if (auto done = carry_over(connection); !done) return done;
   }
-  return connection.run(dialect::set_version + QString::number(names.size()));
+  return connection.run(QString(connection.dialect().set_version).arg(newest_version()));
 }
 
 }  // namespace wm::db

@@ -46,7 +46,7 @@ const F& fact_at(TestShop& shop, const RecordId& id) {
 
 }  // namespace
 
-TEST_CASE("A reason is erased by itself, and its record stays") {
+TEST_CASE("A reason is erased by itself, and its record stays", "[file]") {
   TestShop shop;
   const RecordId struck = shop.enter("mia", own(Presence{"kim"}));
   const RecordId strike = shop.enter("mia", StrikeOutRecord{struck, "she was at the doctor's"});
@@ -67,7 +67,7 @@ TEST_CASE("A reason is erased by itself, and its record stays") {
   CHECK(again.error().what == "There is no text in this record that could be erased.");
 }
 
-TEST_CASE("Whoever loses a name is not called by it again, not even as known then") {
+TEST_CASE("Whoever loses a name is not called by it again, not even as known then", "[file]") {
   TestShop shop;
   const Person kim = *shop.store().person("kim");
   Person wrongly = kim;
@@ -95,7 +95,8 @@ TEST_CASE("Details that count now, a birth date and a PIN are not erased by them
   CHECK_FALSE(shop.commit("mia", BlankRecord{"nothing"}));
 }
 
-TEST_CASE("With a person go the reasons of what ends or strikes out a record of theirs, and nobody else's") {
+TEST_CASE("With a person go the reasons of what ends or strikes out a record of theirs, and nobody else's",
+          "[file]") {
   TestShop shop;
   const auto booked = [&](const PersonId& person, const MachineId& machine, int from) {
     return shop.enter("dee", own(Booking{person, "ivo", machine, "bandsaw", evening + from * hour,

@@ -31,7 +31,7 @@ void same_for(const PersonId& person, Decider& one, Decider& all, Instant now) {
 
 }  // namespace
 
-TEST_CASE("A first look says of everybody in the demo shop what the store says") {
+TEST_CASE("A first look says of everybody in the demo shop what the store says", "[file]") {
   make_application();
   QTemporaryDir folder;
   const std::string path = folder.filePath("demo").toStdString();
@@ -87,7 +87,7 @@ TEST_CASE("A first look follows joins, strike-outs, ends and erasures") {
   compare();
 }
 
-TEST_CASE("A file of an earlier version is no business of a first look") {
+TEST_CASE("A file of an earlier version is no business of a first look", "[file]") {
   TestShop shop;
   shop.close();
   by_sqlite3(shop.path(), "PRAGMA user_version = 4");
@@ -114,7 +114,8 @@ TEST_CASE("A store opened with what was read ahead is the store, with what was e
   REQUIRE(opened->commit(shop.command("dee", own(Presence{"kim", false}))));
 }
 
-TEST_CASE("What is about the whole shop is found by its index, not by looking through every record") {
+TEST_CASE("What is about the whole shop is found by its index, not by looking through every record",
+          "[file]") {
   const TestShop shop;
   const QString plan = by_sqlite3(shop.path(), QString("EXPLAIN QUERY PLAN ") + shop_wide_query);
   INFO(plan.toStdString());

@@ -29,7 +29,7 @@ ledger::Head by_definition(const TestShop& shop) {
 
 }  // namespace
 
-TEST_CASE("The head follows every commit, and is what the leaves alone give") {
+TEST_CASE("The head follows every commit, and is what the leaves alone give", "[file]") {
   TestShop shop;
   std::vector<std::pair<Instant, ledger::Head>> then;
   for (int i = 0; i < 20; ++i) {

@@ -52,7 +52,7 @@ void refused(const Expected<Store>& store, const std::string& what) {
 
 }  // namespace
 
-TEST_CASE("A missing file, a folder and a missing folder are refused") {
+TEST_CASE("A missing file, a folder and a missing folder are refused", "[file]") {
   TestShop shop;
   const std::string folder = QFileInfo(QString::fromStdString(shop.path())).path().toStdString();
   refused(Store::open(folder + "/none.wm", shop.clock()), "does not exist");
@@ -60,7 +60,7 @@ TEST_CASE("A missing file, a folder and a missing folder are refused") {
   refused(Store::create(folder + "/none/shop.wm", {"A", "UTC", 0}, shop.clock()), "folder does not exist");
 }
 
-TEST_CASE("A file that exists is not made again, and stays as it is") {
+TEST_CASE("A file that exists is not made again, and stays as it is", "[file]") {
   TestShop shop;
   const auto entries = shop.store().entries();
   refused(Store::create(shop.path(), {"Another", "UTC", 0}, shop.clock()), "already");
@@ -68,7 +68,7 @@ TEST_CASE("A file that exists is not made again, and stays as it is") {
   CHECK(shop.store().entries() == entries);
 }
 
-TEST_CASE("A file with nothing in it, as a power cut may leave it, is taken for a new shop") {
+TEST_CASE("A file with nothing in it, as a power cut may leave it, is taken for a new shop", "[file]") {
   TestShop shop;
   shop.close();
   QFile::resize(QString::fromStdString(shop.path()), 0);
@@ -79,7 +79,7 @@ TEST_CASE("A file with nothing in it, as a power cut may leave it, is taken for 
   CHECK(open(shop)->details().name == "Another");
 }
 
-TEST_CASE("Another program's file is not made into a shop") {
+TEST_CASE("Another program's file is not made into a shop", "[file]") {
   TestShop shop;
   shop.close();
   QFile::remove(QString::fromStdString(shop.path()));
@@ -91,14 +91,14 @@ TEST_CASE("Another program's file is not made into a shop") {
   CHECK(QFile(QString::fromStdString(shop.path())).size() == size);
 }
 
-TEST_CASE("A shop needs a name and a zone that exists") {
+TEST_CASE("A shop needs a name and a zone that exists", "[file]") {
   TestShop shop;
   refused(Store::create(shop.path() + "2", {"", "UTC", 0}, shop.clock()), "no name");
   refused(Store::create(shop.path() + "2", {"A", "Chicago", 0}, shop.clock()), "no time zone");
   CHECK_FALSE(QFile::exists(QString::fromStdString(shop.path() + "2")));
 }
 
-TEST_CASE("A file that is not ours is refused and left as it is") {
+TEST_CASE("A file that is not ours is refused and left as it is", "[file]") {
   TestShop shop;
   shop.close();
   SECTION("text") {
@@ -118,14 +118,14 @@ TEST_CASE("A file that is not ours is refused and left as it is") {
   }
 }
 
-TEST_CASE("A file from a newer version is refused") {
+TEST_CASE("A file from a newer version is refused", "[file]") {
   TestShop shop;
   shop.close();
   { Other(shop.path()).run("PRAGMA user_version = 99"); }
   refused(open(shop), "newer version");
 }
 
-TEST_CASE("A folder on another computer is refused") {
+TEST_CASE("A folder on another computer is refused", "[file]") {
   TestShop shop;
   StoreOptions options = cheap_pins();
   std::string asked;
@@ -141,7 +141,7 @@ TEST_CASE("A folder on another computer is refused") {
     CHECK_FALSE(is_network_type(type));
 }
 
-TEST_CASE("A file that another program holds is refused, at opening and at entering") {
+TEST_CASE("A file that another program holds is refused, at opening and at entering", "[file]") {
   TestShop shop;
   Other other(shop.path());
   other.run("BEGIN IMMEDIATE");
@@ -154,7 +154,7 @@ TEST_CASE("A file that another program holds is refused, at opening and at enter
   CHECK(shop.commit("dee", own(Presence{"kim"})));
 }
 
-TEST_CASE("A damaged file is refused") {
+TEST_CASE("A damaged file is refused", "[file]") {
   TestShop shop;
   shop.close();
   const qint64 size = QFile(QString::fromStdString(shop.path())).size();
@@ -162,7 +162,7 @@ TEST_CASE("A damaged file is refused") {
   refused(open(shop), "damaged");
 }
 
-TEST_CASE("A record that cannot be read is a damaged file, named by its id") {
+TEST_CASE("A record that cannot be read is a damaged file, named by its id", "[file]") {
   TestShop shop;
   shop.close();
   {

@@ -61,7 +61,7 @@ bool fits(const Signature& signature, const std::vector<ledger::Hash>& hashes) {
 
 }  // namespace
 
-TEST_CASE("A check-out is signed with the assessor's key, over all that the commit says") {
+TEST_CASE("A check-out is signed with the assessor's key, over all that the commit says", "[file]") {
   TestShop shop;
   const std::string key = latest_key(shop.store(), "ivo");
   CHECK(key.size() == 64);
@@ -94,7 +94,7 @@ TEST_CASE("Each PIN brings a key of its own, and neither PIN nor key stands in t
   CHECK(as<Signature>(done->entries.back().fact)->key == after);
 }
 
-TEST_CASE("On another computer the PIN still serves, and the next signature comes with a new key") {
+TEST_CASE("On another computer the PIN still serves, and the next signature comes with a new key", "[file]") {
   TestShop shop;
   const std::string before = latest_key(shop.store(), "ivo");
   shop.close();

@@ -1,6 +1,5 @@
 #include "test_shop.h"
 
-#include <QFile>
 #include <QProcess>
 #include <catch2/catch.hpp>
 
@@ -14,9 +13,10 @@ QString by_sqlite3(const std::string& path, const QString& sql) {
   return QString::fromUtf8(program.readAll()).trimmed();
 }
 
-TestShop::TestShop(Empty) : path_(folder_->filePath("shop.wm").toStdString()) {
+TestShop::TestShop(Empty) {
   make_application();
-  auto made = Store::create(path_, {"Hollow Oak Workshop", "America/Chicago", 0}, clock(), cheap_pins());
+  place_ = std::make_shared<TestPlace>();
+  auto made = Store::create(path(), {"Hollow Oak Workshop", "America/Chicago", 0}, clock(), cheap_pins());
   if (!made) FAIL(made.error().what);
   store_.emplace(std::move(*made));
 }
@@ -24,10 +24,8 @@ TestShop::TestShop(Empty) : path_(folder_->filePath("shop.wm").toStdString()) {
 TestShop TestShop::empty() { return TestShop(Empty{}); }
 
 TestShop TestShop::copy() const {
-  TestShop made{Closed{}};
+  TestShop made(Closed{}, *place_);
   *made.now_ = *now_;
-  made.path_ = made.folder_->filePath("shop.wm").toStdString();
-  REQUIRE(QFile::copy(QString::fromStdString(path_), QString::fromStdString(made.path_)));
   made.reopen();
   return made;
 }
@@ -39,7 +37,7 @@ TestShop::TestShop() : TestShop(Empty{}) {
 
 void TestShop::reopen() {
   store_.reset();
-  auto opened = Store::open(path_, clock(), cheap_pins());
+  auto opened = Store::open(path(), clock(), cheap_pins());
   if (!opened) FAIL(opened.error().what);
   store_.emplace(std::move(*opened));
 }

@@ -1,10 +1,11 @@
 #pragma once
-// A small shop for tests: a clock that stands still until told, one manager, one instructor, one at the desk.
+// A small shop for tests, in a file or on the server in WM_SERVER: a clock that stands still until told, one
+// manager, one instructor, one at the desk.
 #include <QString>
-#include <QTemporaryDir>
 #include <string>
 
 #include "small_shop.h"
+#include "test_place.h"
 
 namespace wm::db {
 
@@ -20,11 +21,12 @@ class TestShop {
   /// Nothing in it at all.
   static TestShop empty();
 
-  /// The same shop in a file of its own. This one's store must be closed.
+  /// The same shop in a place of its own. This one's store must be closed.
   TestShop copy() const;
 
   Store& store() { return *store_; }
-  const std::string& path() const { return path_; }
+  const std::string& path() const { return place_->name(); }
+  const TestPlace& place() const { return *place_; }
   Instant now() const { return *now_; }
   void set_now(Instant t) { *now_ = t; }
   void wait(std::int64_t seconds) { now_->seconds += seconds; }
@@ -45,12 +47,11 @@ class TestShop {
  private:
   struct Empty {};
   struct Closed {};
-  explicit TestShop(Closed) {}
+  TestShop(Closed, const TestPlace& other) : place_(std::make_shared<TestPlace>(other)) {}
   explicit TestShop(Empty);
 
-  std::shared_ptr<QTemporaryDir> folder_ = std::make_shared<QTemporaryDir>();
+  std::shared_ptr<TestPlace> place_;
   std::shared_ptr<Instant> now_ = std::make_shared<Instant>(evening);
-  std::string path_;
   std::optional<Store> store_;
   int next_ = 0;
 };
