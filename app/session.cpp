@@ -1,6 +1,8 @@
 #include "app/session.h"
 
 #include <QUuid>
+#include <algorithm>
+#include <iterator>
 
 namespace wm::app {
 namespace {
@@ -91,15 +93,27 @@ std::string Session::id_for(const db::Command& command) const {
 
 Expected<db::Committed> Session::commit(db::Action action, std::optional<Instant> at, std::string note,
                                         bool from_paper, std::optional<db::Second> second) {
-  db::Command command;
-  if (seated_) command.by = seated_->id;
-  command.quiz_station = role_ == db::Role::quiz_station;
+  db::Command command = here(std::move(action));
   command.at = at;
   command.from_paper = from_paper;
   command.note = std::move(note);
-  command.action = std::move(action);
   command.second = std::move(second);
-  return enter(std::move(command));
+  return enter({std::move(command)});
+}
+
+Expected<db::Committed> Session::commit_all(std::vector<db::Action> actions) {
+  std::vector<db::Command> commands;
+  for (db::Action& each : actions) commands.push_back(here(std::move(each)));
+  return enter(std::move(commands));
+}
+
+/// Of whoever sits here.
+db::Command Session::here(db::Action action) const {
+  db::Command command;
+  if (seated_) command.by = seated_->id;
+  command.quiz_station = role_ == db::Role::quiz_station;
+  command.action = std::move(action);
+  return command;
 }
 
 Expected<db::Committed> Session::commit_at_station(const PersonId& member, db::Action action) {
@@ -107,14 +121,14 @@ Expected<db::Committed> Session::commit_at_station(const PersonId& member, db::A
   command.by = member;
   command.quiz_station = true;
   command.action = std::move(action);
-  return enter(std::move(command));
+  return enter({std::move(command)});
 }
 
-Expected<db::Committed> Session::enter(db::Command command) {
-  command.id = id_for(command);
-  auto done = store_.commit(command);
+Expected<db::Committed> Session::enter(std::vector<db::Command> commands) {
+  for (db::Command& each : commands) each.id = id_for(each);
+  auto done = commands.size() == 1 ? store_.commit(commands.front()) : store_.commit_all(commands);
   if (!done) {
-    if (store_.unsure()) unsure_.push_back(std::move(command));
+    if (store_.unsure()) std::ranges::move(commands, std::back_inserter(unsure_));
     return done;
   }
   // Where the same comes once more after this, it is meant a second time.

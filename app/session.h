@@ -70,6 +70,13 @@ class Session : public QObject {
   /// As Store::entry.
   const db::Entry* entry(const RecordId& id) const { return store_.entry(id); }
 
+  /// As Store::still_stands and Store::must_leave_to_another.
+  Expected<void> still_stands(const RecordId& booking) { return store_.still_stands(booking); }
+  bool must_leave_to_another(const PersonId& assessor, const PersonId& person, const TargetName& target,
+                             Instant at) {
+    return store_.must_leave_to_another(assessor, person, target, at);
+  }
+
   /// The engine for `known()`, or for another. Its references are good until the next commit.
   Decider& decider() { return decider(known_); }
   Decider& decider(std::optional<Instant> known);
@@ -79,6 +86,8 @@ class Session : public QObject {
   Expected<db::Committed> commit(db::Action action, std::optional<Instant> at = std::nullopt,
                                  std::string note = {}, bool from_paper = false,
                                  std::optional<db::Second> second = std::nullopt);
+  /// Several at once: all of them or none.
+  Expected<db::Committed> commit_all(std::vector<db::Action> actions);
   /// As commit, for somebody at the quiz station, who enters it themselves, whoever sits at the desk.
   Expected<db::Committed> commit_at_station(const PersonId& member, db::Action action);
   /// Enters what files of the past hold: all of the plans, or nothing.
@@ -106,7 +115,8 @@ class Session : public QObject {
   void look_at_clock();
   std::int64_t jump_ = 0;
   std::string id_for(const db::Command& command) const;
-  Expected<db::Committed> enter(db::Command command);
+  Expected<db::Committed> enter(std::vector<db::Command> commands);
+  db::Command here(db::Action action) const;
 
   std::unordered_map<std::int64_t, std::unique_ptr<Decider>> deciders_;  // of the past, by `known`
   std::int64_t decided_on_ = -1;                                         // the commit that they know of

@@ -55,7 +55,14 @@ struct Booking {
   TargetName target;
   Instant from, to;
   Purpose purpose = Purpose::check_out;
+  std::optional<Instant> held_through = {};  // only held: given up then, where nobody has confirmed it
+  RecordId instead_of = {};                  // the booking that this one moves, which no longer stands
   WM_EQUAL(Booking);
+};
+/// A booking that was held is for certain.
+struct Confirmed {
+  RecordId booking;
+  WM_EQUAL(Confirmed);
 };
 struct Cancel {
   RecordId booking;
@@ -129,6 +136,75 @@ struct Hours {
   PersonId person;
   int weekday = 0, from_minute = 0, to_minute = 0;
   WM_EQUAL(Hours);
+};
+/// Minutes of a day by the shop's clock, 0 to 1440, from < to.
+struct DayPart {
+  int from_minute = 0, to_minute = 0;
+  WM_EQUAL(DayPart);
+};
+enum class Doing { open, staffed };
+/// When the shop is open, or somebody is on duty, on a weekday (0 = Monday). `adults`: of those on duty.
+struct WeekHours {
+  Doing doing = Doing::open;
+  int weekday = 0, from_minute = 0, to_minute = 0;
+  int adults = 1;
+  WM_EQUAL(WeekHours);
+};
+/// Days on which other hours hold than the week's, the shop's or (`person`) an assessor's: none at all where
+/// it is closed or they are away. Of several records about a day the latest counts.
+struct OtherHours {
+  PersonId person;  // empty: the shop's
+  Doing doing = Doing::open;
+  Day first, last;
+  std::vector<DayPart> parts;
+  int adults = 1;
+  std::string why;
+  WM_EQUAL(OtherHours);
+};
+/// A break in an assessor's week.
+struct Break {
+  PersonId person;
+  int weekday = 0, from_minute = 0, to_minute = 0;
+  WM_EQUAL(Break);
+};
+/// What an assessor takes on; the latest counts. Minutes of one-on-ones a day, minutes on end, and the break
+/// that ends a stretch.
+struct TakesOn {
+  PersonId person;
+  std::optional<int> longest_day, stretch, rest;
+  WM_EQUAL(TakesOn);
+};
+/// How long a one-on-one on a machine class lasts; the latest counts.
+struct Lasts {
+  std::string machine_class;
+  int minutes = 60;
+  WM_EQUAL(Lasts);
+};
+/// How the shop books; the latest counts as a whole. Days of the longest wait; hours for which a time is
+/// held; and the rule for whoever does not come (core/diary/not_come.h): all three of it or none.
+struct DiaryRules {
+  std::optional<int> longest_wait, hold_hours;
+  std::optional<int> not_come, not_come_days, rest_days;
+  WM_EQUAL(DiaryRules);
+};
+/// A unit that can't be used from `from` to `to`, known beforehand.
+struct Upkeep {
+  MachineId machine;
+  Instant from, to;
+  std::string why;
+  WM_EQUAL(Upkeep);
+};
+struct BusyPart {
+  Instant from, to;
+  WM_EQUAL(BusyPart);
+};
+/// When somebody is busy between two moments, by a calendar of theirs; not with what. The latest counts, and
+/// takes the place of all before.
+struct Busy {
+  PersonId person;
+  Instant from, to;
+  std::vector<BusyPart> parts;
+  WM_EQUAL(Busy);
 };
 /// Another record struck out, with a reason. Its `at` is the other's `voided`.
 struct StrikeOut {
@@ -238,10 +314,11 @@ struct AttemptSat {
 };
 #undef WM_EQUAL
 
-using ShopFact = std::variant<RoleGiven, Join, Booking, Cancel, Attendance, Presence, Waiting, WaitingEnd,
-                              Restriction, SheetMarks, Tag, Reached, MachineAdded, Hours, StrikeOut,
-                              RulebookIssued, Details, PinChosen, Erased, Signature, Close, Printed,
-                              ClockConfirmed, Blanked, Issued, AttemptBegun, AttemptSat>;
+using ShopFact =
+    std::variant<RoleGiven, Join, Booking, Cancel, Attendance, Presence, Waiting, WaitingEnd, Restriction,
+                 SheetMarks, Tag, Reached, MachineAdded, Hours, StrikeOut, RulebookIssued, Details, PinChosen,
+                 Erased, Signature, Close, Printed, ClockConfirmed, Blanked, Issued, AttemptBegun, AttemptSat,
+                 Confirmed, WeekHours, OtherHours, Break, TakesOn, Lasts, DiaryRules, Upkeep, Busy>;
 
 /// Whether a fact is never struck out: a strike-out itself, what was issued or printed, and what commands of
 /// their own make and undo.

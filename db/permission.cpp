@@ -74,6 +74,15 @@ Expected<void> own_family(const Action& action, const Occasion& o) {
                 "Let them sit down here, or ask a manager.");
 }
 
+/// An instructor says of themselves when they are away or busy.
+Expected<void> own_time(const Action& action, const Occasion& o) {
+  const ShopFact& fact = std::get<EnterShopFact>(action).fact;
+  const auto* away = std::get_if<OtherHours>(&fact);
+  if (same(o, away ? away->person : std::get<Busy>(fact).person, o.by)) return {};
+  return refuse("person", "Only a manager may enter the shop's hours, or those of somebody else.",
+                "Ask a manager.");
+}
+
 /// Whoever sits at the quiz station enters for themselves.
 Expected<void> for_themselves(const Action& action, const Occasion& o) {
   const auto person = [&]() -> PersonId {
@@ -154,6 +163,15 @@ constexpr std::array table = {
     PermissionRow{"marks",          no,           no,        no,            from_paper},
     PermissionRow{"machine_added",  no,           no,        no,            yes},
     PermissionRow{"hours",          no,           no,        no,            yes},
+    PermissionRow{"confirmed",      no,           yes,       yes,           yes},
+    PermissionRow{"week_hours",     no,           no,        no,            yes},
+    PermissionRow{"other_hours",    no,           no,        own_time,      yes},
+    PermissionRow{"break",          no,           no,        no,            yes},
+    PermissionRow{"takes_on",       no,           no,        no,            yes},
+    PermissionRow{"lasts",          no,           no,        no,            yes},
+    PermissionRow{"diary_rules",    no,           no,        no,            yes},
+    PermissionRow{"upkeep",         no,           no,        no,            yes},
+    PermissionRow{"busy",           no,           no,        own_time,      yes},
     PermissionRow{"rulebook",       no,           no,        no,            yes},
     PermissionRow{"strike_out",     no,           own_today, own_today,     not_anothers_lock},
     PermissionRow{"close",          no,           no,        own_family,    yes},

@@ -6,6 +6,7 @@
 #include <cassert>
 
 #include "db/check/checks.h"
+#include "db/diary/diary.h"
 #include "db/engine.h"
 #include "db/heads.h"
 #include "db/journal/known_shop.h"
@@ -145,6 +146,45 @@ bool Store::asks_for_second(const Action& action) const {
 Expected<Role> Store::sit_down(const PersonId& person, const std::string& pin) {
   assert(std::this_thread::get_id() == impl_->owner);
   return impl_->role_at_station(person, pin);
+}
+
+ShopHours Store::hours() const { return shop_hours(impl_->memory); }
+DiaryRules Store::diary_rules() const { return db::diary_rules(impl_->memory); }
+std::vector<Booked> Store::booked(const Interval& within) const {
+  return db::booked(impl_->memory, within, now());
+}
+
+Expected<void> Store::still_stands(const RecordId& booking) {
+  const Case c{impl_->memory,
+               impl_->zone,
+               now(),
+               now(),
+               false,
+               false,
+               [this]() -> Decider& { return impl_->current().decider(); },
+               now(),
+               0};
+  return check_stands(c, booking);
+}
+
+std::vector<Day> Store::days_not_come(const PersonId& person) const {
+  return db::days_not_come(impl_->memory, impl_->zone, person);
+}
+
+std::optional<Day> Store::rests_through(const PersonId& person) const {
+  const auto rule = not_come_rule(diary_rules());
+  const auto last = rule ? wm::rests_through(*rule, days_not_come(person)) : std::nullopt;
+  return last && *last >= impl_->zone.day(now()) ? last : std::nullopt;
+}
+
+std::optional<Instant> Store::turns_18(const PersonId& person) const {
+  return db::turns_18(impl_->memory, impl_->zone, person);
+}
+
+bool Store::must_leave_to_another(const PersonId& assessor, const PersonId& person, const TargetName& target,
+                                  Instant at) {
+  return another_checks_out(impl_->current().decider().in_force(at), target) &&
+         taught(impl_->memory, assessor, person, std::string(class_of(target)), at, now());
 }
 
 std::optional<Role> Store::role_of(const PersonId& person, std::optional<Instant> known) const {

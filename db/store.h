@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/decide/current.h"
+#include "core/diary/hours.h"
 #include "core/ledger/root.h"
 #include "core/ledger/signing.h"
 #include "core/problem.h"
@@ -119,6 +120,23 @@ class Store {
 
   /// The role of whoever knows this PIN; wrong ones slow the station down.
   Expected<Role> sit_down(const PersonId& person, const std::string& pin);
+  /// Hours, and how the shop books, as all that counts now says; people by whom they count for.
+  ShopHours hours() const;
+  DiaryRules diary_rules() const;
+  /// What takes time within [from, to) now: bookings that stand, but for those to which nobody came.
+  std::vector<Booked> booked(const Interval& within) const;
+  /// Whether a booking that was entered could still be made as it is; what has come between, if not.
+  Expected<void> still_stands(const RecordId& booking);
+  /// The days of bookings to which somebody did not come, and the last on which the shop's rule about that
+  /// lets nothing be booked for them, if it does.
+  std::vector<Day> days_not_come(const PersonId& person) const;
+  std::optional<Day> rests_through(const PersonId& person) const;
+  /// From when somebody is 18; nothing where no birth date is known.
+  std::optional<Instant> turns_18(const PersonId& person) const;
+  /// Whether an assessor taught somebody there, where another is to check them out.
+  bool must_leave_to_another(const PersonId& assessor, const PersonId& person, const TargetName& target,
+                             Instant at);
+
   /// The role somebody has now, or had at `known` as was known then.
   std::optional<Role> role_of(const PersonId& person, std::optional<Instant> known = std::nullopt) const;
 

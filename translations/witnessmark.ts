@@ -44,6 +44,126 @@
     </message>
 </context>
 <context>
+    <name>CalendarWords</name>
+    <message>
+        <source>%1: %2 with %3</source>
+        <comment>what for, member, assessor</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One-on-one, %1. %2</source>
+        <comment>purpose, caution</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>-called-off</source>
+        <comment>the end of a file&apos;s name</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It can&apos;t be opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a calendar that is there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>where in the file; what is wrong, and what to do</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>And %1 mistakes more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was taken in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One-on-ones of %1 as a calendar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file is iCalendar, which other calendars take in. Taken in again later it brings what was moved up to date; what was called off is marked so, and stands in a second file for calendars that take it out by that. Both have names in them: give them to nobody whom they do not concern.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A folder for the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no such folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose one that is there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> and </source>
+        <comment>between files</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When %1 is busy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose an iCalendar file that %1 saved. The times at which they are busy are kept, for %2 days from now, in place of those taken in before; with what they are busy is not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A calendar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calendars (*.ics)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Busy times of %1 taken in: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Checkouts</name>
     <message>
         <source>%1 and %2</source>
@@ -169,14 +289,6 @@
     </message>
     <message>
         <source>As known on %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The sheet could not be written to %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>See whether that folder can be written to</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -310,6 +422,22 @@
         <source>What would help: %1.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Nobody who assesses may be booked with %1 in these days: somebody under 18 is booked only while two adults are in, and in some tiers who taught somebody does not check them out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every assessor has as much as they take on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another adult in the building, or another assessor than who taught %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more that %1 takes on</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Effects</name>
@@ -393,6 +521,77 @@
     </message>
     <message>
         <source>Something that it needs lapses on %1, before the first time there is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>HelpWords</name>
+    <message>
+        <source>Hours every %1 of one more able to assess %2 would serve 1 person.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours every %1 of one more able to assess %2 would serve %3 people.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>HoursWords</name>
+    <message>
+        <source>%1–%2</source>
+        <comment>weekdays</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>weekdays, hours</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” are no hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type them as 12:00-14:00, 17:30-20:00; a day ends at 24</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Some of these hours overlap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type each hour once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no whole number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type one, or leave it empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no length of time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type minutes, or hours as 1:30</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>HtmlPaper</name>
+    <message>
+        <source>The sheet could not be written to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See whether that folder can be written to</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -659,6 +858,10 @@
     </message>
     <message>
         <source>Figures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1311,6 +1514,79 @@
     </message>
     <message>
         <source>Begin it anew</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Reminder</name>
+    <message>
+        <source>You are shown how to work on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You practise on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your check-out is on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If you can&apos;t come, say so as soon as you can, so that somebody else can have the time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This time is held for you through %1, %2. Tell us by then that you will come.</source>
+        <comment>a day, a time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1,</source>
+        <comment>a name, to begin a message</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2, with %3, at %4.</source>
+        <comment>day, times, assessor, shop</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Come in closed shoes and close sleeves, hair tied back, without gloves, rings or anything that hangs, and with eye and ear protection.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reminders %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reminders for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reminders for %1 are printed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No printer is set up; written to %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TroubleWords</name>
+    <message>
+        <source>%1 will not be ready then: something that it needs is missing or lapses.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The Desk says what is missing; let them do it before, or move the booking.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no longer possible: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This booking is no longer possible: %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2626,6 +2902,154 @@
         <comment>who entered it</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>: %1</source>
+        <comment>a reason at a sentence&apos;s end</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <comment>from a time to a time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between hours</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an hour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 minutes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 through %2</source>
+        <comment>days</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most %1 a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most %1 on end, then a break of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as much as there is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shop is open on %1, %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On duty on %1, %2: %3.</source>
+        <comment>weekday, hours, how many adults</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one adult</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 adults</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is away, %2%3.</source>
+        <comment>who, days, why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is in on other hours, %2: %4%3.</source>
+        <comment>who, days, why, hours</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shop is closed, %1%2.</source>
+        <comment>days, why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shop has other hours, %1: %3%2.</source>
+        <comment>days, why, hours</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is on duty, %1%2.</source>
+        <comment>days, why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On duty at other hours, %1: %3%2.</source>
+        <comment>days, why, hours</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has a break on %2, %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 takes on %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A one-on-one on %1 lasts %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is to wait longer than %1 days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A time is held for %1 hours.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whoever has not come %1 times within %2 days is booked again after %3 days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shop books without rules of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Maintenance of %1, %2 to %3%4.</source>
+        <comment>machine, from, to, why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is busy at no time that is known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Busy times of %1 taken from a calendar, %2 to %3: %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held through %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Instead of: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For certain now: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Maintenance</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::AnswerPanel</name>
@@ -3781,6 +4205,86 @@
         <source>%1 of %2 are booked; the others do not fit any more, or could not be entered.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>What for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep its time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy a reminder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print this day&apos;s reminders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move to %1</source>
+        <comment>a day and a time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change places with %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is for certain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Booked and not come: %1 times, the last on %2.</source>
+        <comment>how often, a day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By the shop&apos;s rule nothing is booked for them through %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 comes for certain.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>changed places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2 have changed places. Tell both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A reminder for %1 is copied: paste it into a message.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No longer possible: %1 of these bookings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose another time for %1 on %2, or somebody to change places with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is moved: %2, %3, with %4.</source>
+        <comment>member; day and time; machine; assessor</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has a time held: %2, %3, with %4.</source>
+        <comment>member; day and time; machine; assessor</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::DiaryRows</name>
@@ -3864,6 +4368,11 @@
     </message>
     <message>
         <source>Today, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held through %1, %2; not for certain</source>
+        <comment>a day, a time</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4571,6 +5080,418 @@
     <message>
         <source>%1–%2</source>
         <comment>from a time to a time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::HoursPage</name>
+    <message>
+        <source>Monday to Friday</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>every day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is no time of day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type it as 17:30 or 5:30 pm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is no date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type it as 25 Nov 2026</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weekly hours of the shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add these hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shop is open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody is on duty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adults on duty at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A one-on-one is booked only while the shop is open and somebody is on duty. Somebody under 18 is booked only while two adults are in: with two on duty, or one more in by their own hours.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours of the shop added.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>adults</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close it, or other hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: away, or other hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>which day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the same day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours on each of these days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closed; or 12:00-14:00, 17:00-20:00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>away; or 12:00-14:00, 17:00-20:00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why (may stay empty)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These hours take the place of the week&apos;s on those days; without any there are none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shop&apos;s hours on those days are entered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entered for %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Maintenance of a unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is booked on it from the first time on the first day to the second on the last. This puts nothing out of service: that is done at the machine, with a padlock and a tag.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Maintenance entered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the shop books</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Book like this from now on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Longest wait, in days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A time is held, in hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not come so many times</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>within so many days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is booked again after so many days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whoever has waited longer comes first when everyone is fitted. What stays empty is no rule.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the shop books is entered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A one-on-one on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Book it like this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How long it lasts, in minutes or as 1:30</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is booked already stays as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How long a one-on-one on %1 lasts is entered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It does not say how long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type minutes, or 1:30</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A break of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When is %1 usually in?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add this break</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A break of %1 added.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours of %1 added.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What %1 takes on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Longest day, in minutes or as 4:00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At most on end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>then a break of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stays empty is no limit. What is booked already stays, and counts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What %1 takes on is entered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a name, a machine, closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no hours entered: at all hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no hours entered: whenever it is open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Maintenance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>away %1</source>
+        <comment>days</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other hours %1</source>
+        <comment>days</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>busy times from a calendar: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no hours entered: never offered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One-on-one: %1</source>
+        <comment>a machine</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The Diary offers times by these hours.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The Diary offers times by these hours. A manager enters them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strike this out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no longer so</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Struck out: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other than every week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours give nobody permission for anything; they say when a one-on-one can be booked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shop&apos;s hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No hours are entered yet: one-on-ones are offered whenever somebody who assesses is in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>weekday, hours</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No hours are entered: the Diary offers no time with them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What can be done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save one-on-ones as a calendar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A one-on-one on it lasts %1.</source>
+        <comment>a length of time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change how long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add weekly hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a break</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What they take on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Away, or other hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take in when they are busy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add weekly hours of the shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5728,6 +6649,10 @@
         <source>Card issued: %1.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Save one-on-ones as a calendar</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::MainWindow</name>
@@ -6489,6 +7414,10 @@
     <message>
         <source>%1, %2: %3 of %4 right</source>
         <comment>which quiz, day, marks</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save one-on-ones as a calendar</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7970,6 +8899,19 @@
     </message>
     <message>
         <source>Quizzes offered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>who; when; why, and what to do</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>And %1 more: see the Diary.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bookings that are no longer possible</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -1,27 +1,13 @@
 #include "app/desk/print_missing.h"
 
-#include <QDir>
-#include <QPrinter>
-#include <QPrinterInfo>
-#include <QRegularExpression>
-#include <QStandardPaths>
-#include <QTextDocument>
-
 #include "app/desk/tr.h"
+#include "app/print/html_paper.h"
 #include "app/print/printed.h"
 #include "app/words/words.h"
 
 namespace wm::app {
 
 namespace {
-
-QString pdf_path(const QString& name) {
-  const QDir folder(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
-  folder.mkpath(".");
-  QString file = name;
-  file.replace(QRegularExpression("[^\\w]+"), "-");
-  return folder.filePath(file + ".pdf");
-}
 
 QString ledger_words(const Session& session) {
   const QString code = ledger_code(session);
@@ -53,26 +39,12 @@ QString answer_sheet(const Session& session, const QString& name, const DeskAnsw
 
 Expected<QString> print_answer(Session& session, const QString& name, const DeskAnswer& answer,
                                const QString& next) {
-  QTextDocument document;
-  document.setHtml(answer_sheet(session, name, answer, next));
-  QPrinter printer(QPrinter::HighResolution);
-  const bool paper = !QPrinterInfo::defaultPrinter().isNull();
-  const QString path = pdf_path(name);
-  if (!paper) {
-    printer.setOutputFormat(QPrinter::PdfFormat);
-    printer.setOutputFileName(path);
-  }
-  document.print(&printer);
-  if (!paper && !QFileInfo::exists(path))
-    return tl::unexpected(
-        Problem{"print", DeskWords::tr("The sheet could not be written to %1").arg(path).toStdString(),
-                DeskWords::tr("See whether that folder can be written to").toStdString()});
-  if (auto noted = note_printed(session, DeskWords::tr("Answer for %1").arg(name), document.pageCount(),
-                                document.toPlainText());
-      !noted)
-    return tl::unexpected(noted.error());
-  return paper ? DeskWords::tr("Printed for %1.").arg(name)
-               : DeskWords::tr("No printer is set up; written to %1.").arg(path);
+  return print_html(session, name, DeskWords::tr("Answer for %1").arg(name),
+                    answer_sheet(session, name, answer, next))
+      .map([&](const QString& path) {
+        return path.isEmpty() ? DeskWords::tr("Printed for %1.").arg(name)
+                              : DeskWords::tr("No printer is set up; written to %1.").arg(path);
+      });
 }
 
 }  // namespace wm::app

@@ -34,8 +34,10 @@ class Reader {
 
   void take(const db::Entry& entry, const db::Booking& booking) {
     if (today(booking.from)) shop_.due.push_back({entry.id, booking, std::nullopt, false});
+    over_.insert(booking.instead_of);
   }
-  void take(const db::Entry&, const db::Cancel& cancel) { cancelled_.insert(cancel.booking); }
+  void take(const db::Entry&, const db::Cancel& cancel) { over_.insert(cancel.booking); }
+  void take(const db::Entry&, const db::Confirmed& confirmed) { confirmed_.insert(confirmed.booking); }
   void take(const db::Entry&, const db::Attendance& attendance) {
     turnout_[attendance.booking] = attendance.turnout;
   }
@@ -54,7 +56,7 @@ class Reader {
   }
 
   void finish() {
-    std::erase_if(shop_.due, [&](const Due& due) { return cancelled_.contains(due.id); });
+    std::erase_if(shop_.due, [&](const Due& due) { return over_.contains(due.id) || given_up(due); });
     std::sort(shop_.due.begin(), shop_.due.end(), [](const Due& a, const Due& b) {
       return std::tie(a.booking.from, a.id) < std::tie(b.booking.from, b.id);
     });
@@ -72,6 +74,10 @@ class Reader {
     std::sort(shop_.busy.begin(), shop_.busy.end());
   }
 
+  bool given_up(const Due& due) const {
+    return due.booking.held_through && *due.booking.held_through <= now_ && !confirmed_.contains(due.id);
+  }
+
   void finish(Due& due) {
     if (const auto found = turnout_.find(due.id); found != turnout_.end()) due.turnout = found->second;
     due.check_out_signed =
@@ -86,7 +92,7 @@ class Reader {
   const Instant now_;
   const Day today_;
   ShopNow shop_;
-  std::set<RecordId> cancelled_, released_;
+  std::set<RecordId> over_, confirmed_, released_;  // cancelled or moved; for certain; taken off
   std::map<RecordId, db::Turnout> turnout_;
   std::map<PersonId, db::Presence> presence_;
   std::map<RecordId, db::Tag> tags_;

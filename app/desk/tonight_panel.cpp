@@ -3,8 +3,11 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <algorithm>
+#include <ranges>
 
 #include "app/backups/backup_words.h"
+#include "app/diary/diary_rows.h"
+#include "app/diary/trouble.h"
 #include "app/quiz/offered.h"
 #include "app/theme/theme.h"
 #include "app/words/words.h"
@@ -12,6 +15,9 @@
 namespace wm::app {
 
 namespace {
+
+constexpr int days_looked_at = 14;
+constexpr std::size_t most_told = 4;
 
 void shape(QTableWidget& table) {
   table.setShowGrid(false);
@@ -191,6 +197,14 @@ void TonightSide::show_shop(const ShopNow& shop) {
                        name(due.booking.assessor));
   if (const QString reminder = backup_reminder(session_); !reminder.isEmpty())
     add_block(tr("Backup"), {reminder}, {});
+  QStringList wrong;
+  const std::vector<Trouble> all = troubles(session_, days_looked_at);
+  for (const Trouble& each : all | std::views::take(most_told))
+    wrong << tr("%1, %2: %3", "who; when; why, and what to do")
+                 .arg(name(each.line.booking.person), short_time(each.line.booking.from, session_.zone()),
+                      problem_sentence(each.problem));
+  if (all.size() > most_told) wrong << tr("And %1 more: see the Diary.").arg(all.size() - most_told);
+  if (!wrong.isEmpty()) add_block(tr("Bookings that are no longer possible"), wrong, {});
   QStringList quizzes;
   if (!session_.known())
     for (const OfferedQuiz& offered : offered_quizzes(session_))

@@ -19,7 +19,7 @@ const T* counted(const Session& session, const db::Entry& entry) {
 
 /// What other entries say of bookings and check-outs.
 struct Said {
-  std::unordered_set<RecordId> cancelled;
+  std::unordered_set<RecordId> over, confirmed;  // cancelled or moved; for certain
   std::unordered_map<RecordId, db::Turnout> turnout;
   std::unordered_map<RecordId, const db::SheetMarks*> sheet_of_checkout;
 };
@@ -27,7 +27,10 @@ struct Said {
 Said said(const Session& session) {
   Said out;
   for (const db::Entry& entry : session.store().entries()) {
-    if (const auto* cancel = counted<db::Cancel>(session, entry)) out.cancelled.insert(cancel->booking);
+    if (const auto* cancel = counted<db::Cancel>(session, entry)) out.over.insert(cancel->booking);
+    if (const auto* booking = counted<db::Booking>(session, entry)) out.over.insert(booking->instead_of);
+    if (const auto* confirmed = counted<db::Confirmed>(session, entry))
+      out.confirmed.insert(confirmed->booking);
     if (const auto* attendance = counted<db::Attendance>(session, entry))
       out.turnout[attendance->booking] = attendance->turnout;
     if (const auto* marks = counted<db::SheetMarks>(session, entry))
@@ -66,9 +69,10 @@ std::vector<BookingLine> bookings(const Session& session, const Interval& within
   std::vector<BookingLine> lines;
   for (const db::Entry& entry : entries) {
     const auto* booking = counted<db::Booking>(session, entry);
-    if (!booking || by_id.cancelled.contains(entry.id) || !overlap({booking->from, booking->to}, within))
-      continue;
-    BookingLine line{entry.id, *booking, {}, {}, {}};
+    if (!booking || by_id.over.contains(entry.id) || !overlap({booking->from, booking->to}, within)) continue;
+    const bool held = booking->held_through && !by_id.confirmed.contains(entry.id);
+    if (held && *booking->held_through <= session.present()) continue;
+    BookingLine line{entry.id, *booking, {}, {}, {}, held};
     if (const auto turnout = by_id.turnout.find(entry.id); turnout != by_id.turnout.end())
       line.turnout = turnout->second;
     lines.push_back(std::move(line));

@@ -9,7 +9,7 @@
 
 namespace wm::app {
 
-/// A booking that stands, as known: neither cancelled nor struck out.
+/// A booking that stands, as known: neither cancelled, moved nor struck out, nor held and given up.
 struct BookingLine {
   RecordId id;
   db::Booking booking;
@@ -18,6 +18,7 @@ struct BookingLine {
   /// end of its day.
   std::optional<Checkout> signed_as;
   std::optional<db::SheetMarks> signed_sheet;  // the sheet of that
+  bool held = false;                           // and not yet for certain
 };
 
 /// Those that overlap [from, to), in order of time.

@@ -90,6 +90,11 @@ QWidget* DiaryPage::make_choice() {
   target_->setAccessibleName(tr("Machine"));
   target_->setMinimumWidth(200);
   target_->setMaxVisibleItems(16);
+  purpose_ = new QComboBox;
+  purpose_->setObjectName("purpose");
+  purpose_->setAccessibleName(tr("What for"));
+  for (const db::Purpose each : {db::Purpose::check_out, db::Purpose::teach, db::Purpose::practise})
+    purpose_->addItem(purpose_words(each), static_cast<int>(each));
   day_ = new DateField(tr("from today"));
   day_->setObjectName("day");
   day_->setAccessibleName(tr("First day shown"));
@@ -100,6 +105,7 @@ QWidget* DiaryPage::make_choice() {
   hint->setFixedHeight(row_height() - 6);
   across->addWidget(person_, 3, Qt::AlignTop);
   across->addWidget(target_, 2, Qt::AlignTop);
+  across->addWidget(purpose_, 1, Qt::AlignTop);
   across->addWidget(day_, 1, Qt::AlignTop);
   across->addWidget(hint, 0, Qt::AlignTop);
 
@@ -110,6 +116,10 @@ QWidget* DiaryPage::make_choice() {
   });
   connect(target_, &QComboBox::activated, this,
           [this](int i) { choose_target(target_->itemData(i).toString().toStdString()); });
+  connect(purpose_, &QComboBox::activated, this, [this] {
+    list_->setCurrentIndex({});
+    refresh();
+  });
   connect(day_, &DateField::day_changed, this, [this] {
     first_ = day_->day();
     refresh();
@@ -201,6 +211,18 @@ QWidget* DiaryPage::make_actions() {
   late_ = new KeyButton(tr("Late"), Qt::CTRL | Qt::Key_2);
   not_come_ = new KeyButton(tr("Not come"), Qt::CTRL | Qt::Key_3);
   cancel_ = new KeyButton(tr("Cancel…"), Qt::CTRL | Qt::Key_4);
+  hold_ = new KeyButton(tr("Hold it"), Qt::CTRL | Qt::Key_J);
+  hold_->setObjectName("hold");
+  move_ = new KeyButton(tr("Move…"), Qt::CTRL | Qt::Key_M);
+  move_->setObjectName("move");
+  keep_ = new KeyButton(tr("Keep its time"), QKeySequence("Esc"));
+  keep_->setObjectName("keep");
+  remind_ = new KeyButton(tr("Copy a reminder"), Qt::CTRL | Qt::Key_R);
+  remind_->setObjectName("remind");
+  print_ = new KeyButton(tr("Print this day's reminders"), Qt::CTRL | Qt::Key_P);
+  print_->setObjectName("print_reminders");
+  trouble_ = label("sentence", true);
+  trouble_->setObjectName("trouble");
   reason_ = new QLineEdit;
   reason_->setObjectName("reason");
   reason_->setPlaceholderText(tr("the reason, then Enter; Esc keeps the booking"));
@@ -213,15 +235,26 @@ QWidget* DiaryPage::make_actions() {
   turnout->addWidget(late_, 0, 1);
   turnout->addWidget(not_come_, 1, 0);
   turnout->addWidget(cancel_, 1, 1);
+  turnout->addWidget(move_, 2, 0);
+  turnout->addWidget(remind_, 2, 1);
+  down->addWidget(trouble_);
   down->addLayout(turnout);
   down->addWidget(reason_);
+  down->addWidget(print_);
+  down->addWidget(keep_);
   down->addWidget(fit_everyone_);
   down->addWidget(wait_);
+  down->addWidget(hold_);
   down->addWidget(book_);
   // The keypad's Enter is another key.
   auto* keypad = new QShortcut(Qt::CTRL | Qt::Key_Enter, this);
   connect(keypad, &QShortcut::activated, book_, &QPushButton::click);
   connect(book_, &QPushButton::clicked, this, &DiaryPage::book);
+  connect(hold_, &QPushButton::clicked, this, &DiaryPage::hold);
+  connect(move_, &QPushButton::clicked, this, &DiaryPage::begin_move);
+  connect(keep_, &QPushButton::clicked, this, &DiaryPage::keep_time);
+  connect(remind_, &QPushButton::clicked, this, &DiaryPage::copy_reminder);
+  connect(print_, &QPushButton::clicked, this, &DiaryPage::print_day);
   connect(wait_, &QPushButton::clicked, this, &DiaryPage::wait_or_not);
   connect(fit_everyone_, &QPushButton::clicked, this, &DiaryPage::fit_everyone);
   connect(arrived_, &QPushButton::clicked, this, [this] { turned_out(db::Turnout::arrived); });

@@ -40,7 +40,8 @@ TargetName likeliest(Session& session, const PersonId& person) {
   return {};
 }
 
-/// "Thu 26 Nov, 18:00": short enough for a button.
+}  // namespace
+
 QString short_time(Instant t, const Zone& zone) {
   const CivilDate c = civil(zone.day(t));
   const QString day = QLocale().toString(QDate(c.year, c.month, c.day), DiaryPage::tr("ddd d MMM"));
@@ -52,7 +53,9 @@ QString day_and_time(const Interval& when, const Zone& zone, Session& session) {
       .arg(day_heading(zone.day(when.from), session), clock_time(when.from, zone));
 }
 
-}  // namespace
+Wish DiaryPage::wish() const {
+  return {member_, chosen_target_, static_cast<db::Purpose>(purpose_->currentData().toInt())};
+}
 
 Day DiaryPage::first() const { return first_.value_or(session().zone().day(session().present())); }
 
@@ -101,8 +104,7 @@ void DiaryPage::fill_list() {
   const auto booking = before && before->booking ? std::optional(before->booking->id) : std::nullopt;
   const auto slot = before ? before->slot : std::nullopt;
   // A booking is for real: what was known then is only looked at.
-  rows_->set(
-      diary_rows(session(), {session().known() ? PersonId() : member_, chosen_target_, first(), days_shown}));
+  rows_->set(diary_rows(session(), {session().known() ? Wish{} : wish(), first(), days_shown, moved_}));
   delegate_->measure();
   list_->doItemsLayout();
   say_what_is_shown(std::any_of(rows_->rows().begin(), rows_->rows().end(),
@@ -120,16 +122,23 @@ void DiaryPage::say_what_is_shown(bool some_slot) {
   if (session().known()) {
     under_->setText(tr("What was booked, as known then."));
   } else if (member_.empty()) {
-    under_->setText(tr("What is booked. Choose a member and a machine to see the times that fit."));
+    const auto wrong =
+        std::ranges::count_if(rows_->rows(), [](const DiaryRow& row) { return !!row.trouble; });
+    under_->setText(
+        (wrong > 0 ? tr("No longer possible: %1 of these bookings.").arg(wrong) + ' ' : QString()) +
+        tr("What is booked. Choose a member and a machine to see the times that fit."));
   } else if (!asked) {
     under_->setText(tr("What is booked. Choose a machine to see the times that fit %1.").arg(name));
   } else if (some_slot) {
-    under_->setText(
-        tr("Times that fit %1 on %2, among what is booked").arg(name, target_label(chosen_target_)));
+    under_->setText((moved_.empty()
+                         ? tr("Times that fit %1 on %2, among what is booked")
+                         : tr("Choose another time for %1 on %2, or somebody to change places with"))
+                        .arg(name, target_label(chosen_target_)) +
+                    QStringLiteral(". ") + standing_of_member());
   } else {
     under_->setText(tr("Nothing fits %1 on %2 in these days.").arg(name, target_label(chosen_target_)));
-    why_not_->setText(none_words(
-        session(), slot_question(session(), member_, chosen_target_, first(), days_shown), chosen_target_));
+    why_not_->setText(
+        none_words(session(), slot_question(session(), wish(), first(), days_shown, moved_), chosen_target_));
     why_not_->show();
   }
 }
@@ -162,9 +171,7 @@ void DiaryPage::show_selected() {
   strip_heading_->setText(day_heading(day, session()));
   strip_->show_day(session().zone(), day,
                    day_bands(session(), day, chosen_target_, slot ? row->slot : std::nullopt));
-  book_->setEnabled(slot);
-  book_->say(slot ? tr("Book %1", "a day and a time").arg(short_time(row->slot->when.from, session().zone()))
-                  : tr("Book"));
+  show_life_buttons(row);
   const bool asked = !member_.empty() && !chosen_target_.empty() && !session().known();
   wait_->setEnabled(asked);
   fit_everyone_->setEnabled(!session().known());
@@ -183,6 +190,7 @@ void DiaryPage::show_turnout_buttons(const BookingLine* line) {
 
 void DiaryPage::choose_person(const PersonId& person) {
   member_ = person;
+  moved_.clear();
   chosen_target_ = person.empty() ? TargetName() : likeliest(session(), person);
   list_->setCurrentIndex({});  // another question: its first answer is chosen
   refresh();
@@ -190,6 +198,7 @@ void DiaryPage::choose_person(const PersonId& person) {
 
 void DiaryPage::choose_target(const TargetName& target) {
   chosen_target_ = target;
+  moved_.clear();
   list_->setCurrentIndex({});
   refresh();
 }
@@ -205,13 +214,21 @@ bool DiaryPage::enter(db::ShopFact fact, const QString& done) {
 }
 
 void DiaryPage::book() {
+  if (views_->currentWidget() == fit_) return;
   const DiaryRow* row = selected();
-  if (!row || !row->slot || views_->currentWidget() == fit_) return;
-  // A copy: entering it fills the list anew.
-  const Slot slot = *row->slot;
+  if (!row) return;
+  // Copies: entering something fills the list anew.
+  if (row->slot) return book_slot(Slot(*row->slot), std::nullopt);
+  if (!row->booking) return;
+  if (may_swap(*row)) return swap(BookingLine(*row->booking));
+  if (row->booking->held) confirm(BookingLine(*row->booking));
+}
+
+void DiaryPage::book_slot(const Slot& slot, std::optional<Instant> held_through) {
   const PersonId person = member_;
-  const TargetName target = chosen_target_;
-  const db::Booking booking = booking_of(slot, person, target);
+  db::Booking booking = booking_of(slot, wish());
+  booking.held_through = held_through;
+  booking.instead_of = moved_;
   if (!still_fits(booking)) {
     refresh();
     emit tell_problem({tr("that time").toStdString(),
@@ -226,17 +243,23 @@ void DiaryPage::book() {
     emit tell_problem(committed.error());
     return;
   }
-  end_waiting(booking);
+  // A time that is only held takes nobody off the waiting list.
+  if (booking.purpose == db::Purpose::check_out && !held_through) end_waiting(booking);
+  const bool moved = !moved_.empty();
+  moved_.clear();
   refresh();
   if (!committed->entries.empty()) select_again(committed->entries.front().id, std::nullopt);
-  emit tell(tr("%1 is booked: %2, %3, with %4.", "member; day and time; machine; assessor")
-                .arg(name_of(session(), person), day_and_time(slot.when, session().zone(), session()),
+  const QString said =
+      moved          ? tr("%1 is moved: %2, %3, with %4.", "member; day and time; machine; assessor")
+      : held_through ? tr("%1 has a time held: %2, %3, with %4.", "member; day and time; machine; assessor")
+                     : tr("%1 is booked: %2, %3, with %4.", "member; day and time; machine; assessor");
+  emit tell(said.arg(name_of(session(), person), day_and_time(slot.when, session().zone(), session()),
                      unit_label(units(session()), slot.unit), name_of(session(), slot.assessor)));
 }
 
 bool DiaryPage::still_fits(const db::Booking& booking) {
-  const SlotQuestion question =
-      slot_question(session(), booking.person, booking.target, session().zone().day(booking.from), 1);
+  const SlotQuestion question = slot_question(session(), {booking.person, booking.target, booking.purpose},
+                                              session().zone().day(booking.from), 1, booking.instead_of);
   const std::vector<Slot> now = fitting_units(question);
   return std::any_of(now.begin(), now.end(), [&](const Slot& each) {
     return each.when == Interval{booking.from, booking.to} && each.assessor == booking.assessor &&

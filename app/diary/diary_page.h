@@ -43,6 +43,7 @@ class DiaryPage : public Page {
 
   void choose_person(const PersonId& person);
   void choose_target(const TargetName& target);
+  Wish wish() const;
   void fill_targets();
   void fill_list();
   void say_what_is_shown(bool some_slot);
@@ -53,6 +54,19 @@ class DiaryPage : public Page {
   Day first() const;
 
   void book();
+  void book_slot(const Slot& slot, std::optional<Instant> held_through);
+  // In diary_life.cpp: what becomes of a booking.
+  void show_life_buttons(const DiaryRow* row);
+  QString standing_of_member() const;
+  void hold();
+  void confirm(const BookingLine& line);
+  void begin_move();
+  void keep_time();
+  bool may_swap(const DiaryRow& row) const;
+  void swap(const BookingLine& other);
+  std::optional<BookingLine> moved_line() const;
+  void copy_reminder();
+  void print_day();
   /// Whether every part of a booking is still free, and the rules still allow it.
   bool still_fits(const db::Booking& booking);
   void fit_everyone();
@@ -70,7 +84,7 @@ class DiaryPage : public Page {
   QStackedWidget* views_;
   FitView* fit_;
   PersonBox* person_;
-  QComboBox* target_;
+  QComboBox *target_, *purpose_;
   DateField* day_;
   QLabel *heading_, *under_, *why_not_;
   QListView* list_;
@@ -79,11 +93,14 @@ class DiaryPage : public Page {
   QLabel *strip_heading_, *waiting_heading_;
   DayStrip* strip_;
   WaitingList* waiting_;
+  KeyButton *hold_, *move_, *keep_, *remind_, *print_;
+  QLabel* trouble_;
   KeyButton *book_, *fit_everyone_, *wait_, *arrived_, *late_, *not_come_, *cancel_;
   QLineEdit* reason_;
 
   PersonId member_;
   TargetName chosen_target_;
+  RecordId moved_;  // the booking that another time is looked for
   std::optional<Day> first_;
 };
 

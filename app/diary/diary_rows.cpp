@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "app/diary/slots.h"
+#include "app/diary/trouble.h"
 #include "app/diary/why_words.h"
 #include "app/words/words.h"
 
@@ -35,19 +36,7 @@ QString turnout_words(db::Turnout turnout) {
   return {};
 }
 
-QString purpose_words(db::Purpose purpose) {
-  switch (purpose) {
-    case db::Purpose::teach:
-      return DiaryRows::tr("teaching");
-    case db::Purpose::practise:
-      return DiaryRows::tr("practice");
-    case db::Purpose::check_out:
-      return DiaryRows::tr("check-out");
-  }
-  return {};
-}
-
-DiaryRow booking_row(const Session& session, const std::vector<Unit>& units, const BookingLine& line) {
+DiaryRow booking_row(Session& session, const std::vector<Unit>& units, const BookingLine& line) {
   DiaryRow row;
   row.kind = DiaryRow::Kind::booking;
   row.time = time_span({line.booking.from, line.booking.to}, session.zone());
@@ -56,6 +45,8 @@ DiaryRow booking_row(const Session& session, const std::vector<Unit>& units, con
                    .arg(name_of(session, line.booking.person), name_of(session, line.booking.assessor));
   row.reason = booking_state(line, session.present(), session.zone());
   row.booking = line;
+  row.trouble = trouble_of(session, line);
+  if (row.trouble) row.reason = trouble_words(*row.trouble);
   return row;
 }
 
@@ -101,9 +92,24 @@ std::vector<DiaryRow> with_headings(const Session& session, std::vector<DiaryRow
 
 }  // namespace
 
+QString purpose_words(db::Purpose purpose) {
+  switch (purpose) {
+    case db::Purpose::teach:
+      return DiaryRows::tr("teaching");
+    case db::Purpose::practise:
+      return DiaryRows::tr("practice");
+    case db::Purpose::check_out:
+      return DiaryRows::tr("check-out");
+  }
+  return {};
+}
+
 QString booking_state(const BookingLine& line, Instant now, const Zone& zone) {
   if (line.signed_as) return outcome_words(line.signed_as->outcome);
   if (line.turnout) return turnout_words(*line.turnout);
+  if (line.held && line.booking.held_through)
+    return DiaryRows::tr("held through %1, %2; not for certain", "a day, a time")
+        .arg(short_day(*line.booking.held_through, zone), clock_time(*line.booking.held_through, zone));
   const std::int64_t minutes = (line.booking.from.seconds - now.seconds + 59) / 60;
   const bool today = zone.day(line.booking.from) == zone.day(now);
   if (!today || line.booking.to <= now) return purpose_words(line.booking.purpose);
@@ -129,8 +135,8 @@ std::vector<DiaryRow> diary_rows(Session& session, const DiaryQuestion& q) {
   std::vector<DiaryRow> rows;
   for (const BookingLine& line : bookings(session, days))
     if (line.booking.from >= days.from) rows.push_back(booking_row(session, shop_units, line));
-  if (!q.person.empty() && !q.target.empty()) {
-    const SlotQuestion question = slot_question(session, q.person, q.target, q.first, q.days);
+  if (!q.wish.person.empty() && !q.wish.target.empty()) {
+    const SlotQuestion question = slot_question(session, q.wish, q.first, q.days, q.moved);
     for (const Slot& slot : side_by_side(fitting(question)))
       rows.push_back(slot_row(session, shop_units, question, slot));
   }

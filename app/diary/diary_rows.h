@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "app/diary/bookings.h"
+#include "app/diary/slots.h"
 #include "app/session.h"
 
 namespace wm::app {
@@ -15,6 +16,7 @@ struct DiaryRow {
   QString time, machine, people, reason;
   std::optional<BookingLine> booking;
   std::optional<Slot> slot;
+  std::optional<Problem> trouble;  // what makes a booking no longer possible
   Day day;
 };
 
@@ -38,14 +40,19 @@ class DiaryRows : public QAbstractListModel {
 
 /// What the list shows for so many days from `first` on; slots only where a person and a machine are chosen.
 struct DiaryQuestion {
-  PersonId person;
-  TargetName target;
+  Wish wish;
   Day first;
   int days = 14;
+  RecordId moved = {};  // a booking whose own time is free
 };
 std::vector<DiaryRow> diary_rows(Session& session, const DiaryQuestion& question);
 /// "arrived", "due in 40 minutes", "check-out signed: passed"
+QString purpose_words(db::Purpose purpose);
 QString booking_state(const BookingLine& line, Instant now, const Zone& zone);
+/// "Thu 26 Nov, 18:00": short enough for a button.
+QString short_time(Instant t, const Zone& zone);
+/// "Today, Thursday 26 November, 18:00"
+QString day_and_time(const Interval& when, const Zone& zone, Session& session);
 /// "Thursday 26 November"; "Today, Wednesday 25 November"
 QString day_heading(Day day, const Session& session);
 

@@ -32,14 +32,17 @@ FitView::FitView(Session& session, QWidget* parent)
     : QWidget(parent),
       session_(session),
       fitting_(session),
+      helping_(session),
       state_(role_label("body")),
       left_heading_(role_label("body")),
+      helps_(role_label("body")),
       proposal_(list("proposal", tr("Proposed one-on-ones"))),
       left_out_(list("left_out", tr("Left out, and why"))),
       book_(new KeyButton(tr("Book what is ticked"), Qt::CTRL | Qt::Key_Return, true)),
       leave_(new KeyButton(tr("Back to the diary"), QKeySequence("Esc"))) {
   state_->setObjectName("fit_state");
   left_heading_->setObjectName("left_heading");
+  helps_->setObjectName("helps");
   book_->setObjectName("book_ticked");
   leave_->setObjectName("leave_fit");
   setMaximumWidth(1300);  // a reason stays near its name
@@ -51,6 +54,7 @@ FitView::FitView(Session& session, QWidget* parent)
   down->addWidget(proposal_, 3);
   down->addWidget(left_heading_);
   down->addWidget(left_out_, 2);
+  down->addWidget(helps_);
   auto* buttons = new QHBoxLayout;
   buttons->addWidget(book_);
   buttons->addWidget(leave_);
@@ -64,6 +68,10 @@ FitView::FitView(Session& session, QWidget* parent)
     state_->setText(tr("Working out who is served when: %1 so far. Esc stops and shows that.").arg(served));
   });
   connect(&fitting_, &Fitting::done, this, &FitView::show_proposal);
+  connect(&helping_, &Helping::helped, this, [this](const std::vector<Help>& helps) {
+    helps_->setText(help_words(helps));
+    helps_->setVisible(!helps.empty());
+  });
   connect(proposal_, &QListWidget::itemChanged, this, &FitView::count_ticked);
   connect(leave_, &QPushButton::clicked, this, &FitView::leave);
   connect(book_, &QPushButton::clicked, this, [this] {
@@ -77,6 +85,8 @@ void FitView::begin() {
   proposal_->clear();
   left_out_->clear();
   left_heading_->clear();
+  helping_.stop();
+  helps_->hide();
   count_ticked();
   leave_->say(tr("Stop"));
   state_->setText(tr("Looking for times."));
@@ -86,6 +96,7 @@ void FitView::begin() {
 
 void FitView::leave() {
   if (fitting_.going_on()) return fitting_.stop();
+  helping_.stop();
   emit left();
 }
 
@@ -101,6 +112,7 @@ void FitView::show_proposal(std::shared_ptr<const Fitted> fitted) {
   left_heading_->setText(fitted_->left.empty() ? tr("Nobody is left out.") : tr("Left out, and why"));
   if (proposal_->count() > 0) proposal_->setCurrentRow(0);
   leave_->say(tr("Back to the diary"));
+  helping_.begin(fitted_, days_fitted);
   count_ticked();
 }
 
@@ -128,7 +140,7 @@ std::vector<db::Booking> FitView::ticked() const {
     slot.when = opening.when;
     slot.assessor = opening.assessor;
     slot.unit = opening.unit;
-    out.push_back(booking_of(slot, waiting.person, waiting.target));
+    out.push_back(booking_of(slot, {waiting.person, waiting.target}));
   }
   return out;
 }

@@ -3,7 +3,7 @@
 #include <QLabel>
 #include <QListWidget>
 
-#include "app/diary/fitting.h"
+#include "app/diary/helping.h"
 
 namespace wm::app {
 
@@ -28,8 +28,9 @@ class FitView : public QWidget {
 
   Session& session_;
   Fitting fitting_;
+  Helping helping_;
   std::shared_ptr<const Fitted> fitted_;
-  QLabel *state_, *left_heading_;
+  QLabel *state_, *left_heading_, *helps_;
   QListWidget *proposal_, *left_out_;
   KeyButton *book_, *leave_;
 };

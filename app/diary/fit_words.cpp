@@ -84,7 +84,7 @@ QString left_out_words(Session& session, const Fitted& fitted, const LeftOut& le
     return FitEveryone::tr("Something that it needs lapses on %1, before the first time there is.")
         .arg(day_heading(session.zone().day(lapses->lapses), session));
   const Day today = session.zone().day(session.now());
-  return none_words(session, slot_question(session, waiter.person, waiter.target, today, days),
+  return none_words(session, slot_question(session, {waiter.person, waiter.target}, today, days),
                     waiter.target);
 }
 

@@ -1,5 +1,6 @@
 #include "app/diary/fitting.h"
 
+#include <algorithm>
 #include <chrono>
 
 #include "app/diary/slots.h"
@@ -16,7 +17,9 @@ FitQuestion whole(Session& session, Day today, int days) {
   FitQuestion out;
   out.zone = session.zone();
   // Anybody's bookings are in every question of these days.
-  out.booked = slot_question(session, {}, {}, today, days).booked;
+  out.booked = slot_question(session, {}, today, days).booked;
+  out.limits = limits_of(session.store().hours());
+  out.longest_wait = session.store().diary_rules().longest_wait.value_or(out.longest_wait);
   out.next_week = session.zone().start(next_monday(today));
   return out;
 }
@@ -59,9 +62,21 @@ void Fitting::begin(int days) {
   days_ = days;
   taken_ = 0;
   lines_ = waiting(session_);
+  leave_out_booked();
   gathering_ = std::make_unique<Gathering>(whole(session_, session_.zone().day(session_.now()), days_),
                                            session_.now());
   next_.start();
+}
+
+/// Whoever has a time held waits on, and needs no other.
+void Fitting::leave_out_booked() {
+  const std::vector<BookingLine> to_come = bookings(session_, {session_.now(), last_instant});
+  std::erase_if(lines_, [&](const WaitingLine& line) {
+    return std::any_of(to_come.begin(), to_come.end(), [&](const BookingLine& each) {
+      return each.held && session_.joined(each.booking.person) == session_.joined(line.waiting.person) &&
+             class_of(each.booking.target) == class_of(line.waiting.target);
+    });
+  });
 }
 
 void Fitting::gather_one() {
@@ -73,7 +88,7 @@ void Fitting::gather_one() {
   const WaitingLine& line = lines_[taken_];
   const Day today = session_.zone().day(session_.now());
   const int waited = today.number - session_.zone().day(line.since).number;
-  gathering_->add(slot_question(session_, line.waiting.person, line.waiting.target, today, days_),
+  gathering_->add(slot_question(session_, {line.waiting.person, line.waiting.target}, today, days_),
                   line.waiting.target, std::max(0, waited));
   ++taken_;
   emit gathered(static_cast<int>(taken_), static_cast<int>(lines_.size()));

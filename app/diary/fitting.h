@@ -37,6 +37,7 @@ class Fitting : public QObject {
   void done(std::shared_ptr<const wm::app::Fitted> fitted);
 
  private:
+  void leave_out_booked();
   void gather_one();
   void solve();
 

@@ -1,71 +1,129 @@
 #include "app/diary/slots.h"
 
 #include <algorithm>
+#include <map>
+#include <memory>
 
 #include "app/diary/bookings.h"
+#include "core/diary/adults.h"
+#include "core/diary/limits.h"
 #include "core/diary/ready.h"
 
 namespace wm::app {
 namespace {
 
-/// Hours and bookings of an entry that was joined to another are that other's.
-std::vector<WeeklyHours> hours(const Session& session) {
-  std::vector<WeeklyHours> out;
-  for (const db::Entry& entry : session.store().entries()) {
-    const auto* fact = std::get_if<db::ShopFact>(&entry.fact);
-    const auto* each = fact && !entry.voided ? std::get_if<db::Hours>(fact) : nullptr;
-    if (each)
-      out.push_back(
-          {session.store().joined(each->person), each->weekday, each->from_minute, each->to_minute});
-  }
+/// What is booked, but for a booking that is to be moved.
+std::vector<Booked> booked(const Session& session, const Interval& within, const RecordId& moved) {
+  std::vector<Booked> out = session.store().booked(within);
+  const db::Entry* entry = moved.empty() ? nullptr : session.entry(moved);
+  const auto* booking = entry ? db::as<db::Booking>(entry->fact) : nullptr;
+  if (booking)
+    std::erase(out, Booked{session.store().joined(booking->person),
+                           session.store().joined(booking->assessor),
+                           booking->machine,
+                           {booking->from, booking->to}});
   return out;
 }
 
-/// Whoever did not come has left the time free.
-std::vector<Booked> booked(const Session& session, const Interval& within) {
-  std::vector<Booked> out;
-  for (const BookingLine& line : bookings(session, within)) {
-    const db::Booking& b = line.booking;
-    if (line.turnout == db::Turnout::not_come) continue;
-    out.push_back(
-        {session.store().joined(b.person), session.store().joined(b.assessor), b.machine, {b.from, b.to}});
-  }
-  return out;
+/// Who is under 18 when; each birth date looked for once.
+Under18 under_18(const Session& session) {
+  using Known = std::map<PersonId, std::optional<Instant>>;
+  return [&session, known = std::make_shared<Known>()](const PersonId& who, Instant at) {
+    auto found = known->find(who);
+    if (found == known->end()) found = known->emplace(who, session.store().turns_18(who)).first;
+    return found->second && at < *found->second;
+  };
+}
+
+void ask_together(SlotQuestion& question, Session& session, const Wish& wish, const ShopHours& hours) {
+  std::map<PersonId, bool> another;
+  for (const PersonId& each : question.assessors)
+    another[each] = wish.purpose == db::Purpose::check_out &&
+                    session.must_leave_to_another(each, question.person, wish.target, question.from);
+  question.together = [hours, young = under_18(session), another, zone = question.zone,
+                       person = question.person](const PersonId& assessor, const Interval& when) {
+    return !another.at(assessor) && enough_adults(zone, hours, person, assessor, when, young);
+  };
+}
+
+void ask_limits(SlotQuestion& question, const ShopHours& hours) {
+  const std::vector<AssessorLimits> limits = limits_of(hours);
+  if (limits.empty()) return;
+  question.takes_on = [limits, booked = question.booked, zone = question.zone](const PersonId& assessor,
+                                                                               const Interval& when) {
+    return std::all_of(limits.begin(), limits.end(), [&](const AssessorLimits& each) {
+      return each.assessor != assessor || within_limits(zone, each, booked, when);
+    });
+  };
+}
+
+/// To be taught or to practise, somebody works with a supervisor at both ends of the time.
+void ask_supervised(SlotQuestion& question, Decider& decider, const Wish& wish) {
+  question.ready = [&decider, target = wish.target, person = question.person](const Interval& when) {
+    return decider.rung(person, target, when.from) >= Rung::supervised &&
+           decider.rung(person, target, when.to - 1) >= Rung::supervised;
+  };
+  if (wish.purpose != db::Purpose::practise) return;
+  question.able = [&decider, target = wish.target](const PersonId& who, const Interval& when) {
+    return decider.able_to_supervise(who, target, when.from) &&
+           decider.able_to_supervise(who, target, when.to - 1);
+  };
 }
 
 }  // namespace
 
-SlotQuestion slot_question(Session& session, const PersonId& person, const TargetName& target, Day first,
-                           int days) {
+SlotQuestion slot_question(Session& session, const Wish& wish, Day first, int days, const RecordId& moved) {
   SlotQuestion question;
-  question.person = session.store().joined(person);
+  question.person = session.store().joined(wish.person);
   question.zone = session.zone();
   question.from = std::max(session.now(), session.zone().start(first));
   question.to = std::max(question.from, session.zone().start(first + days));
   for (const Unit& unit : units(session))
-    if (unit.machine_class == class_of(target)) question.units.push_back(unit.id);
-  question.booked = booked(session, {question.from, question.to});
-  question.hours = hours(session);
-  for (const WeeklyHours& each : question.hours)
-    if (std::find(question.assessors.begin(), question.assessors.end(), each.person) ==
-        question.assessors.end())
-      question.assessors.push_back(each.person);
+    if (unit.machine_class == class_of(wish.target)) question.units.push_back(unit.id);
+  const ShopHours hours = session.store().hours();
+  ask_hours(question, hours, wish.target);
+  // Limits look a little further than the days that are asked about.
+  question.booked = booked(session, {question.from - 2 * 86400, question.to + 2 * 86400}, moved);
+  ask_limits(question, hours);
+  ask_together(question, session, wish, hours);
   // What is true now, whatever date the pages look back to: a booking is for real.
-  ask_decider(question, session.decider(std::nullopt), target);
+  Decider& decider = session.decider(std::nullopt);
+  ask_decider(question, decider, wish.target);
+  if (wish.purpose != db::Purpose::check_out) ask_supervised(question, decider, wish);
   return question;
 }
 
-db::Booking booking_of(const Slot& slot, const PersonId& person, const TargetName& target) {
-  return {person, slot.assessor, slot.unit, target, slot.when.from, slot.when.to, db::Purpose::check_out};
+SlotQuestion question_of_somebody(Session& session, const Wish& wish, Day first, int days) {
+  const PersonId somebody = "somebody else";
+  SlotQuestion question = slot_question(session, wish, first, days);
+  ShopHours hours = session.store().hours();
+  if (!hours.open) {
+    hours.open.emplace();
+    for (int day = 0; day < 7; ++day) hours.open->weekly.push_back({day, {9 * 60, 21 * 60}});
+  }
+  question.assessors = {somebody};
+  question.in = {{somebody, times_open(question.zone, hours, question.from, question.to)}};
+  question.step = 30;
+  question.able = [](const PersonId&, const Interval&) { return true; };
+  question.takes_on = {};
+  question.together = [hours, young = under_18(session), zone = question.zone, person = question.person](
+                          const PersonId& assessor, const Interval& when) {
+    return enough_adults(zone, hours, person, assessor, when, young);
+  };
+  return question;
+}
+
+db::Booking booking_of(const Slot& slot, const Wish& wish) {
+  return {wish.person, slot.assessor, slot.unit, wish.target, slot.when.from, slot.when.to, wish.purpose};
 }
 
 std::vector<db::Booking> fitting_slots(Session& session, const PersonId& person, const TargetName& target,
                                        int days_ahead) {
+  const Wish wish{person, target};
   const Day today = session.zone().day(session.now());
   std::vector<db::Booking> out;
-  for (const Slot& slot :
-       side_by_side(fitting(slot_question(session, person, target, today, days_ahead + 1))))
-    out.push_back(booking_of(slot, person, target));
+  for (const Slot& slot : side_by_side(fitting(slot_question(session, wish, today, days_ahead + 1))))
+    out.push_back(booking_of(slot, wish));
   return out;
 }
 

@@ -67,6 +67,14 @@ class NoneWords {
         return Diary::tr("Nobody with hours in the diary is able to assess it.");
       case Fit::assessor_in:
         return Diary::tr("Nobody who assesses has hours in these days.");
+      case Fit::together:
+        return Diary::tr(
+                   "Nobody who assesses may be booked with %1 in these days: somebody under 18 is booked "
+                   "only while "
+                   "two adults are in, and in some tiers who taught somebody does not check them out.")
+            .arg(member_);
+      case Fit::takes_on:
+        return Diary::tr("Every assessor has as much as they take on.");
       case Fit::unit_in_service:
         return Diary::tr("Every unit is out of service.");
       case Fit::member_free:
@@ -87,6 +95,11 @@ class NoneWords {
         return Diary::tr("somebody able to assess it among those who are in");
       case Fit::assessor_in:
         return Diary::tr("more hours of %1").arg(able_names_);
+      case Fit::together:
+        return Diary::tr("another adult in the building, or another assessor than who taught %1")
+            .arg(member_);
+      case Fit::takes_on:
+        return Diary::tr("more that %1 takes on").arg(able_names_);
       case Fit::unit_in_service:
         return Diary::tr("a unit back in service");
       case Fit::member_free:

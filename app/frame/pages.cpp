@@ -8,6 +8,7 @@
 #include "app/desk/desk_page.h"
 #include "app/diary/diary_page.h"
 #include "app/figures/figures_page.h"
+#include "app/hours/hours_page.h"
 #include "app/journal/journal_page.h"
 #include "app/lessons/lessons_page.h"
 #include "app/machines/machines_page.h"
@@ -27,6 +28,7 @@ const std::vector<PageEntry>& pages() {
   static const std::vector<PageEntry> table = {
       {"desk", QT_TRANSLATE_NOOP("Pages", "Desk"), Qt::Key_F2, make<DeskPage>},
       {"diary", QT_TRANSLATE_NOOP("Pages", "Diary"), Qt::Key_F3, make<DiaryPage>},
+      {"hours", QT_TRANSLATE_NOOP("Pages", "Hours"), Qt::SHIFT | Qt::Key_F3, make<HoursPage>},
       {"checkouts", QT_TRANSLATE_NOOP("Pages", "Check-outs"), Qt::Key_F4, make<CheckoutsPage>},
       {"people", QT_TRANSLATE_NOOP("Pages", "People"), Qt::Key_F6, make<PeoplePage>},
       {"machines", QT_TRANSLATE_NOOP("Pages", "Machines"), Qt::Key_F7, make<MachinesPage>},

@@ -77,6 +77,14 @@ void ListPage::run_form(Form* form, const QString& said,
   panel_->show_form(form);
 }
 
+void ListPage::show_own_form(
+    const std::function<Form*(const std::function<void(const QString& said)>& done)>& make) {
+  panel_->show_form(make([this](const QString& said) {
+    panel_->close_form();
+    emit tell(said);
+  }));
+}
+
 bool ListPage::report(const Expected<db::Committed>& result, const QString& said) {
   if (result)
     emit tell((said + ' ' + changed_sentence(result->shifts, session().store())).trimmed());

@@ -34,6 +34,8 @@ class ListPage : public Page {
   void run_form(Form* form, const QString& said, const std::function<Expected<db::Committed>()>& save);
   /// Tells `said` and whose standings changed, or the problem; whether it went well.
   bool report(const Expected<db::Committed>& result, const QString& said);
+  /// A form that does what it says by itself: `done` is given to it, to be told in the end.
+  void show_own_form(const std::function<Form*(const std::function<void(const QString& said)>& done)>& make);
   void describe_again() { describe(chosen()); }
 
   QLineEdit* search_;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "app/calendars/forms.h"
 #include "app/passes/card_form.h"
 #include "app/passes/card_words.h"
 #include "app/widgets/key_button.h"
@@ -139,6 +140,13 @@ void MachinesPage::actions(const UnitState& unit) {
       ->button(unit.locks.empty() ? tr("Put out of service") : tr("Put another padlock on"),
                QKeySequence("Ctrl+L"), [this, unit] { put_out_of_service(unit); })
       ->setObjectName("put_out");
+  panel_
+      ->button(
+          tr("Save one-on-ones as a calendar"), QKeySequence("Ctrl+Shift+K"),
+          [this, id = unit.id] {
+            show_own_form([&](const Tell& done) { return save_calendar_form(session(), OfUnit{id}, done); });
+          })
+      ->setObjectName("calendar");
   panel_->button(tr("Record a change"), QKeySequence("Ctrl+G"), [this, unit] { record_change(unit); })
       ->setObjectName("change");
 }

@@ -4,6 +4,7 @@
 #include <QStackedWidget>
 #include <algorithm>
 
+#include "app/calendars/forms.h"
 #include "app/lists/record_reader.h"
 #include "app/people/birth_dates.h"
 #include "app/people/hours.h"
@@ -244,6 +245,13 @@ void PeoplePage::actions(const db::Person& person) {
   panel_->section(tr("What can be done"));
   panel_->button(tr("Open at the desk"), QKeySequence("Ctrl+O"), [this, id = person.id] { go_to(id); })
       ->setObjectName("desk");
+  panel_
+      ->button(tr("Save one-on-ones as a calendar"), QKeySequence("Ctrl+Shift+K"),
+               [this, id = person.id] {
+                 show_own_form(
+                     [&](const Tell& done) { return save_calendar_form(session(), OfPerson{id}, done); });
+               })
+      ->setObjectName("calendar");
   panel_->button(tr("Correct details"), QKeySequence("Ctrl+G"), [this, person] { correct(person); })
       ->setObjectName("correct");
   const bool self = session().seated() && session().seated()->id == person.id;

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <iterator>
 
+#include "app/words/hours_words.h"
 #include "app/words/labels.h"
 #include "app/words/listed_name.h"
 #include "app/words/tr.h"
@@ -164,9 +165,12 @@ struct Sentence {
     return Words::tr("Two entries of one person joined: %1 and %2.").arg(name(r.keep), name(r.other));
   }
   QString operator()(const db::Booking& r) const {
-    return Words::tr("%1 booked with %2 on %3, %4 to %5.")
-        .arg(name(r.person), name(r.assessor), machine(r.machine), time(r.from),
-             clock_time(r.to, reader.zone));
+    QString out = Words::tr("%1 booked with %2 on %3, %4 to %5.")
+                      .arg(name(r.person), name(r.assessor), machine(r.machine), time(r.from),
+                           clock_time(r.to, reader.zone));
+    if (r.held_through) out += ' ' + Words::tr("Held through %1.").arg(time(*r.held_through));
+    if (!r.instead_of.empty()) out += ' ' + Words::tr("Instead of: %1").arg(other(r.instead_of));
+    return out;
   }
   QString operator()(const db::Cancel& r) const {
     return Words::tr("Booking cancelled (%1): %2").arg(said_words(r.reason), other(r.booking));
@@ -219,10 +223,13 @@ struct Sentence {
   QString operator()(const db::MachineAdded& r) const {
     return Words::tr("Unit entered: %1.").arg(unit_name(r.machine_class, r.label));
   }
-  QString operator()(const db::Hours& r) const {
-    return Words::tr("%1 is usually in on %2, %3 to %4.")
-        .arg(name(r.person), QLocale().dayName(r.weekday + 1), minute_words(r.from_minute),
-             minute_words(r.to_minute));
+  template <class T>
+  QString operator()(const T& r) const requires requires {
+    hours_sentence(r, reader);
+  }
+  { return hours_sentence(r, reader); }
+  QString operator()(const db::Confirmed& r) const {
+    return Words::tr("For certain now: %1").arg(other(r.booking));
   }
   QString operator()(const db::StrikeOut& r) const {
     return Words::tr("Struck out (%1): %2").arg(said_words(r.reason), other(r.record));
@@ -303,6 +310,15 @@ struct Kind {
   QString operator()(const db::Reached&) const { return Words::tr("Out of service"); }
   QString operator()(const db::MachineAdded&) const { return Words::tr("Unit"); }
   QString operator()(const db::Hours&) const { return Words::tr("Hours"); }
+  QString operator()(const db::WeekHours&) const { return Words::tr("Hours"); }
+  QString operator()(const db::OtherHours&) const { return Words::tr("Hours"); }
+  QString operator()(const db::Break&) const { return Words::tr("Hours"); }
+  QString operator()(const db::TakesOn&) const { return Words::tr("Hours"); }
+  QString operator()(const db::Lasts&) const { return Words::tr("Hours"); }
+  QString operator()(const db::Busy&) const { return Words::tr("Hours"); }
+  QString operator()(const db::Upkeep&) const { return Words::tr("Maintenance"); }
+  QString operator()(const db::DiaryRules&) const { return Words::tr("Booking"); }
+  QString operator()(const db::Confirmed&) const { return Words::tr("Booking"); }
   QString operator()(const db::StrikeOut&) const { return Words::tr("Struck out"); }
   QString operator()(const db::RulebookIssued&) const { return Words::tr("Rulebook"); }
   QString operator()(const db::Details&) const { return Words::tr("Details"); }
@@ -330,7 +346,11 @@ struct People {
 
   template <class T>
   void operator()(const T& r) const {
-    if constexpr (requires { r.person; }) found.push_back(r.person);
+    if constexpr (std::is_same_v<T, db::OtherHours>) {
+      if (!r.person.empty()) found.push_back(r.person);
+    } else if constexpr (requires { r.person; }) {
+      found.push_back(r.person);
+    }
     if constexpr (requires { r.assessor; }) found.push_back(r.assessor);
     if constexpr (requires { r.supervisor; }) found.push_back(r.supervisor);
     if constexpr (requires { r.key_holder; }) found.push_back(r.key_holder);

@@ -49,8 +49,9 @@ icalcomponent* event_of(const CalendarEvent& event, const CalendarFile& file) {
   icalcomponent_add_property(out, icalproperty_new_dtstart(utc(event.when.from)));
   icalcomponent_add_property(out, icalproperty_new_dtend(utc(event.when.to)));
   icalcomponent_add_property(out, icalproperty_new_sequence(event.sequence));
-  icalcomponent_add_property(
-      out, icalproperty_new_status(event.cancelled ? ICAL_STATUS_CANCELLED : ICAL_STATUS_CONFIRMED));
+  icalcomponent_add_property(out, icalproperty_new_status(event.cancelled   ? ICAL_STATUS_CANCELLED
+                                                          : event.tentative ? ICAL_STATUS_TENTATIVE
+                                                                            : ICAL_STATUS_CONFIRMED));
   add_text(out, event.summary, icalproperty_new_summary);
   add_text(out, event.description, icalproperty_new_description);
   add_text(out, event.place, icalproperty_new_location);

@@ -14,6 +14,7 @@ struct CalendarEvent {
   bool cancelled = false;
   Interval when;
   std::string summary, description, place;  // may be empty; in UTF-8, control characters become blanks
+  bool tentative = false;                   // held, and not yet for certain
   friend bool operator==(const CalendarEvent&, const CalendarEvent&) = default;
 };
 

@@ -60,10 +60,15 @@ std::vector<Interval> times_with(const Zone& zone, const ShopHours& hours, const
                                  Instant from, Instant to) {
   const AssessorHours* theirs = of(hours, assessor);
   if (!theirs) return {};
-  std::vector<Interval> out = times_of(zone, theirs->schedule, from, to);
+  const std::vector<Interval> in = times_of(zone, theirs->schedule, from, to);
+  return overlapping(common(in, times_open(zone, hours, from, to)), {from, to});
+}
+
+std::vector<Interval> times_open(const Zone& zone, const ShopHours& hours, Instant from, Instant to) {
+  std::vector<Interval> out{{first_instant, last_instant}};
   for (const auto* shop : {&hours.open, &hours.staffed})
     if (*shop) out = common(out, times_of(zone, **shop, from, to));
-  return overlapping(std::move(out), {from, to});
+  return out;
 }
 
 std::vector<AssessorLimits> limits_of(const ShopHours& hours) {

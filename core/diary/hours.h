@@ -74,6 +74,7 @@ struct AssessorHours {
 struct ShopHours {
   std::optional<Schedule> open;     // none: at all hours
   std::optional<Schedule> staffed;  // none: whenever it is open
+  Schedule two_on_duty;             // when two adults or more are on duty at once
   std::vector<AssessorHours> assessors;
   std::vector<Maintenance> maintenance;
   std::vector<ClassMinutes> lengths;
@@ -86,6 +87,8 @@ int minutes_for(const ShopHours& hours, const TargetName& target);
 /// times_of.
 std::vector<Interval> times_with(const Zone& zone, const ShopHours& hours, const PersonId& assessor,
                                  Instant from, Instant to);
+/// When the shop is open and staffed. As times_of; all of time where neither is said.
+std::vector<Interval> times_open(const Zone& zone, const ShopHours& hours, Instant from, Instant to);
 std::vector<AssessorLimits> limits_of(const ShopHours& hours);
 /// Fills in a question's length, assessors, when they are in, and which units are out of use when.
 void ask_hours(SlotQuestion& question, const ShopHours& hours, const TargetName& target);

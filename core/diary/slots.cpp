@@ -7,7 +7,8 @@
 namespace wm {
 namespace {
 
-constexpr Fit all_fits[] = {Fit::member_ready, Fit::assessor_able, Fit::assessor_in, Fit::unit_in_service,
+constexpr Fit all_fits[] = {Fit::member_ready, Fit::assessor_able, Fit::assessor_in,
+                            Fit::together,     Fit::takes_on,      Fit::unit_in_service,
                             Fit::member_free,  Fit::assessor_free, Fit::unit_free};
 
 /// The first instant at or after t at which the wall clock shows a whole step.
@@ -121,8 +122,15 @@ class Search {
       if (granted == Fit::unit_in_service || q_.in_service(unit, when)) units.push_back(unit);
     }
     if (units.empty()) return std::nullopt;
+    if (granted != Fit::together && !yes(q_.together, who, when)) return std::nullopt;
+    if (granted != Fit::takes_on && !yes(q_.takes_on, who, when)) return std::nullopt;
     if (granted != Fit::assessor_able && !q_.able(who, when)) return std::nullopt;
     return Slot{when, who, units.front(), in ? *in : when, units.size()};
+  }
+
+  using Asked = std::function<bool(const PersonId&, const Interval&)>;
+  static bool yes(const Asked& asked, const PersonId& assessor, const Interval& when) {
+    return !asked || asked(assessor, when);
   }
 
   bool holds_somewhere(Fit fit, const Interval& when) const {
@@ -139,6 +147,10 @@ class Search {
         return some_assessor([&](std::size_t i) { return q_.able(assessors_[i], when); });
       case Fit::assessor_in:
         return some_assessor([&](std::size_t i) { return containing(in_[i], when) != nullptr; });
+      case Fit::together:
+        return some_assessor([&](std::size_t i) { return yes(q_.together, assessors_[i], when); });
+      case Fit::takes_on:
+        return some_assessor([&](std::size_t i) { return yes(q_.takes_on, assessors_[i], when); });
       case Fit::unit_in_service:
         return some_unit([&](const MachineId& unit) { return q_.in_service(unit, when); });
       case Fit::member_free:

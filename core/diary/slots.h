@@ -44,6 +44,8 @@ enum class Fit {
   member_ready,
   assessor_able,
   assessor_in,
+  together,
+  takes_on,
   unit_in_service,
   member_free,
   assessor_free,
@@ -66,6 +68,10 @@ struct SlotQuestion {
   std::function<bool(const Interval&)> ready;                  // the person
   std::function<bool(const PersonId&, const Interval&)> able;  // an assessor
   std::function<bool(const MachineId&, const Interval&)> in_service;
+  /// Whether the person and an assessor may be booked with each other then; empty: any two may.
+  std::function<bool(const PersonId&, const Interval&)> together = {};
+  /// Whether it is within what an assessor takes on; empty: anything is.
+  std::function<bool(const PersonId&, const Interval&)> takes_on = {};
 };
 
 struct Slot {

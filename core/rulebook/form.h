@@ -169,6 +169,7 @@ void form(A& a, Tier& t) {
   a.may("gates", t.gates, {}, gates);
   a.may("conditions", t.conditions, {}, conditions);
   a.may("supervision", t.supervision, Supervision::independent, supervision);
+  a.may("other_checks_out", t.other_checks_out, false, json::truth);
 }
 
 using ModeGates = std::map<std::string, std::vector<Gate>>;

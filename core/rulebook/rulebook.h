@@ -126,6 +126,7 @@ struct Tier {
   std::vector<Gate> gates;
   std::vector<Condition> conditions;
   Supervision supervision = Supervision::independent;
+  bool other_checks_out = false;  // who taught somebody on one of its machines does not check them out there
   friend bool operator==(const Tier&, const Tier&) = default;
 };
 
@@ -143,8 +144,8 @@ struct MachineClass {
 /// What one person alone may not do: lift a suspension, strike out a signed check-out.
 enum class FourEyes { reinstate, strike_out };
 
-/// `four_eyes` and `close_may_sign` say who may enter what, `keep_details` what may be erased; no standing
-/// rests on them.
+/// `four_eyes`, `close_may_sign` and a tier's `other_checks_out` say who may enter what, `keep_details` what
+/// may be erased; no standing rests on them.
 struct Rulebook {
   int version = 1;
   Instant effective_from;

@@ -1,7 +1,10 @@
-// One-on-ones: nobody and no unit is in two at once, and only with who can assess on what can be used.
+// One-on-ones: nobody and no unit is in two at once, only with who can on what can be used, and in hours.
 #include <algorithm>
 
+#include "core/diary/adults.h"
+#include "core/diary/limits.h"
 #include "db/check/checks.h"
+#include "db/diary/diary.h"
 
 namespace wm::db {
 namespace {
@@ -10,23 +13,49 @@ bool has(const std::vector<PersonId>& list, const PersonId& id) {
   return std::find(list.begin(), list.end(), id) != list.end();
 }
 
-/// Cancelled, or the member did not come: the time is free again.
-bool stands(const Memory& memory, const Entry& entry) {
-  if (entry.voided || memory.about<Cancel>(entry.id) != nullptr) return false;
-  const Entry* attendance = memory.about<Attendance>(entry.id);
-  return attendance == nullptr || as<Attendance>(attendance->fact)->turnout != Turnout::not_come;
+bool covered(const std::vector<Interval>& times, const Interval& when) {
+  return std::any_of(times.begin(), times.end(),
+                     [&](const Interval& each) { return each.from <= when.from && when.to <= each.to; });
 }
 
-Expected<void> check_free(const Case& c, const Booking& f) {
+Expected<void> check_times(const Case& c, const Booking& f) {
+  if (f.from < first_instant || f.to > last_instant)
+    return refuse("from", "The booking lies outside the years 1900 to 2999.", "Check the year.");
+  if (f.to <= f.from) return refuse("to", "The booking ends before it begins.", "Choose a later end.");
+  if (f.to <= c.at) return refuse("from", "The booking lies in the past.", "Choose a time to come.");
+  if (f.to > f.from + 86400)
+    return refuse("to", "The booking is longer than a day.", "Choose an earlier end.");
+  if (f.held_through && (*f.held_through <= c.at || f.from < *f.held_through))
+    return refuse("held_through", "A time is held for a while, and no longer than to its beginning.",
+                  "Hold it through a moment between now and then.");
+  return {};
+}
+
+/// That what this one moves can be moved. What was cancelled may be booked again.
+Expected<void> check_moved(const Case& c, const Booking& f) {
+  if (f.instead_of.empty()) return {};
+  const Booking* moved = c.memory.live<Booking>(f.instead_of);
+  if (moved == nullptr)
+    return refuse("instead_of", "There is no booking with the id '" + f.instead_of + "'.",
+                  "Choose one from the list.");
+  if (c.memory.about<Booking>(f.instead_of) != nullptr)
+    return refuse("instead_of", "This booking has been moved already.",
+                  "Choose the one that took its place.");
+  if (c.same(moved->person, f.person) && class_of(moved->target) == class_of(f.target)) return {};
+  return refuse("instead_of", "A booking is moved for the same person, on the same machine.",
+                "Cancel it, and book another.");
+}
+
+Expected<void> check_free(const Case& c, const Booking& f, const RecordId& but_for = {}) {
   const auto member = c.memory.aliases(f.person), assessor = c.memory.aliases(f.assessor);
   for (const std::size_t i : c.memory.of_kind("booking")) {
     const Entry& entry = c.memory.entries()[i];
     const Booking& other = *as<Booking>(entry.fact);
-    if (other.to <= f.from || f.to <= other.from) continue;
+    if (other.to <= f.from || f.to <= other.from || entry.id == f.instead_of || entry.id == but_for) continue;
     const bool same_machine = other.machine == f.machine;
     const bool same_assessor = has(assessor, other.assessor) || has(assessor, other.person);
     const bool same_member = has(member, other.person) || has(member, other.assessor);
-    if ((!same_machine && !same_assessor && !same_member) || !stands(c.memory, entry)) continue;
+    if ((!same_machine && !same_assessor && !same_member) || !takes_time(c.memory, entry, c.now)) continue;
     const std::string who = same_machine    ? "The machine '" + f.machine + "'"
                             : same_assessor ? c.memory.name(f.assessor)
                                             : c.memory.name(f.person);
@@ -39,37 +68,147 @@ Expected<void> check_free(const Case& c, const Booking& f) {
   return {};
 }
 
-Expected<void> check_in_service(const Case& c, const MachineId& machine) {
-  for (const std::size_t i : c.memory.lockouts_of(machine)) {
+Expected<void> check_in_service(const Case& c, const Booking& f, const ShopHours& hours) {
+  for (const std::size_t i : c.memory.lockouts_of(f.machine)) {
     const Entry& lockout = c.memory.entries()[i];
     if (lockout.voided || lockout.at > c.now || c.memory.about<Release>(lockout.id) != nullptr) continue;
-    return refuse("machine", "The machine '" + machine + "' is out of service.", "Choose another machine.");
+    return refuse("machine", "The machine '" + f.machine + "' is out of service.", "Choose another machine.");
+  }
+  for (const Maintenance& each : hours.maintenance)
+    if (each.machine == f.machine && overlap(each.when, {f.from, f.to}))
+      return refuse("machine",
+                    "The machine '" + f.machine + "' has maintenance from " + said(c, each.when.from) +
+                        " to " + said(c, each.when.to) + ".",
+                    "Choose another machine, or another time.");
+  return {};
+}
+
+/// An assessor of whom no hours are said may be booked by arrangement, but never while they are busy.
+bool assessor_is_in(const Case& c, const ShopHours& hours, const PersonId& assessor, const Interval& when) {
+  for (const AssessorHours& each : hours.assessors) {
+    if (each.assessor != assessor) continue;
+    if (!each.schedule.weekly.empty() || !each.schedule.other.empty())
+      return covered(times_with(c.zone, hours, assessor, when.from, when.to), when);
+    return std::none_of(each.schedule.busy.begin(), each.schedule.busy.end(),
+                        [&](const Interval& busy) { return overlap(busy, when); });
+  }
+  return true;
+}
+
+Expected<void> check_hours(const Case& c, const Booking& f, const ShopHours& hours) {
+  const Interval when{f.from, f.to};
+  if (!covered(times_open(c.zone, hours, f.from, f.to), when))
+    return refuse("from",
+                  "The shop is not open and staffed from " + said(c, f.from) + " to " + said(c, f.to) + ".",
+                  "Choose another time; or let a manager enter other hours for that day.");
+  const PersonId assessor = c.memory.joined(f.assessor);
+  if (!assessor_is_in(c, hours, assessor, when))
+    return refuse("assessor",
+                  c.memory.name(f.assessor) + " is not in, or busy, from " + said(c, f.from) + " to " +
+                      said(c, f.to) + ".",
+                  "Choose another time or assessor; or let a manager enter other hours of theirs.");
+  for (const AssessorLimits& limits : limits_of(hours)) {
+    if (limits.assessor != assessor) continue;
+    const Interval days{f.from - 2 * 86400, f.to + 2 * 86400};
+    if (!within_limits(c.zone, limits, booked(c.memory, days, c.now, f.instead_of), when))
+      return refuse("assessor", "This is more than " + c.memory.name(f.assessor) + " takes on that day.",
+                    "Choose another time or assessor.");
   }
   return {};
+}
+
+Expected<void> check_together(const Case& c, const Booking& f, const ShopHours& hours) {
+  const auto young = [&](const PersonId& who, Instant at) {
+    const auto adult_from = turns_18(c.memory, c.zone, who);
+    return adult_from && at < *adult_from;
+  };
+  const PersonId person = c.memory.joined(f.person), assessor = c.memory.joined(f.assessor);
+  if (!enough_adults(c.zone, hours, person, assessor, {f.from, f.to}, young))
+    return refuse("person",
+                  "Somebody under 18 is booked only while two adults are in the building, and by the hours "
+                  "that are entered there is one.",
+                  "Choose a time with two on duty, or one at which another adult is in.");
+  if (f.purpose == Purpose::check_out && another_checks_out(c.decider().in_force(f.from), f.target) &&
+      taught(c.memory, f.assessor, f.person, std::string(class_of(f.target)), f.from, c.now))
+    return refuse(
+        "assessor",
+        c.memory.name(f.assessor) + " taught them on this machine, and in its tier another checks out.",
+        "Choose another assessor.");
+  return {};
+}
+
+Expected<void> check_rest(const Case& c, const Booking& f) {
+  const auto rule = not_come_rule(diary_rules(c.memory));
+  if (!rule) return {};
+  // What is moved has been booked before; unless they stayed away from it.
+  const Entry* came = c.memory.about<Attendance>(f.instead_of);
+  if (!f.instead_of.empty() && (!came || as<Attendance>(came->fact)->turnout != Turnout::not_come)) return {};
+  const auto rests = rests_through(*rule, days_not_come(c.memory, c.zone, f.person));
+  if (!rests || *rests < c.zone.day(c.now)) return {};
+  return refuse("person",
+                c.memory.name(f.person) + " was booked and did not come " + std::to_string(rule->most) +
+                    " times; by the shop's rule nothing is booked for them through " + said(*rests) + ".",
+                "Book it after that day; a manager may strike out what was wrong.");
+}
+
+Expected<void> check_able(const Case& c, const Booking& f) {
+  const PersonId assessor = c.memory.joined(f.assessor);
+  const bool practice = f.purpose == Purpose::practise;
+  if (practice ? c.decider().able_to_supervise(assessor, f.target, f.from)
+               : c.decider().able_to_assess(assessor, f.target, f.from))
+    return {};
+  return refuse("assessor",
+                c.memory.name(f.assessor) + " is not able to " + (practice ? "supervise" : "assess") + " '" +
+                    f.target + "' on " + said(c, f.from) + ".",
+                "Choose an assessor who is.");
 }
 
 }  // namespace
 
 Expected<void> check_booking(const Case& c, const Booking& f) {
-  if (f.from < first_instant || f.to > last_instant)
-    return refuse("from", "The booking lies outside the years 1900 to 2999.", "Check the year.");
-  if (f.to <= f.from) return refuse("to", "The booking ends before it begins.", "Choose a later end.");
-  if (f.to <= c.at) return refuse("from", "The booking lies in the past.", "Choose a time to come.");
-  if (f.to > f.from + 86400)
-    return refuse("to", "The booking is longer than a day.", "Choose an earlier end.");
+  if (auto fine = check_times(c, f); !fine) return fine;
   if (c.same(f.person, f.assessor))
     return refuse("assessor", "Nobody is booked with themself.", "Choose another assessor.");
   if (class_of(f.target) != c.memory.class_of_machine(f.machine))
     return refuse("machine", "The machine '" + f.machine + "' is not of '" + f.target + "'.",
                   "Choose a machine of that class.");
+  if (auto fine = check_moved(c, f); !fine) return fine;
   if (auto fine = check_free(c, f); !fine) return fine;
   if (c.founding) return {};
-  if (auto fine = check_in_service(c, f.machine); !fine) return fine;
-  if (c.decider().able_to_assess(c.memory.joined(f.assessor), f.target, f.from)) return {};
-  return refuse(
-      "assessor",
-      c.memory.name(f.assessor) + " is not able to assess '" + f.target + "' on " + said(c, f.from) + ".",
-      "Choose an assessor who is.");
+  const ShopHours hours = shop_hours(c.memory);
+  return check_in_service(c, f, hours)
+      .and_then([&] { return check_able(c, f); })
+      .and_then([&] { return check_hours(c, f, hours); })
+      .and_then([&] { return check_together(c, f, hours); })
+      .and_then([&] { return check_rest(c, f); });
+}
+
+Expected<void> check_revived(const Case& c, const StrikeOut& f) {
+  const Entry* struck = c.memory.find(f.record);
+  RecordId id;
+  if (const auto* cancel = as<Cancel>(struck->fact)) id = cancel->booking;
+  if (const auto* moved = as<Booking>(struck->fact)) id = moved->instead_of;
+  if (const auto* came = as<Attendance>(struck->fact)) id = came->booking;
+  const Booking* revived = id.empty() ? nullptr : c.memory.live<Booking>(id);
+  if (revived == nullptr || revived->to <= c.now) return {};
+  Booking again = *revived;
+  again.instead_of = id;
+  return check_free(c, again, f.record);
+}
+
+Expected<void> check_stands(const Case& c, const RecordId& booking) {
+  const Entry* entry = c.memory.find(booking);
+  Booking again = *as<Booking>(entry->fact);
+  // Judged as if it were moved to where it is: it is not in its own way.
+  again.instead_of = booking;
+  again.held_through.reset();
+  if (auto fine = check_names(c, ShopFact(again)); !fine) return fine;
+  const ShopHours hours = shop_hours(c.memory);
+  return check_free(c, again)
+      .and_then([&] { return check_in_service(c, again, hours); })
+      .and_then([&] { return check_able(c, again); })
+      .and_then([&] { return check_hours(c, again, hours); })
+      .and_then([&] { return check_together(c, again, hours); });
 }
 
 }  // namespace wm::db

@@ -14,6 +14,12 @@ Expected<void> check_core_fact(const Case& c, const Fact& fact);
 Expected<void> check_shop_fact(const Case& c, const ShopFact& fact);
 Expected<void> check_session(const Case& c, const Supervised& session);
 Expected<void> check_booking(const Case& c, const Booking& booking);
+/// That a booking that was entered could still be made as it is.
+Expected<void> check_stands(const Case& c, const RecordId& booking);
+/// That a booking has its time free still, where a strike-out brings it back.
+Expected<void> check_revived(const Case& c, const StrikeOut& strike_out);
+/// Hours and how the shop books: ranges, and what can be so.
+Expected<void> check_diary(const ShopFact& fact);
 Expected<void> check_revision(const Case& c, const std::string& item, int revision);
 /// That the assessor may sign this check-out, on this machine where one is named.
 Expected<void> check_assessor(const Case& c, const Checkout& checkout, const MachineId& machine);

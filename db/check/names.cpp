@@ -24,13 +24,15 @@ Expected<void> check_scope(const Case& c, const Scope& scope) {
                 "Choose a tier of the rulebook.");
 }
 
-Expected<void> check_class(const Case& c, const MachineAdded& added) {
+Expected<void> check_class(const Case& c, const std::string& name) {
+  if (name.find('/') == std::string::npos && c.memory.target_known(name)) return {};
+  return refuse("class", "No rulebook has a class '" + name + "'.", "Choose a class of the rulebook.");
+}
+
+Expected<void> check_unit(const Case& c, const MachineAdded& added) {
   if (added.machine.empty())
     return refuse("machine", "The machine has no id.", "Give it one, such as 'bandsaw-2'.");
-  if (added.machine_class.find('/') == std::string::npos && c.memory.target_known(added.machine_class))
-    return {};
-  return refuse("class", "No rulebook has a class '" + added.machine_class + "'.",
-                "Choose a class of the rulebook.");
+  return check_class(c, added.machine_class);
 }
 
 /// Fields are told apart by their names, which all kinds share.
@@ -40,7 +42,11 @@ Expected<void> check(const Case& c, const F& f) {
   const auto person = [&](const PersonId& id, const char* where) {
     if (fine) fine = check_known_person(c, id, where);
   };
-  if constexpr (requires { f.person; }) person(f.person, "person");
+  if constexpr (std::is_same_v<F, OtherHours>) {
+    if (!f.person.empty()) person(f.person, "person");
+  } else if constexpr (requires { f.person; }) {
+    person(f.person, "person");
+  }
   if constexpr (requires { f.assessor; }) person(f.assessor, "assessor");
   if constexpr (requires { f.supervisor; }) person(f.supervisor, "supervisor");
   if constexpr (requires { f.key_holder; }) {
@@ -54,8 +60,11 @@ Expected<void> check(const Case& c, const F& f) {
   if constexpr (requires { f.scope; }) {
     if (fine) fine = check_scope(c, f.scope);
   }
+  if constexpr (std::is_same_v<F, Lasts>) {
+    if (fine) fine = check_class(c, f.machine_class);
+  }
   if constexpr (std::is_same_v<F, MachineAdded>) {
-    if (fine) fine = check_class(c, f);
+    if (fine) fine = check_unit(c, f);
   } else if constexpr (requires { f.machine; }) {
     const bool may_lack = std::is_same_v<F, SheetMarks>;
     if (fine && !(may_lack && f.machine.empty())) fine = check_machine(c, f.machine);

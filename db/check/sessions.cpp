@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "db/check/checks.h"
+#include "db/diary/diary.h"
 
 namespace wm::db {
 namespace {
@@ -85,13 +86,22 @@ Expected<void> check_assessor(const Case& c, const Checkout& f, const MachineId&
   if (auto fine = check_not_close(c, f); !fine) return fine;
   const std::string machine_class = machine.empty() ? "" : c.memory.class_of_machine(machine);
   const Rulebook* rulebook = c.decider().in_force(c.at);
-  bool asked = false;
+  bool asked = false, taught_them = false;
   for (const TargetName& target : rulebook == nullptr ? std::vector<TargetName>() : targets_of(*rulebook)) {
     if (!machine_class.empty() && class_of(target) != machine_class) continue;
     if (!asks_for(*rulebook, target, f.checkout)) continue;
     asked = true;
-    if (c.decider().able_to_assess(c.memory.joined(f.assessor), target, c.at - 1)) return {};
+    if (!c.decider().able_to_assess(c.memory.joined(f.assessor), target, c.at - 1)) continue;
+    if (!another_checks_out(rulebook, target) ||
+        !taught(c.memory, f.assessor, f.person, std::string(class_of(target)), c.at, c.now))
+      return {};
+    taught_them = true;
   }
+  if (taught_them)
+    return refuse(
+        "assessor",
+        c.memory.name(f.assessor) + " taught them on this machine, and in its tier another checks out.",
+        "Let another assessor watch and sign.");
   if (!asked)
     return refuse("checkout", "No rule in force asks for the check-out '" + f.checkout + "' here.",
                   "Choose a check-out of the rulebook.");

@@ -1,5 +1,6 @@
 // The shop's own facts.
 #include "db/check/checks.h"
+#include "db/diary/diary.h"
 
 namespace wm::db {
 namespace {
@@ -21,8 +22,22 @@ Expected<void> check_exists(const Case& c, const RecordId& id, const char* where
 
 Expected<void> check_open_booking(const Case& c, const RecordId& id) {
   if (auto fine = check_exists<Booking>(c, id, "booking", "booking"); !fine) return fine;
-  if (c.memory.about<Cancel>(id) == nullptr) return {};
-  return refuse("booking", "This booking has been cancelled.", "Choose another booking.");
+  if (c.memory.about<Cancel>(id) != nullptr)
+    return refuse("booking", "This booking has been cancelled.", "Choose another booking.");
+  if (c.memory.about<Booking>(id) != nullptr)
+    return refuse("booking", "This booking has been moved.", "Choose the one that took its place.");
+  return {};
+}
+
+/// What was held and given up is booked anew.
+Expected<void> check_confirmed(const Case& c, const Confirmed& f) {
+  if (auto fine = check_open_booking(c, f.booking); !fine) return fine;
+  const Entry& entry = *c.memory.find(f.booking);
+  if (!as<Booking>(entry.fact)->held_through || c.memory.about<Confirmed>(f.booking) != nullptr)
+    return refuse("booking", "This booking is for certain already.", "Nothing is left to do.");
+  if (stands(c.memory, entry, c.now)) return {};
+  return refuse("booking", "This time was held, and has been given up since.",
+                "Book it anew, if it is free.");
 }
 
 struct CheckShopFact {
@@ -39,6 +54,15 @@ struct CheckShopFact {
       return check_said(f.reason, "reason", "A booking is cancelled with a reason.");
     });
   }
+  Expected<void> operator()(const Confirmed& f) const { return check_confirmed(c, f); }
+  Expected<void> operator()(const WeekHours& f) const { return check_diary(f); }
+  Expected<void> operator()(const OtherHours& f) const { return check_diary(f); }
+  Expected<void> operator()(const Break& f) const { return check_diary(f); }
+  Expected<void> operator()(const TakesOn& f) const { return check_diary(f); }
+  Expected<void> operator()(const Lasts& f) const { return check_diary(f); }
+  Expected<void> operator()(const DiaryRules& f) const { return check_diary(f); }
+  Expected<void> operator()(const Upkeep& f) const { return check_diary(f); }
+  Expected<void> operator()(const Busy& f) const { return check_diary(f); }
   Expected<void> operator()(const Attendance& f) const { return check_open_booking(c, f.booking); }
   Expected<void> operator()(const Presence&) const { return {}; }
   Expected<void> operator()(const Waiting&) const { return {}; }
@@ -69,13 +93,7 @@ struct CheckShopFact {
     return check_said(f.how, "how", "It is missing how they were tried to be reached.");
   }
   Expected<void> operator()(const MachineAdded&) const { return {}; }
-  Expected<void> operator()(const Hours& f) const {
-    const bool fine = f.weekday >= 0 && f.weekday <= 6 && f.from_minute >= 0 && f.from_minute < f.to_minute &&
-                      f.to_minute <= 24 * 60;
-    if (fine) return {};
-    return refuse("hours", "These are no hours of a day of the week.",
-                  "Choose a weekday, a start and a later end.");
-  }
+  Expected<void> operator()(const Hours& f) const { return check_diary(f); }
   Expected<void> operator()(const Close& f) const {
     if (c.same(f.person, f.other))
       return refuse("other", "Nobody is named as close to themselves.", "Choose somebody else.");
@@ -149,6 +167,7 @@ Expected<void> check_strike_out(const Case& c, const StrikeOut& f) {
   if (as<Erased>(entry->fact) != nullptr)
     return refuse("record", "What has been erased is gone.", "Enter the person anew.");
   if (entry->voided) return refuse("record", "This record is struck out already.", "Nothing is left to do.");
+  if (auto fine = check_revived(c, f); !fine) return fine;
   if (c.at != c.now) return refuse("at", "A strike-out counts from now on.", "Leave out when it happened.");
   return {};
 }

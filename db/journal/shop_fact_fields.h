@@ -11,6 +11,38 @@ template <class A> void fields(A& a, Join& f) { a("keep", f.keep); a("other", f.
 template <class A> void fields(A& a, Booking& f) {
   a("person", f.person); a("assessor", f.assessor); a("machine", f.machine); a("target", f.target);
   a("from", f.from); a("to", f.to); a("purpose", f.purpose);
+  a("held_through", f.held_through); a.may("instead_of", f.instead_of);
+}
+template <class A> void fields(A& a, Confirmed& f) { a("booking", f.booking); }
+template <class A> void fields(A& a, DayPart& f) { a("from_minute", f.from_minute); a("to_minute", f.to_minute); }
+template <class A> void fields(A& a, WeekHours& f) {
+  a("doing", f.doing); a("weekday", f.weekday); a("from_minute", f.from_minute); a("to_minute", f.to_minute);
+  a("adults", f.adults);
+}
+template <class A> void fields(A& a, OtherHours& f) {
+  a.may("person", f.person); a("doing", f.doing); a("first", f.first); a("last", f.last);
+  a.may("parts", f.parts); a("adults", f.adults);
+  a.personal("why", f.why);
+}
+template <class A> void fields(A& a, Break& f) {
+  a("person", f.person); a("weekday", f.weekday); a("from_minute", f.from_minute); a("to_minute", f.to_minute);
+}
+template <class A> void fields(A& a, TakesOn& f) {
+  a("person", f.person); a("longest_day", f.longest_day); a("stretch", f.stretch); a("rest", f.rest);
+}
+template <class A> void fields(A& a, Lasts& f) { a("class", f.machine_class); a("minutes", f.minutes); }
+template <class A> void fields(A& a, DiaryRules& f) {
+  a("longest_wait", f.longest_wait); a("hold_hours", f.hold_hours);
+  a("not_come", f.not_come); a("not_come_days", f.not_come_days); a("rest_days", f.rest_days);
+}
+template <class A> void fields(A& a, Upkeep& f) {
+  a("machine", f.machine); a("from", f.from); a("to", f.to);
+  a.personal("why", f.why);
+}
+template <class A> void fields(A& a, BusyPart& f) { a("from", f.from); a("to", f.to); }
+template <class A> void fields(A& a, Busy& f) {
+  a("person", f.person); a("from", f.from); a("to", f.to);
+  a("parts", f.parts);
 }
 template <class A> void fields(A& a, Cancel& f) { a("booking", f.booking); a.personal("reason", f.reason); }
 template <class A> void fields(A& a, Attendance& f) { a("booking", f.booking); a("turnout", f.turnout); }

@@ -26,6 +26,7 @@ constexpr std::array<std::string_view, 4> words_for(Mark) {
 }
 
 constexpr std::array<std::string_view, 4> words_for(Work) { return {"bank", "lesson", "sheet", "card"}; }
+constexpr std::array<std::string_view, 2> words_for(Doing) { return {"open", "staffed"}; }
 constexpr std::array<std::string_view, 3> words_for(Help) {
   return {"interpreter", "read_aloud", "large_type"};
 }
@@ -37,7 +38,8 @@ std::string_view word_of(E value) {
 
 /// What stands inside of a fact, with fields of its own.
 template <class T>
-constexpr bool is_part = std::is_same_v<T, Enclosure> || std::is_same_v<T, LineMeasured>;
+constexpr bool is_part = std::is_same_v<T, Enclosure> || std::is_same_v<T, LineMeasured> ||
+                         std::is_same_v<T, DayPart> || std::is_same_v<T, BusyPart>;
 
 void put(Json& json, const std::string& value) { json = value; }
 void put(Json& json, int value) { json = value; }
@@ -206,10 +208,12 @@ std::string_view word(Help help) { return word_of(help); }
 
 std::string_view kind_word(const ShopFact& fact) {
   constexpr std::array<std::string_view, std::variant_size_v<ShopFact>> words = {
-      "role",        "join",        "booking", "cancel", "attendance",    "presence",      "waiting",
-      "waiting_end", "restriction", "marks",   "tag",    "reached",       "machine_added", "hours",
-      "strike_out",  "rulebook",    "details", "pin",    "erased",        "signature",     "close",
-      "printed",     "clock",       "blanked", "issued", "attempt_begun", "attempt_sat"};
+      "role",          "join",          "booking",     "cancel",      "attendance", "presence",
+      "waiting",       "waiting_end",   "restriction", "marks",       "tag",        "reached",
+      "machine_added", "hours",         "strike_out",  "rulebook",    "details",    "pin",
+      "erased",        "signature",     "close",       "printed",     "clock",      "blanked",
+      "issued",        "attempt_begun", "attempt_sat", "confirmed",   "week_hours", "other_hours",
+      "break",         "takes_on",      "lasts",       "diary_rules", "upkeep",     "busy"};
   return words[fact.index()];
 }
 

@@ -75,6 +75,9 @@ inline std::vector<db::Command> history() {
   add(begin, db::PublishRulebook{rulebook()});
   add(begin, db::EnterShopFact{db::RoleGiven{"mara", db::Role::instructor}});
   add(begin, db::EnterShopFact{db::RoleGiven{"ines", db::Role::desk}});
+  add(begin, db::EnterPerson{person("odile", "Odile", "Marchetti", "0001"), {}});
+  add(begin, db::EnterShopFact{db::RoleGiven{"odile", db::Role::manager}});
+  add(begin, db::ChoosePin{"odile", "8642"});
   add(begin, db::ChoosePin{"mara", "2468"});
   add(begin, db::ChoosePin{"ines", "1357"});
   add(begin, db::EnterShopFact{db::MachineAdded{"jp1", "jointer-planer", "unit 1"}});
@@ -112,6 +115,19 @@ class Shop {
   void sit_down(const char* id, const char* pin) {
     const auto role = session->sit_down(id, pin);
     if (!role) qFatal("%s", role.error().what.c_str());
+  }
+
+  void enter(db::Action action) {
+    const auto done = session->commit(std::move(action));
+    if (!done) qFatal("%s", done.error().what.c_str());
+  }
+  /// A manager enters it, and whoever sat there sits there again.
+  bool manage(db::ShopFact fact) {
+    const PersonId before = session->seated()->id;
+    sit_down("odile", "8642");
+    const bool done = session->commit(db::EnterShopFact{std::move(fact)}).has_value();
+    sit_down(before.c_str(), before == "mara" ? "2468" : "1357");
+    return done;
   }
 
   /// The shop's own facts of one kind that stand, in order.

@@ -125,6 +125,7 @@ class RulebookMaker {
       tier.gates = gates();
       tier.conditions = conditions();
       tier.supervision = supervision();
+      tier.other_checks_out = *rc::gen::inRange(0, 4) == 0;
     }
     return book_;
   }

@@ -19,7 +19,7 @@ namespace {
 /// What the table's actions refer to.
 struct Records {
   RecordId desk_lock, instructor_lock, manager_lock, reached_lock, suspension, appointment, booking, waiting;
-  RecordId desk_entry, manager_entry, old_desk_entry, checkout, noted, begun;
+  RecordId held, desk_entry, manager_entry, old_desk_entry, checkout, noted, begun;
 };
 
 /// Makes a shop in which each of the table's actions could have happened.
@@ -34,6 +34,9 @@ Records prepare(TestShop& shop) {
   r.appointment = shop.enter("mia", fact(Appoint{"lou", Everything{}, false, std::nullopt}));
   r.booking =
       shop.enter("dee", own(Booking{"kim", "ivo", "b1", "bandsaw", evening + day, evening + day + hour}));
+  Booking held{"kim", "ivo", "b1", "bandsaw", evening + 2 * day, evening + 2 * day + hour};
+  held.held_through = evening + 2 * day;
+  r.held = shop.enter("dee", own(held));
   shop.enter("mia", fact(Appoint{"dee", Everything{}, true, Day{21000}}));  // able, but no instructor
   r.waiting = shop.enter("dee", own(Waiting{"kim", "bandsaw"}));
   const auto paper =
@@ -252,6 +255,51 @@ const std::vector<Line>& lines() {
        [](auto&) {
          return own(Hours{"ivo", 1, 1080, 1260});
        }},
+      {"set the shop's hours", "m",
+       [](auto&) {
+         return own(WeekHours{Doing::open, 1, 1080, 1260});
+       }},
+      {"close the shop on a day", "m",
+       [](auto&) {
+         return own(OtherHours{"", Doing::open, Day{20600}, Day{20600}, {}, 1, "holiday"});
+       }},
+      {"say when the instructor is away", "im",
+       [](auto&) {
+         return own(OtherHours{"ivo", Doing::open, Day{20600}, Day{20600}, {}, 1, ""});
+       }},
+      {"say when the desk is away", "m",
+       [](auto&) {
+         return own(OtherHours{"dee", Doing::open, Day{20600}, Day{20600}, {}, 1, ""});
+       }},
+      {"take in the instructor's busy times", "im",
+       [](auto&) {
+         return own(Busy{"ivo", evening, evening + day, {}});
+       }},
+      {"take in the desk's busy times", "m",
+       [](auto&) {
+         return own(Busy{"dee", evening, evening + day, {}});
+       }},
+      {"set a break", "m",
+       [](auto&) {
+         return own(Break{"ivo", 1, 1080, 1140});
+       }},
+      {"say what an assessor takes on", "m",
+       [](auto&) {
+         return own(TakesOn{"ivo", 120, {}, {}});
+       }},
+      {"say how long a one-on-one lasts", "m",
+       [](auto&) {
+         return own(Lasts{"bandsaw", 90});
+       }},
+      {"say how the shop books", "m",
+       [](auto&) {
+         return own(DiaryRules{60, {}, {}, {}, {}});
+       }},
+      {"enter maintenance", "m",
+       [](auto&) {
+         return own(Upkeep{"b1", evening + 9 * day, evening + 9 * day + hour, "new belt"});
+       }},
+      {"confirm what is held", "dim", [](auto& e) { return own(Confirmed{e.held}); }},
       {"publish a rulebook", "m",
        [](auto&) { return PublishRulebook{small_rulebook(2, evening + 2 * day)}; }},
       {"strike out the desk's entry of today", "dm",

@@ -57,10 +57,13 @@ void print_calendar(std::uint64_t seed) {
                                   {from, from + 60 * static_cast<std::int64_t>(1 + random() % 200)},
                                   some_text(random),
                                   some_text(random),
-                                  some_text(random)};
+                                  some_text(random),
+                                  random() % 4 == 0};
     says.push_back({{"uid", event.uid},
                     {"sequence", event.sequence},
-                    {"status", event.cancelled ? "CANCELLED" : "CONFIRMED"},
+                    {"status", event.cancelled   ? "CANCELLED"
+                               : event.tentative ? "TENTATIVE"
+                                                 : "CONFIRMED"},
                     {"from", to_text(event.when.from)},
                     {"to", to_text(event.when.to)},
                     {"summary", event.summary},

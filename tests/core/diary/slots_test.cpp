@@ -50,6 +50,8 @@ bool fits(const SlotQuestion& q, const PersonId& assessor, const MachineId& unit
   if (assessor == q.person) return false;
   if (granted != Fit::member_ready && !q.ready(when)) return false;
   if (granted != Fit::assessor_able && !q.able(assessor, when)) return false;
+  if (granted != Fit::together && q.together && !q.together(assessor, when)) return false;
+  if (granted != Fit::takes_on && q.takes_on && !q.takes_on(assessor, when)) return false;
   if (granted != Fit::unit_in_service && !q.in_service(unit, when)) return false;
   for (Instant t = when.from; t < when.to; t = t + 60)
     if (!minute_fits(q, assessor, unit, t, granted)) return false;
@@ -113,6 +115,15 @@ SlotQuestion make_question() {
                 fixed = start + 900 * *rc::gen::inRange(-100, 100);
   q.ready = [ready](const Interval& when) { return when.from >= ready; };
   q.able = [able](const PersonId& who, const Interval& when) { return who == "p2" || when.to <= able; };
+  const Instant staffed = start + 900 * *rc::gen::inRange(-50, 150);
+  if (*rc::gen::inRange(0, 3) > 0)
+    q.together = [staffed](const PersonId& who, const Interval& when) {
+      return when.from >= staffed + (who == "p1" ? 0 : 7200);
+    };
+  if (*rc::gen::inRange(0, 3) > 0)
+    q.takes_on = [staffed](const PersonId& who, const Interval& when) {
+      return when.to <= staffed + 86400 || who == "p2";
+    };
   q.in_service = [fixed](const MachineId& unit, const Interval& when) {
     return unit == "m2" || when.from >= fixed;
   };
@@ -131,7 +142,8 @@ bool alike(const std::vector<Slot>& a, const std::vector<Slot>& b) {
                     [](const Slot& x, const Slot& y) { return alike(x, y); });
 }
 
-constexpr Fit all_fits[] = {Fit::member_ready, Fit::assessor_able, Fit::assessor_in, Fit::unit_in_service,
+constexpr Fit all_fits[] = {Fit::member_ready, Fit::assessor_able, Fit::assessor_in,
+                            Fit::together,     Fit::takes_on,      Fit::unit_in_service,
                             Fit::member_free,  Fit::assessor_free, Fit::unit_free};
 
 }  // namespace
@@ -200,6 +212,9 @@ TEST_CASE("What would help is what makes a slot by itself, and what is never so 
     RC_ASSERT(why.never.contains(Fit::member_ready) == never(q.ready));
     RC_ASSERT(why.never.contains(Fit::assessor_able) ==
               never([&](const Interval& when) { return q.able("p1", when) || q.able("p2", when); }));
+    RC_ASSERT(why.never.contains(Fit::together) == never([&](const Interval& when) {
+                return !q.together || q.together("p1", when) || q.together("p2", when);
+              }));
     RC_ASSERT(why.never.contains(Fit::unit_in_service) == never([&](const Interval& when) {
                 return q.in_service("m1", when) || q.in_service("m2", when);
               }));

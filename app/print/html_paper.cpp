@@ -1,0 +1,50 @@
+#include "app/print/html_paper.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QPrinter>
+#include <QPrinterInfo>
+#include <QRegularExpression>
+#include <QStandardPaths>
+#include <QTextDocument>
+
+#include "app/print/printed.h"
+
+namespace wm::app {
+namespace {
+
+struct HtmlPaper {
+  Q_DECLARE_TR_FUNCTIONS(HtmlPaper)
+};
+
+QString pdf_path(QString name) {
+  static const QRegularExpression others("[^\\w]+", QRegularExpression::UseUnicodePropertiesOption);
+  const QDir folder(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+  folder.mkpath(".");
+  return folder.filePath(name.replace(others, "-") + ".pdf");
+}
+
+}  // namespace
+
+Expected<QString> print_html(Session& session, const QString& file_name, const QString& title,
+                             const QString& html) {
+  QTextDocument document;
+  document.setHtml(html);
+  QPrinter printer(QPrinter::HighResolution);
+  const QString path = QPrinterInfo::defaultPrinter().isNull() ? pdf_path(file_name) : QString();
+  if (!path.isEmpty()) {
+    QFile::remove(path);  // so that what is there afterwards is this one
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    printer.setOutputFileName(path);
+  }
+  document.print(&printer);
+  if (!path.isEmpty() && !QFileInfo::exists(path))
+    return tl::unexpected(
+        Problem{"print", HtmlPaper::tr("The sheet could not be written to %1").arg(path).toStdString(),
+                HtmlPaper::tr("See whether that folder can be written to").toStdString()});
+  if (auto noted = note_printed(session, title, document.pageCount(), document.toPlainText()); !noted)
+    return tl::unexpected(noted.error());
+  return path;
+}
+
+}  // namespace wm::app

@@ -1,0 +1,92 @@
+// Which bookings stand, and what they came to.
+#include <algorithm>
+#include <tuple>
+
+#include "core/time/period.h"
+#include "db/diary/diary.h"
+
+namespace wm::db {
+namespace {
+
+bool has(const std::vector<PersonId>& list, const PersonId& id) {
+  return std::find(list.begin(), list.end(), id) != list.end();
+}
+
+const Attendance* turnout(const Memory& memory, const RecordId& booking) {
+  const Entry* entry = memory.about<Attendance>(booking);
+  return entry == nullptr ? nullptr : as<Attendance>(entry->fact);
+}
+
+}  // namespace
+
+bool stands(const Memory& memory, const Entry& entry, Instant now) {
+  const Booking& booking = *as<Booking>(entry.fact);
+  if (entry.voided || memory.about<Cancel>(entry.id) != nullptr || memory.about<Booking>(entry.id) != nullptr)
+    return false;
+  return !booking.held_through || now < *booking.held_through || memory.about<Confirmed>(entry.id) != nullptr;
+}
+
+bool takes_time(const Memory& memory, const Entry& entry, Instant now) {
+  const Attendance* came = turnout(memory, entry.id);
+  return stands(memory, entry, now) && (came == nullptr || came->turnout != Turnout::not_come);
+}
+
+std::vector<Booked> booked(const Memory& memory, const Interval& within, Instant now,
+                           const RecordId& but_for) {
+  std::vector<Booked> out;
+  for (const std::size_t i : memory.of_kind("booking")) {
+    const Entry& entry = memory.entries()[i];
+    const Booking& b = *as<Booking>(entry.fact);
+    const Interval when{b.from, b.to};
+    if (overlap(when, within) && entry.id != but_for && takes_time(memory, entry, now))
+      out.push_back({memory.joined(b.person), memory.joined(b.assessor), b.machine, when});
+  }
+  return out;
+}
+
+std::vector<Day> days_not_come(const Memory& memory, const Zone& zone, const PersonId& person) {
+  const std::vector<PersonId> them = memory.aliases(person);
+  std::vector<Day> out;
+  for (const std::size_t i : memory.of_kind("booking")) {
+    const Entry& entry = memory.entries()[i];
+    const Booking& booking = *as<Booking>(entry.fact);
+    if (entry.voided || !has(them, booking.person)) continue;
+    const Attendance* came = turnout(memory, entry.id);
+    if (came != nullptr && came->turnout == Turnout::not_come) out.push_back(zone.day(booking.from));
+  }
+  return out;
+}
+
+std::optional<Instant> turns_18(const Memory& memory, const Zone& zone, const PersonId& person) {
+  const std::vector<PersonId> them = memory.aliases(person);
+  const Entry* latest = nullptr;
+  const auto order = [](const Entry& e) { return std::tie(e.at, e.recorded, e.id); };
+  for (const std::size_t i : memory.of_kind("birth")) {
+    const Entry& entry = memory.entries()[i];
+    if (entry.voided || !has(them, as<Birth>(entry.fact)->person)) continue;
+    if (latest == nullptr || order(*latest) < order(entry)) latest = &entry;
+  }
+  if (latest == nullptr) return std::nullopt;
+  return zone.start(birthday(as<Birth>(latest->fact)->born, 18));
+}
+
+bool another_checks_out(const Rulebook* rulebook, const TargetName& target) {
+  const MachineClass* machine = rulebook ? find_class(*rulebook, class_of(target)) : nullptr;
+  const Tier* tier = machine ? find_tier(*rulebook, machine->tier) : nullptr;
+  return tier && tier->other_checks_out;
+}
+
+bool taught(const Memory& memory, const PersonId& assessor, const PersonId& person,
+            const std::string& machine_class, Instant at, Instant now) {
+  const std::vector<PersonId> them = memory.aliases(person), teacher = memory.aliases(assessor);
+  for (const std::size_t i : memory.of_kind("booking")) {
+    const Entry& entry = memory.entries()[i];
+    const Booking& b = *as<Booking>(entry.fact);
+    if (b.purpose == Purpose::teach && b.from < at && class_of(b.target) == machine_class &&
+        has(teacher, b.assessor) && has(them, b.person) && takes_time(memory, entry, now))
+      return true;
+  }
+  return false;
+}
+
+}  // namespace wm::db
