@@ -4038,10 +4038,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 go to a day</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Bookings and free times</source>
         <translation type="unfinished"></translation>
     </message>

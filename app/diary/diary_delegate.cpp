@@ -36,7 +36,7 @@ void DiaryDelegate::measure() {
 
 bool DiaryDelegate::two_lines(const DiaryRow& row, int width) const {
   const int room = width - 2 * margin - columns_end();
-  return QFontMetrics(type(TypeSize::small)).horizontalAdvance(row.reason) > room;
+  return QFontMetrics(type(TypeSize::small, row.trouble.has_value())).horizontalAdvance(row.reason) > room;
 }
 
 QSize DiaryDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
@@ -91,8 +91,9 @@ void DiaryDelegate::paint_row(QPainter& painter, const QRect& box, const DiaryRo
   painter.setPen(p.text);
   column(time_, machine_, row.machine);
   column(time_ + machine_, people_, row.people);
-  painter.setFont(type(TypeSize::small));
-  painter.setPen(slot ? p.text : p.quiet);
+  // What no longer works is not said quietly.
+  painter.setFont(type(TypeSize::small, row.trouble.has_value()));
+  painter.setPen(slot || row.trouble ? p.text : p.quiet);
   if (two)
     painter.drawText(QRect(line.left() + time_, line.bottom() - 6, line.width() - time_, 20),
                      Qt::AlignLeft | Qt::AlignVCenter,

@@ -98,10 +98,10 @@ QWidget* DiaryPage::make_choice() {
   day_ = new DateField(tr("from today"));
   day_->setObjectName("day");
   day_->setAccessibleName(tr("First day shown"));
+  day_->setMinimumWidth(110);
   day_->setMaximumWidth(150);
   auto* hint = label("quiet");
-  hint->setText(
-      tr("%1 go to a day").arg(QKeySequence(Qt::CTRL | Qt::Key_G).toString(QKeySequence::NativeText)));
+  hint->setText(QKeySequence(Qt::CTRL | Qt::Key_G).toString(QKeySequence::NativeText));
   hint->setFixedHeight(row_height() - 6);
   across->addWidget(person_, 3, Qt::AlignTop);
   across->addWidget(target_, 2, Qt::AlignTop);

@@ -3,6 +3,7 @@
 #include <QDate>
 #include <QLocale>
 #include <algorithm>
+#include <iterator>
 
 #include "app/diary/slots.h"
 #include "app/diary/trouble.h"
@@ -60,6 +61,12 @@ DiaryRow slot_row(const Session& session, const std::vector<Unit>& units, const 
   row.reason = fit_words(session, question, slot);
   row.slot = slot;
   return row;
+}
+
+/// Where a booking is already it is not moved to.
+bool is_where(const Slot& slot, const db::Booking& booking) {
+  return slot.when == Interval{booking.from, booking.to} && slot.assessor == booking.assessor &&
+         slot.unit == booking.machine;
 }
 
 Instant begin(const DiaryRow& row) { return row.slot ? row.slot->when.from : row.booking->booking.from; }
@@ -132,13 +139,17 @@ QString day_heading(Day day, const Session& session) {
 std::vector<DiaryRow> diary_rows(Session& session, const DiaryQuestion& q) {
   const std::vector<Unit> shop_units = units(session);
   const Interval days{session.zone().start(q.first), session.zone().start(q.first + q.days)};
-  std::vector<DiaryRow> rows;
+  std::vector<DiaryRow> rows, free;
   for (const BookingLine& line : bookings(session, days))
     if (line.booking.from >= days.from) rows.push_back(booking_row(session, shop_units, line));
   if (!q.wish.person.empty() && !q.wish.target.empty()) {
     const SlotQuestion question = slot_question(session, q.wish, q.first, q.days, q.moved);
+    const auto moved = std::ranges::find_if(
+        rows, [&](const DiaryRow& row) { return row.booking && row.booking->id == q.moved; });
     for (const Slot& slot : side_by_side(fitting(question)))
-      rows.push_back(slot_row(session, shop_units, question, slot));
+      if (moved == rows.end() || !is_where(slot, moved->booking->booking))
+        free.push_back(slot_row(session, shop_units, question, slot));
+    std::ranges::move(free, std::back_inserter(rows));
   }
   std::stable_sort(rows.begin(), rows.end(),
                    [](const DiaryRow& a, const DiaryRow& b) { return begin(a) < begin(b); });

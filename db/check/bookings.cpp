@@ -18,6 +18,12 @@ bool covered(const std::vector<Interval>& times, const Interval& when) {
                      [&](const Interval& each) { return each.from <= when.from && when.to <= each.to; });
 }
 
+/// "The machine 'unit 1' (jointer-planer)", as people call it.
+std::string machine_words(const Case& c, const MachineId& id) {
+  const std::string label = c.memory.label_of_machine(id);
+  return "The machine '" + (label.empty() ? id : label) + "' (" + c.memory.class_of_machine(id) + ")";
+}
+
 Expected<void> check_times(const Case& c, const Booking& f) {
   if (f.from < first_instant || f.to > last_instant)
     return refuse("from", "The booking lies outside the years 1900 to 2999.", "Check the year.");
@@ -56,7 +62,7 @@ Expected<void> check_free(const Case& c, const Booking& f, const RecordId& but_f
     const bool same_assessor = has(assessor, other.assessor) || has(assessor, other.person);
     const bool same_member = has(member, other.person) || has(member, other.assessor);
     if ((!same_machine && !same_assessor && !same_member) || !takes_time(c.memory, entry, c.now)) continue;
-    const std::string who = same_machine    ? "The machine '" + f.machine + "'"
+    const std::string who = same_machine    ? machine_words(c, f.machine)
                             : same_assessor ? c.memory.name(f.assessor)
                                             : c.memory.name(f.person);
     return refuse(same_machine    ? "machine"
@@ -72,12 +78,12 @@ Expected<void> check_in_service(const Case& c, const Booking& f, const ShopHours
   for (const std::size_t i : c.memory.lockouts_of(f.machine)) {
     const Entry& lockout = c.memory.entries()[i];
     if (lockout.voided || lockout.at > c.now || c.memory.about<Release>(lockout.id) != nullptr) continue;
-    return refuse("machine", "The machine '" + f.machine + "' is out of service.", "Choose another machine.");
+    return refuse("machine", machine_words(c, f.machine) + " is out of service.", "Choose another machine.");
   }
   for (const Maintenance& each : hours.maintenance)
     if (each.machine == f.machine && overlap(each.when, {f.from, f.to}))
       return refuse("machine",
-                    "The machine '" + f.machine + "' has maintenance from " + said(c, each.when.from) +
+                    machine_words(c, f.machine) + " has maintenance from " + said(c, each.when.from) +
                         " to " + said(c, each.when.to) + ".",
                     "Choose another machine, or another time.");
   return {};
@@ -170,7 +176,7 @@ Expected<void> check_booking(const Case& c, const Booking& f) {
   if (c.same(f.person, f.assessor))
     return refuse("assessor", "Nobody is booked with themself.", "Choose another assessor.");
   if (class_of(f.target) != c.memory.class_of_machine(f.machine))
-    return refuse("machine", "The machine '" + f.machine + "' is not of '" + f.target + "'.",
+    return refuse("machine", machine_words(c, f.machine) + " is not of '" + f.target + "'.",
                   "Choose a machine of that class.");
   if (auto fine = check_moved(c, f); !fine) return fine;
   if (auto fine = check_free(c, f); !fine) return fine;

@@ -199,6 +199,13 @@ std::string Memory::class_of_machine(const MachineId& id) const {
   return name;
 }
 
+std::string Memory::label_of_machine(const MachineId& id) const {
+  std::string label;
+  for (const std::size_t i : at(machines_, id))
+    if (!entries_[i].voided) label = as<MachineAdded>(entries_[i].fact)->label;
+  return label;
+}
+
 bool Memory::target_known(const TargetName& target) const {
   return std::any_of(rulebooks_.begin(), rulebooks_.end(), [&](const Rulebook& rulebook) {
     const MachineClass* known = find_class(rulebook, class_of(target));

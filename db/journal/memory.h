@@ -85,8 +85,9 @@ class Memory {
   const Positions& sessions_of(const PersonId& id) const { return at(sessions_, id); }
   const Positions& publications_of(const std::string& item) const { return at(publications_, item); }
   const Positions& lockouts_of(const MachineId& id) const { return at(lockouts_, id); }
-  /// The class of a machine as added last; empty where there is no such machine.
+  /// The class, and the label, of a machine as added last; empty where there is no such machine.
   std::string class_of_machine(const MachineId& id) const;
+  std::string label_of_machine(const MachineId& id) const;
   /// A question bank, by its text as it was issued in that revision; read once. Refuses what was not issued.
   Expected<const teach::Bank*> bank(const std::string& name, int revision) const;
   /// Whether any rulebook has it as a target or a class.

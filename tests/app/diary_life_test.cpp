@@ -10,6 +10,7 @@
 #include "app/desk/desk_page.h"
 #include "app/diary/diary_page.h"
 #include "app/diary/fit_view.h"
+#include "app/diary/fitting.h"
 #include "app/diary/reminder.h"
 #include "evening.h"
 
@@ -77,6 +78,8 @@ class DiaryLifeTest : public QObject {
     choose_row("Tola Adeyemi");
     press(Qt::Key_M, Qt::ControlModifier);
     QVERIFY2(text("under").contains("Choose another time for Tola Adeyemi"), qPrintable(text("under")));
+    // Where it is already is no move.
+    QVERIFY(!rows().join('\n').contains("17:00–18:00, Jointer/planer, unit 1, free"));
     choose_row("18:00–19:00, Jointer/planer, unit 1, free");
     evening::grab(*page_, "diary-move");
     press(Qt::Key_Return, Qt::ControlModifier);
@@ -138,7 +141,8 @@ class DiaryLifeTest : public QObject {
   void a_booking_that_is_no_longer_possible_is_shown_with_what_to_do_here_and_at_the_desk() {
     shop_->enter(db::PutOutOfService{"jp1", "7", "3", "blade guard loose", "ines"});
     choose_row("Tola Adeyemi");
-    QVERIFY2(row().contains("no longer possible: The machine 'jp1' is out of service."), qPrintable(row()));
+    QVERIFY2(row().contains("no longer possible: The machine 'unit 1' (jointer-planer) is out of service."),
+             qPrintable(row()));
     QVERIFY2(text("trouble").contains("Choose another machine."), qPrintable(text("trouble")));
     QVERIFY2(text("under").contains("No longer possible: 1 of these"), qPrintable(text("under")));
     evening::grab(*page_, "diary-trouble");
@@ -178,6 +182,25 @@ class DiaryLifeTest : public QObject {
     QVERIFY(shop_->facts<db::Booking>().back().purpose == db::Purpose::teach);
     // Taught is not checked out: still waiting.
     QVERIFY(shop_->facts<db::WaitingEnd>().empty());
+  }
+
+  void fitting_everyone_keeps_to_the_longest_wait_and_to_what_assessors_take_on() {
+    db::DiaryRules rules;
+    rules.longest_wait = 20;
+    QVERIFY(shop_->manage(rules));
+    QVERIFY(shop_->manage(db::TakesOn{"mara", 60, {}, {}}));
+    Fitting fitting(*shop_->session);
+    std::shared_ptr<const Fitted> found;
+    connect(&fitting, &Fitting::done, this, [&](std::shared_ptr<const Fitted> fitted) { found = fitted; });
+    fitting.begin(7);
+    QTRY_VERIFY(found);
+    QCOMPARE(found->question.longest_wait, 20);
+    QVERIFY(comes_first(found->question, found->question.waiters[0]));   // Ren, 23 days
+    QVERIFY(!comes_first(found->question, found->question.waiters[1]));  // Jonas, 2 days
+    // Mara gives an hour tonight already, so that Jonas comes on another day.
+    QCOMPARE(found->proposal.placed.size(), std::size_t{1});
+    const Instant from = found->question.openings[found->proposal.placed[0].opening].when.from;
+    QVERIFY(from == evening::at("2026-11-27T18:00:00Z") || from == evening::at("2026-11-27T19:00:00Z"));
   }
 
   void one_more_assessor_would_serve_whom_a_proposal_leaves_out() {
