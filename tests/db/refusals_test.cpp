@@ -131,7 +131,7 @@ TEST_CASE("A one-on-one is booked where all three are free and able") {
   refused(shop.commit("dee", own(booking("lou", "ivo", "b2", to - 1, to + hour))),
           "Ivo Lindqvist is booked already");
   refused(shop.commit("dee", own(booking("lou", "mia", "b1", from - hour, from + 1))),
-          "'b1' is booked already");
+          "'Unit b1' (bandsaw) is booked already");
   refused(shop.commit("dee", own(booking("kim", "mia", "b2", from, to))), "Kim Abara is booked already");
   refused(shop.commit("dee", own(booking("ivo", "mia", "b2", from, to))), "Ivo Lindqvist is booked already");
   shop.enter("dee", own(booking("lou", "ivo", "b1", to, to + hour)));
