@@ -9,6 +9,8 @@ namespace {
 
 /// How often other windows' entries are looked for: well within the second in which they should be seen.
 constexpr int look_ms = 400;
+/// The same where a server tells of them by itself: only whether it is still there.
+constexpr int look_at_server_ms = 2000;
 
 }  // namespace
 
@@ -20,7 +22,10 @@ Session::Session(db::Store store, QString station, QObject* parent)
       // UTC.
       zone_(Zone::named(store_.details().zone).value_or(Zone::utc())),
       backups_(store_.path(), zone_, [this] { return now() - store_.details().demo_clock; }) {
-  others_.setInterval(look_ms);
+  // Not from within what the server's own driver is doing.
+  const bool told = store_.listen(
+      [this] { QMetaObject::invokeMethod(this, &Session::look_for_others, Qt::QueuedConnection); });
+  others_.setInterval(told ? look_at_server_ms : look_ms);
   connect(&others_, &QTimer::timeout, this, &Session::look_for_others);
   connect(&others_, &QTimer::timeout, this, &Session::look_at_clock);
   others_.start();

@@ -4,10 +4,14 @@
 #include <QFileInfo>
 #include <QSettings>
 
+#include "db/sql/server.h"
+
 namespace wm::app {
 
 QString shop_key(const std::string& path) {
-  const QByteArray place = QFileInfo(QString::fromStdString(path)).canonicalFilePath().toUtf8();
+  const QByteArray place = db::is_on_server(path)
+                               ? QByteArray::fromStdString(db::shown_name(path))
+                               : QFileInfo(QString::fromStdString(path)).canonicalFilePath().toUtf8();
   return QCryptographicHash::hash(place, QCryptographicHash::Sha256).left(8).toHex();
 }
 

@@ -5,6 +5,7 @@
 #include "app/cli/answer_file.h"
 #include "app/cli/backup_file.h"
 #include "app/cli/export_file.h"
+#include "app/cli/move_shop.h"
 #include "app/cli/retention_file.h"
 #include "app/cli/verify_file.h"
 #include "app/cli/version.h"
@@ -61,6 +62,11 @@ int run(int argc, char** argv) {
   CLI::App* retaining = words.add_subcommand(
       "retention", "Say whose details the rulebook no longer asks to keep; nothing is erased");
   retaining->add_option("STORE", store, "The shop's file; the program may have it open")->required();
+  std::string from, to;
+  CLI::App* moving = words.add_subcommand(
+      "move", "Copy a whole shop into a file or onto a server, or back, and compare the two");
+  moving->add_option("FROM", from, "The shop: its file, or postgresql://login@server/database")->required();
+  moving->add_option("TO", to, "Where no shop is yet: a new file, or an empty database")->required();
   try {
     words.parse(argc, argv);
   } catch (const CLI::ParseError& error) {
@@ -74,6 +80,7 @@ int run(int argc, char** argv) {
   if (verifying->parsed()) return verify_file(verify);
   if (exporting->parsed()) return export_file(about);
   if (retaining->parsed()) return retention_file(store);
+  if (moving->parsed()) return move_shop(from, to);
   return open_program(argc, argv, open);
 }
 

@@ -15,6 +15,7 @@
 #include "app/start/system_shade.h"
 #include "app/words/words.h"
 #include "db/demo.h"
+#include "db/sql/server.h"
 
 namespace wm::app {
 
@@ -65,7 +66,7 @@ int open_program(int argc, char** argv, const OpenWith& with) {
   const std::string path = store_path(with);
   const db::StoreOptions options = store_options();
   ShopWindows windows(path, real_now, options, with.quiz_station);
-  const bool there = QFileInfo::exists(QString::fromStdString(path));
+  const bool there = db::is_on_server(path) || QFileInfo::exists(QString::fromStdString(path));
   if (!there && with.quiz_station) {
     tell(path, {path, "There is no shop in this file", "Open it at the desk first"});
     return 2;

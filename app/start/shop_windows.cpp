@@ -11,6 +11,7 @@
 #include "db/backup/backup.h"
 #include "db/demo.h"
 #include "db/heads.h"
+#include "db/sql/server.h"
 
 namespace wm::app {
 
@@ -21,7 +22,7 @@ ShopWindows::ShopWindows(std::string path, db::Store::Clock real_now, db::StoreO
       options_(std::move(options)),
       quiz_station_(quiz_station) {
   // A shop that is only just being made has no wrong PINs yet.
-  if (QFileInfo::exists(QString::fromStdString(path_)))
+  if (db::is_on_server(path_) || QFileInfo::exists(QString::fromStdString(path_)))
     options_.pin_wait = QDir(station_folder(path_)).filePath("pin-wait").toStdString();
 }
 

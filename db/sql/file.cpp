@@ -113,7 +113,7 @@ Expected<void> keep_names(const std::string& path) {
                 "Check the disk and how it is connected, then try again.");
 }
 
-Expected<void> found_shop(Connection& connection, const ShopDetails& details) {
+Expected<void> found_shop(Connection& connection, const ShopDetails& details, const Fill& fill) {
   if (auto done = connection.settle(); !done) return done;
   auto transaction = Transaction::begin_new(connection);
   if (!transaction) return tl::make_unexpected(transaction.error());
@@ -127,6 +127,7 @@ Expected<void> found_shop(Connection& connection, const ShopDetails& details) {
                      {text(details.name), text(details.zone), static_cast<qlonglong>(details.demo_clock)});
   if (!row) return tl::make_unexpected(row.error());
   if (auto done = begin_tree(connection, details); !done) return done;
+  if (auto done = fill ? fill(connection) : Expected<void>{}; !done) return done;
   return transaction->commit().and_then([&] { return keep_names(connection.path()); });
 }
 
@@ -140,10 +141,10 @@ void remove_blank(const std::string& path, int busy_ms) {
 
 /// In a database that somebody made for it, with nothing in it yet.
 Expected<std::unique_ptr<Connection>> create_on_server(const std::string& uri, const ShopDetails& details,
-                                                       const StoreOptions& options) {
+                                                       const StoreOptions& options, const Fill& fill) {
   if (const auto address = read_address(uri); !address) return tl::make_unexpected(address.error());
   auto connection = std::make_unique<Connection>(uri, options.busy_ms);
-  return found_shop(*connection, details).map([&] { return std::move(connection); });
+  return found_shop(*connection, details, fill).map([&] { return std::move(connection); });
 }
 
 Expected<std::unique_ptr<Connection>> open_on_server(const std::string& uri, const StoreOptions& options) {
@@ -161,8 +162,8 @@ Expected<std::unique_ptr<Connection>> open_on_server(const std::string& uri, con
 }  // namespace
 
 Expected<std::unique_ptr<Connection>> create_store(const std::string& path, const ShopDetails& details,
-                                                   const StoreOptions& options) {
-  if (is_on_server(path)) return create_on_server(path, details, options);
+                                                   const StoreOptions& options, const Fill& fill) {
+  if (is_on_server(path)) return create_on_server(path, details, options, fill);
   if (auto fine = check_folder(path, options); !fine) return tl::make_unexpected(fine.error());
   QFile file(text(path));
   // Made by whoever is first, so that two programs cannot both make it. A file that a power cut left with
@@ -175,7 +176,7 @@ Expected<std::unique_ptr<Connection>> create_store(const std::string& path, cons
   auto connection = std::make_unique<Connection>(path, options.busy_ms);
   auto done = made ? Expected<void>{}
                    : check_blank(*connection).map_error([&](const Problem&) { return there_already(path); });
-  if (done) done = found_shop(*connection, details);
+  if (done) done = found_shop(*connection, details, fill);
   if (done) return connection;
   connection.reset();
   if (made) remove_blank(path, options.busy_ms);

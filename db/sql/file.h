@@ -1,5 +1,6 @@
 #pragma once
 // Making a store, in a file or on a server, and opening one, with every reason not to.
+#include <functional>
 #include <memory>
 #include <string>
 
@@ -9,9 +10,11 @@
 
 namespace wm::db {
 
-/// A new store with its tables and its one row about the shop. Left away again where something fails.
+/// A new store with its tables, its one row about the shop, and what `fill` writes beside. Left away again
+/// where something fails.
+using Fill = std::function<Expected<void>(Connection&)>;
 Expected<std::unique_ptr<Connection>> create_store(const std::string& path, const ShopDetails& details,
-                                                   const StoreOptions& options);
+                                                   const StoreOptions& options, const Fill& fill = {});
 /// An existing store as it is, to be read: ours, of a version that we know.
 Expected<std::unique_ptr<Connection>> open_to_read(const std::string& path);
 /// Whether a file is of a version before every change was a record. The next two know both.
