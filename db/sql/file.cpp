@@ -77,6 +77,11 @@ Expected<int> version_of(Connection& connection) {
   if (id->toInt() != dialect::application_id) return not_ours(connection);
   auto version = connection.value(connection.dialect().read_version);
   if (!version) return tl::make_unexpected(version.error());
+  if (version->toInt() < 1)  // a shop gets its first with its tables
+    return refuse(
+        connection.shown(),
+        "The file is damaged: it says that it is of version " + std::to_string(version->toInt()) + ".",
+        "Bring back the last backup, and keep this file.");
   if (version->toInt() > newest_version())
     return refuse(connection.shown(),
                   connection.on_server()

@@ -125,6 +125,14 @@ TEST_CASE("A file from a newer version is refused", "[file]") {
   refused(open(shop), "newer version");
 }
 
+TEST_CASE("A file of a version that there never was is refused", "[file]") {
+  TestShop shop;
+  shop.close();
+  const char* version = GENERATE("0", "-1", "-2147483648");
+  { Other(shop.path()).run(QString("PRAGMA user_version = ") + version); }
+  refused(open(shop), "damaged");
+}
+
 TEST_CASE("A folder on another computer is refused", "[file]") {
   TestShop shop;
   StoreOptions options = cheap_pins();
