@@ -59,6 +59,10 @@ struct Booking {
   RecordId instead_of = {};                  // the booking that this one moves, which no longer stands
   WM_EQUAL(Booking);
 };
+/// Whether a time that was held is given up at that moment, since nobody has confirmed it by then.
+inline bool given_up(const Booking& booking, bool confirmed, Instant at) {
+  return booking.held_through && !confirmed && *booking.held_through <= at;
+}
 /// A booking that was held is for certain.
 struct Confirmed {
   RecordId booking;

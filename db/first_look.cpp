@@ -27,7 +27,7 @@ PersonId witness(const AnyFact& fact) {
 struct FirstLook::Impl {
   std::unique_ptr<Connection> connection;
   ShopDetails details;
-  Zone zone;
+  Zone zone = Zone::utc();
   Store::Clock clock;
   Proved proved;
   std::int64_t last = 0;              // the order of the last record that is known
@@ -50,12 +50,13 @@ struct FirstLook::Impl {
 };
 
 Expected<void> FirstLook::Impl::read_shop() {
-  auto ages = read_proved(*connection);
-  if (!ages) return tl::make_unexpected(ages.error());
-  proved = std::move(*ages);
+  // First, so that whoever was erased by then is known to be.
   const auto newest = connection->value("SELECT coalesce(max(ord), 0) FROM records");
   if (!newest) return tl::make_unexpected(newest.error());
   last = newest->toLongLong();
+  auto ages = read_proved(*connection);
+  if (!ages) return tl::make_unexpected(ages.error());
+  proved = std::move(*ages);
   auto done = read_shop_wide(*connection, proved, last,
                              [this](LeafContent content) { contents.push_back(std::move(content)); });
   if (!done) return done;
@@ -79,12 +80,17 @@ Expected<void> FirstLook::Impl::read(const PersonId& person) {
   auto read = Closure(connection->path(), proved, last, witness_of, ids_of).read(joined(person), reached);
   if (!read) return tl::make_unexpected(read.error());
   persons = std::move(reached);
-  std::move(read->begin(), read->end(), std::back_inserter(contents));
-  const auto order = [](const LeafContent& content) { return content.entry.order; };
-  std::ranges::sort(contents, {}, order);
+  std::move(contents.begin(), contents.end(), std::back_inserter(*read));
+  const auto order = [](const LeafContent* content) { return content->entry.order; };
+  std::vector<LeafContent*> sorted;  // since the contents themselves are heavy to move
+  for (LeafContent& content : *read) sorted.push_back(&content);
+  std::ranges::sort(sorted, {}, order);
   // What is about the whole shop may be about a person too.
-  const auto twice = std::ranges::unique(contents, {}, order);
-  contents.erase(twice.begin(), twice.end());
+  const auto twice = std::ranges::unique(sorted, {}, order);
+  sorted.erase(twice.begin(), twice.end());
+  contents.clear();
+  contents.reserve(sorted.size());
+  for (LeafContent* content : sorted) contents.push_back(std::move(*content));
   return {};
 }
 
@@ -118,19 +124,11 @@ Expected<FirstLook> FirstLook::open(const std::string& path, Store::Clock clock)
   if (!details) return tl::make_unexpected(details.error());
   const auto zone = zone_of(*details);
   if (!zone) return tl::make_unexpected(zone.error());
-  auto impl = std::make_unique<Impl>(Impl{std::move(*connection),
-                                          std::move(*details),
-                                          *zone,
-                                          std::move(clock),
-                                          {},
-                                          {},
-                                          {},
-                                          {},
-                                          {},
-                                          {},
-                                          {},
-                                          {},
-                                          {}});
+  auto impl = std::make_unique<Impl>();
+  impl->connection = std::move(*connection);
+  impl->details = std::move(*details);
+  impl->zone = *zone;
+  impl->clock = std::move(clock);
   return impl->read_shop().map([&] { return FirstLook(std::move(impl)); });
 }
 

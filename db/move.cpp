@@ -15,15 +15,13 @@ namespace {
 constexpr qlonglong stretch = 2000;
 
 constexpr const char* records_of =
-    "SELECT ord, commit_no, id, kind, recorded_at, person, refers_to, leaf, hash FROM records WHERE ord > ? "
-    "AND ord <= ? "
-    "ORDER BY ord";
+    "SELECT ord, commit_no, id, kind, recorded_at, person, refers_to, leaf, hash FROM records "
+    "WHERE ord > ? AND ord <= ? ORDER BY ord";
 constexpr const char* kept_of =
     "SELECT ord, field, salt, value FROM private_values WHERE ord > ? AND ord <= ? ORDER BY ord, field";
 constexpr const char* add_record =
-    "INSERT INTO records (ord, commit_no, id, kind, recorded_at, person, refers_to, leaf, hash) VALUES (?, "
-    "?, ?, ?, ?, ?, ?, "
-    "?, ?)";
+    "INSERT INTO records (ord, commit_no, id, kind, recorded_at, person, refers_to, leaf, hash) "
+    "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)";
 constexpr const char* add_kept = "INSERT INTO private_values (ord, field, salt, value) VALUES (?, ?, ?, ?)";
 
 using Row = QVariantList;

@@ -5072,14 +5072,6 @@
     </message>
 </context>
 <context>
-    <name>wm::app::Hours</name>
-    <message>
-        <source>%1–%2</source>
-        <comment>from a time to a time</comment>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
     <name>wm::app::HoursPage</name>
     <message>
         <source>Monday to Friday</source>

@@ -36,7 +36,9 @@ class Chains {
     const db::Entry* latest = nullptr;
     for (const db::Entry* entry : chain.bookings)
       if (!entry->voided) latest = entry;
-    return latest && !over_.contains(latest->id) && !given_up(*latest) ? latest : nullptr;
+    const bool given_up = latest && db::given_up(*db::as<db::Booking>(latest->fact),
+                                                 confirmed_.contains(latest->id), session_.now());
+    return latest && !over_.contains(latest->id) && !given_up ? latest : nullptr;
   }
   bool is_held(const db::Entry& entry) const {
     return db::as<db::Booking>(entry.fact)->held_through && !confirmed_.contains(entry.id);
@@ -58,9 +60,6 @@ class Chains {
     }
     if (!entry.voided && cancel) over_.insert(cancel->booking);
     if (!entry.voided && confirmed) confirmed_.insert(confirmed->booking);
-  }
-  bool given_up(const db::Entry& entry) const {
-    return is_held(entry) && *db::as<db::Booking>(entry.fact)->held_through <= session_.now();
   }
 
   const Session& session_;

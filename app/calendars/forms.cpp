@@ -4,7 +4,6 @@
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QRegularExpression>
 #include <QStandardPaths>
 
 #include "app/calendars/tr.h"
@@ -24,11 +23,6 @@ Problem problem(const QString& where, const QString& what, const QString& remedy
   return {where.toStdString(), what.toStdString(), remedy.toStdString()};
 }
 
-QString file_name(QString name) {
-  static const QRegularExpression others("[^\\w]+", QRegularExpression::UseUnicodePropertiesOption);
-  return name.replace(others, "-");
-}
-
 /// A button beside a field that opens the system's own window to choose with.
 void add_chooser(Form* form, const QString& words, const std::function<QString()>& ask, QLineEdit* field) {
   auto* choose = new KeyButton(words, QKeySequence("Ctrl+O"));
@@ -41,7 +35,7 @@ void add_chooser(Form* form, const QString& words, const std::function<QString()
 
 /// The files that were written.
 Expected<QStringList> save(const Session& session, const Whose& whose, const QString& folder) {
-  const QString path = QDir(folder).filePath(file_name(whose_words(session, whose)));
+  const QString path = QDir(folder).filePath(as_file_name(whose_words(session, whose)));
   QStringList out{path + ".ics"};
   if (const auto kept = write_own_file(out[0], published(session, whose), true); !kept)
     return tl::unexpected(kept.error());

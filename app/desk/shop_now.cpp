@@ -56,7 +56,9 @@ class Reader {
   }
 
   void finish() {
-    std::erase_if(shop_.due, [&](const Due& due) { return over_.contains(due.id) || given_up(due); });
+    std::erase_if(shop_.due, [&](const Due& due) {
+      return over_.contains(due.id) || db::given_up(due.booking, confirmed_.contains(due.id), now_);
+    });
     std::sort(shop_.due.begin(), shop_.due.end(), [](const Due& a, const Due& b) {
       return std::tie(a.booking.from, a.id) < std::tie(b.booking.from, b.id);
     });
@@ -72,10 +74,6 @@ class Reader {
       shop_.out.push_back(out);
     }
     std::sort(shop_.busy.begin(), shop_.busy.end());
-  }
-
-  bool given_up(const Due& due) const {
-    return due.booking.held_through && *due.booking.held_through <= now_ && !confirmed_.contains(due.id);
   }
 
   void finish(Due& due) {

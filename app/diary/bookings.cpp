@@ -70,9 +70,9 @@ std::vector<BookingLine> bookings(const Session& session, const Interval& within
   for (const db::Entry& entry : entries) {
     const auto* booking = counted<db::Booking>(session, entry);
     if (!booking || by_id.over.contains(entry.id) || !overlap({booking->from, booking->to}, within)) continue;
-    const bool held = booking->held_through && !by_id.confirmed.contains(entry.id);
-    if (held && *booking->held_through <= session.present()) continue;
-    BookingLine line{entry.id, *booking, {}, {}, {}, held};
+    const bool confirmed = by_id.confirmed.contains(entry.id);
+    if (db::given_up(*booking, confirmed, session.present())) continue;
+    BookingLine line{entry.id, *booking, {}, {}, {}, booking->held_through && !confirmed};
     if (const auto turnout = by_id.turnout.find(entry.id); turnout != by_id.turnout.end())
       line.turnout = turnout->second;
     lines.push_back(std::move(line));

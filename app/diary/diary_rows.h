@@ -46,8 +46,9 @@ struct DiaryQuestion {
   RecordId moved = {};  // a booking whose own time is free
 };
 std::vector<DiaryRow> diary_rows(Session& session, const DiaryQuestion& question);
-/// "arrived", "due in 40 minutes", "check-out signed: passed"
+/// "check-out"
 QString purpose_words(db::Purpose purpose);
+/// "arrived", "due in 40 minutes", "check-out signed: passed"
 QString booking_state(const BookingLine& line, Instant now, const Zone& zone);
 /// "Thu 26 Nov, 18:00": short enough for a button.
 QString short_time(Instant t, const Zone& zone);

@@ -48,7 +48,7 @@ class Helping : public QObject {
   std::map<std::tuple<Kind, Instant, MachineId>, OpeningIndex> openings_;
 };
 
-/// "Hours on Saturdays of somebody able to assess Lathe would serve 7 people."
+/// "Hours every Saturday of one more able to assess Lathe would serve 7 people.", a line each.
 QString help_words(const std::vector<Help>& helps);
 
 }  // namespace wm::app

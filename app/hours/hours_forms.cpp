@@ -3,7 +3,7 @@
 #include "app/hours/hours_book.h"
 #include "app/hours/hours_page.h"
 #include "app/hours/reading.h"
-#include "app/people/hours.h"
+#include "app/hours/weekly.h"
 #include "app/widgets/date_field.h"
 #include "app/words/hours_words.h"
 #include "app/words/words.h"

@@ -4,7 +4,7 @@
 #include <algorithm>
 
 #include "app/hours/tr.h"
-#include "app/people/hours.h"
+#include "app/hours/weekly.h"
 
 namespace wm::app {
 namespace {

@@ -5,9 +5,9 @@
 #include <algorithm>
 
 #include "app/calendars/forms.h"
+#include "app/hours/weekly.h"
 #include "app/lists/record_reader.h"
 #include "app/people/birth_dates.h"
-#include "app/people/hours.h"
 #include "app/people/import_view.h"
 #include "app/people/person_form.h"
 #include "app/widgets/key_button.h"

@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <set>
 
+#include "app/hours/weekly.h"
 #include "app/lists/answer_reader.h"
 #include "app/lists/record_reader.h"
-#include "app/people/hours.h"
 #include "app/print/paper_words.h"
 #include "app/print/printed.h"
 #include "app/print/text_paper.h"

@@ -4,10 +4,10 @@
 #include <QDir>
 #include <QPrinter>
 #include <QPrinterInfo>
-#include <QRegularExpression>
 #include <QStandardPaths>
 #include <QTextDocument>
 
+#include "app/print/own_file.h"
 #include "app/print/printed.h"
 
 namespace wm::app {
@@ -17,11 +17,10 @@ struct HtmlPaper {
   Q_DECLARE_TR_FUNCTIONS(HtmlPaper)
 };
 
-QString pdf_path(QString name) {
-  static const QRegularExpression others("[^\\w]+", QRegularExpression::UseUnicodePropertiesOption);
+QString pdf_path(const QString& name) {
   const QDir folder(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
   folder.mkpath(".");
-  return folder.filePath(name.replace(others, "-") + ".pdf");
+  return folder.filePath(as_file_name(name) + ".pdf");
 }
 
 }  // namespace

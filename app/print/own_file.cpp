@@ -1,9 +1,15 @@
 #include "app/print/own_file.h"
 
 #include <QFile>
+#include <QRegularExpression>
 #include <QSaveFile>
 
 namespace wm::app {
+
+QString as_file_name(QString name) {
+  static const QRegularExpression others("[^\\w]+", QRegularExpression::UseUnicodePropertiesOption);
+  return name.replace(others, "-");
+}
 
 Expected<void> check_name_free(const QString& path, bool replace) {
   if (replace || !QFile::exists(path)) return {};

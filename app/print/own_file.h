@@ -7,6 +7,10 @@
 
 namespace wm::app {
 
+/// What a thing is called as a file's name, without its ending: letters and figures of any script, and
+/// hyphens.
+QString as_file_name(QString name);
+
 /// Refuses a name that is taken, unless it may be replaced.
 Expected<void> check_name_free(const QString& path, bool replace);
 

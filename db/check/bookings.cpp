@@ -9,10 +9,6 @@
 namespace wm::db {
 namespace {
 
-bool has(const std::vector<PersonId>& list, const PersonId& id) {
-  return std::find(list.begin(), list.end(), id) != list.end();
-}
-
 bool covered(const std::vector<Interval>& times, const Interval& when) {
   return std::any_of(times.begin(), times.end(),
                      [&](const Interval& each) { return each.from <= when.from && when.to <= each.to; });

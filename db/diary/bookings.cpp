@@ -8,10 +8,6 @@
 namespace wm::db {
 namespace {
 
-bool has(const std::vector<PersonId>& list, const PersonId& id) {
-  return std::find(list.begin(), list.end(), id) != list.end();
-}
-
 const Attendance* turnout(const Memory& memory, const RecordId& booking) {
   const Entry* entry = memory.about<Attendance>(booking);
   return entry == nullptr ? nullptr : as<Attendance>(entry->fact);
@@ -19,11 +15,15 @@ const Attendance* turnout(const Memory& memory, const RecordId& booking) {
 
 }  // namespace
 
+bool has(const std::vector<PersonId>& ids, const PersonId& id) {
+  return std::find(ids.begin(), ids.end(), id) != ids.end();
+}
+
 bool stands(const Memory& memory, const Entry& entry, Instant now) {
   const Booking& booking = *as<Booking>(entry.fact);
   if (entry.voided || memory.about<Cancel>(entry.id) != nullptr || memory.about<Booking>(entry.id) != nullptr)
     return false;
-  return !booking.held_through || now < *booking.held_through || memory.about<Confirmed>(entry.id) != nullptr;
+  return !given_up(booking, memory.about<Confirmed>(entry.id) != nullptr, now);
 }
 
 bool takes_time(const Memory& memory, const Entry& entry, Instant now) {

@@ -12,6 +12,9 @@ DiaryRules diary_rules(const Memory& memory);
 /// The part of the rules about whoever does not come; nothing where the shop has none.
 std::optional<NotComeRule> not_come_rule(const DiaryRules& rules);
 
+/// Whether an id is one of somebody's.
+bool has(const std::vector<PersonId>& ids, const PersonId& id);
+
 /// Not struck out, not cancelled, not moved to another time, and not given up: held through a moment that
 /// has passed, without being confirmed.
 bool stands(const Memory& memory, const Entry& booking, Instant now);

@@ -49,7 +49,6 @@ bool values_can_be_kept(const QVariantList& values) {
 Connection::Connection(const std::string& path, int busy_ms)
     : path_(path),
       dialect_(is_on_server(path) ? &dialect::postgres : &dialect::sqlite),
-      busy_ms_(busy_ms),
       name_("wm-" + QUuid::createUuid().toString(QUuid::WithoutBraces)) {
   database_ = QSqlDatabase::addDatabase(dialect_->driver, name_);
   if (on_server()) {

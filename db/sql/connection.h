@@ -73,7 +73,6 @@ class Connection {
 
   std::string path_;
   const Dialect* dialect_;
-  int busy_ms_;
   QString name_;
   QSqlDatabase database_;
   std::map<const char*, QSqlQuery> kept_;

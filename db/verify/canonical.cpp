@@ -121,9 +121,9 @@ class Scanner {
 
   std::optional<Text> name() {
     const std::size_t from = at_ + 1;
-    const auto escapes = escapes_before_;
+    const std::size_t before = escapes_;
     if (!string()) return std::nullopt;
-    return Text{text_.substr(from, at_ - 1 - from), escapes != escapes_before_};
+    return Text{text_.substr(from, at_ - 1 - from), before != escapes_};
   }
   static bool comes_before(const Text& a, const Text& b) {
     return a.escapes || b.escapes ? plain(a.raw) < plain(b.raw) : a.raw < b.raw;
@@ -173,7 +173,7 @@ class Scanner {
       if (c == '"') return ++at_, true;
       if (c == '\\') {
         length = escaped(text_.substr(at_)).second;
-        ++escapes_before_;
+        ++escapes_;
       }
       if (static_cast<unsigned char>(c) < 0x20) return false;
       if (static_cast<unsigned char>(c) >= 0x80) length = sequence(text_.substr(at_));
@@ -195,7 +195,7 @@ class Scanner {
 
   std::string_view text_;
   std::size_t at_ = 0;
-  std::size_t escapes_before_ = 0;
+  std::size_t escapes_ = 0;
 };
 
 }  // namespace

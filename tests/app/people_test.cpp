@@ -1,5 +1,5 @@
 // People by keyboard: find, enter with likely doubles, correct, join and part again, take in a file.
-#include "app/people/hours.h"
+#include "app/hours/weekly.h"
 #include "app/people/import_view.h"
 #include "app/people/match.h"
 #include "app/people/people_page.h"

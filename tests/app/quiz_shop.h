@@ -2,11 +2,23 @@
 // The small shop with a bank for its quiz "cutters": five questions, one of each kind, and a rule that asks
 // to wait.
 #include <QFile>
+#include <QtTest>
 
 #include "core/teach/bank_text.h"
 #include "small_shop.h"
 
 namespace wm::app {
+
+/// To whatever has the cursor, as a keyboard does.
+inline void press(QWidget& window, Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) {
+  QWidget* focus = window.focusWidget();
+  QTest::keyClick(focus && focus->isVisible() ? focus : &window, key, with);
+}
+/// Says at a station who sits there.
+inline void identify(QWidget& station, const QString& number) {
+  QTest::keyClicks(station.focusWidget(), number);
+  press(station, Qt::Key_Return);
+}
 
 inline const char* const cutters_bank = R"(bank: cutters
 revision: 1

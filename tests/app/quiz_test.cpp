@@ -21,17 +21,7 @@ using namespace wm::app;
 
 namespace {
 
-/// To whatever has the cursor, as a keyboard does.
-void press(QWidget& window, Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) {
-  QWidget* focus = window.focusWidget();
-  QTest::keyClick(focus && focus->isVisible() ? focus : &window, key, with);
-}
 void type(QWidget& window, const QString& words) { QTest::keyClicks(window.focusWidget(), words); }
-
-void identify(QuizStation& station, const QString& number) {
-  type(station, number);
-  press(station, Qt::Key_Return);
-}
 
 /// The right answer to the question shown, or (`wrong`) another, by keys alone.
 void answer(QuizStation& station, bool wrong = false) {

@@ -12,11 +12,6 @@ using namespace wm::app;
 
 namespace {
 
-void press(QWidget& window, Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) {
-  QWidget* focus = window.focusWidget();
-  QTest::keyClick(focus && focus->isVisible() ? focus : &window, key, with);
-}
-
 /// Of three parts, the second longer than a screen.
 std::string guards_text() {
   std::string text = "# Guards\nWhat they are for.\n\n## Each machine\n";
@@ -64,8 +59,7 @@ class StationLessonsTest : public QObject {
     station_->resize(1366, 768);
     station_->show();
     QVERIFY(QTest::qWaitForWindowActive(station_.get()));
-    QTest::keyClicks(station_->focusWidget(), "0413");
-    key(Qt::Key_Return);
+    identify(*station_, "0413");
   }
   /// So many screens on; the last is on the screen once they are drawn.
   void read_on(int screens) const {
@@ -131,8 +125,7 @@ class StationLessonsTest : public QObject {
     station_ = std::make_unique<QuizStation>(session(), true);
     station_->show();
     QVERIFY(QTest::qWaitForWindowActive(station_.get()));
-    QTest::keyClicks(station_->focusWidget(), "0412");
-    key(Qt::Key_Return);
+    identify(*station_, "0412");
     auto* list = station_->findChild<QListWidget*>("quizzes");
     list->setCurrentRow(static_cast<int>(offered().indexOf("Lesson: Guards  ✓")));
     key(Qt::Key_Return);
