@@ -15,11 +15,11 @@ std::optional<Variant> kind_of(Reading& reading, Value value, const WordOf& word
     return std::vector<Variant>{Variant(std::in_place_index<i>)...};
   }
   (std::make_index_sequence<std::variant_size_v<Variant>>());
+  if (value.kind() == Kind::text)
+    for (const Variant& kind : all)
+      if (value.text() == word_of(kind)) return kind;
   std::vector<std::string_view> words;
-  for (const Variant& kind : all) {
-    words.push_back(word_of(kind));
-    if (value.kind() == Kind::text && value.text() == words.back()) return kind;
-  }
+  for (const Variant& kind : all) words.push_back(word_of(kind));
   not_one_of(reading, value, words);
   return std::nullopt;
 }

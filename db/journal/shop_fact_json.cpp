@@ -1,9 +1,11 @@
 #include "db/journal/shop_fact_json.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <nlohmann/json.hpp>
 #include <stdexcept>
+#include <utility>
 
 #include "core/time/text.h"
 #include "db/journal/said.h"
@@ -187,14 +189,23 @@ void take(json::Value from, T& value) {
   fields(reader, value);
 }
 
-template <std::size_t I = 0>
+constexpr std::array<std::string_view, std::variant_size_v<ShopFact>> kinds = {
+    "role",          "join",          "booking",     "cancel",      "attendance", "presence",
+    "waiting",       "waiting_end",   "restriction", "marks",       "tag",        "reached",
+    "machine_added", "hours",         "strike_out",  "rulebook",    "details",    "pin",
+    "erased",        "signature",     "close",       "printed",     "clock",      "blanked",
+    "issued",        "attempt_begun", "attempt_sat", "confirmed",   "week_hours", "other_hours",
+    "break",         "takes_on",      "lasts",       "diary_rules", "upkeep",     "busy"};
+
+/// Asked of every record that is read, so nothing is made in order to look at its word.
 std::optional<ShopFact> empty_fact(std::string_view kind) {
-  if constexpr (I == std::variant_size_v<ShopFact>) {
-    return std::nullopt;
-  } else {
-    ShopFact fact{std::in_place_index<I>};
-    return kind_word(fact) == kind ? std::optional(fact) : empty_fact<I + 1>(kind);
+  const auto found = std::find(kinds.begin(), kinds.end(), kind);
+  if (found == kinds.end()) return std::nullopt;
+  constexpr auto makers = []<std::size_t... i>(std::index_sequence<i...>) {
+    return std::array{+[] { return ShopFact(std::in_place_index<i>); }...};
   }
+  (std::make_index_sequence<kinds.size()>());
+  return makers[static_cast<std::size_t>(found - kinds.begin())]();
 }
 
 }  // namespace
@@ -206,18 +217,11 @@ std::string_view word(Mark mark) { return word_of(mark); }
 std::string_view word(Work work) { return word_of(work); }
 std::string_view word(Help help) { return word_of(help); }
 
-std::string_view kind_word(const ShopFact& fact) {
-  constexpr std::array<std::string_view, std::variant_size_v<ShopFact>> words = {
-      "role",          "join",          "booking",     "cancel",      "attendance", "presence",
-      "waiting",       "waiting_end",   "restriction", "marks",       "tag",        "reached",
-      "machine_added", "hours",         "strike_out",  "rulebook",    "details",    "pin",
-      "erased",        "signature",     "close",       "printed",     "clock",      "blanked",
-      "issued",        "attempt_begun", "attempt_sat", "confirmed",   "week_hours", "other_hours",
-      "break",         "takes_on",      "lasts",       "diary_rules", "upkeep",     "busy"};
-  return words[fact.index()];
-}
+std::string_view kind_word(const ShopFact& fact) { return kinds[fact.index()]; }
 
-bool is_shop_kind(std::string_view kind) { return empty_fact(kind).has_value(); }
+bool is_shop_kind(std::string_view kind) {
+  return std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
+}
 
 nlohmann::json to_json(const RecordId& id, Instant at, Instant recorded, const ShopFact& fact) {
   Json json = {{"id", id}, {"kind", kind_word(fact)}, {"at", to_text(at)}, {"recorded", to_text(recorded)}};
