@@ -4,6 +4,7 @@
 #include <QFile>
 #include <QtTest>
 
+#include "app/quiz/station.h"
 #include "core/teach/bank_text.h"
 #include "small_shop.h"
 
@@ -127,6 +128,54 @@ inline void issue_cutters(SmallShop& shop) {
     if (auto* quiz = std::get_if<NeedQuiz>(&gate.need.need)) quiz->retry = Retry{24, 3, 720};
   must(session.commit(db::PublishRulebook{book}));
   session.hand_over();
+}
+
+/// The right answer to the question shown, or (`wrong`) another, by keys alone.
+inline void answer(QuizStation& station, bool wrong = false) {
+  const Sitting& sitting = *station.run().sitting();
+  const teach::Question& question = sitting.question();
+  const auto row_of = [&](std::size_t choice) {
+    const auto& order = sitting.asked().order;
+    return static_cast<int>(std::find(order.begin(), order.end(), choice) - order.begin());
+  };
+  const auto digit = [&](std::size_t choice) {
+    press(station, static_cast<Qt::Key>(Qt::Key_1 + row_of(choice)));
+  };
+  if (question.id == "stop-first") return digit(wrong ? 1 : 0);
+  if (question.id == "not-fed") {
+    digit(0);
+    return wrong ? digit(2) : digit(1);
+  }
+  if (question.id == "depth") return QTest::keyClicks(station.focusWidget(), wrong ? "3 in" : "1/8\"");
+  if (question.id == "where-stop") {
+    press(station, Qt::Key_Right);  // the mark appears in the middle
+    for (int i = 0; i < (wrong ? 20 : 3); ++i) press(station, Qt::Key_Down);
+    return;
+  }
+  // Steps, one by one to their places, from the first: picked up, moved, put down.
+  auto rows = sitting.asked().order;
+  for (std::size_t place = 0; place < rows.size(); ++place) {
+    const std::size_t want = wrong ? rows.size() - 1 - place : place;
+    auto from = static_cast<std::size_t>(std::find(rows.begin(), rows.end(), want) - rows.begin());
+    press(station, static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(from)));
+    for (; from > place; --from) {
+      press(station, Qt::Key_Up, Qt::ControlModifier);
+      std::swap(rows[from], rows[from - 1]);
+    }
+  }
+  // They may have stood like that: picked up and put down again, that is what was meant.
+  if (std::holds_alternative<teach::Unanswered>(sitting.given()))
+    for (int i = 0; i < 2; ++i) press(station, Qt::Key_Space);
+}
+
+/// All of them, and handed in.
+inline void sit_whole(QuizStation& station, bool wrong = false) {
+  const std::size_t size = station.run().sitting()->size();
+  for (std::size_t i = 0; i < size; ++i) {
+    answer(station, wrong);
+    press(station, Qt::Key_Return);
+  }
+  press(station, Qt::Key_Return, Qt::ControlModifier);
 }
 
 }  // namespace wm::app

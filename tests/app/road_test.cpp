@@ -1,0 +1,239 @@
+// The whole road by keyboard: somebody the shop has never seen is entered, brings their paper, goes through
+// the lesson, sits the quiz, waits, is given a time, is checked out with what was measured, and may use the
+// machine.
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QtTest>
+
+#include "app/checkouts/sheet_view.h"
+#include "app/checkouts/sheets.h"
+#include "app/frame/main_window.h"
+#include "app/quiz/station.h"
+#include "app/theme/theme.h"
+#include "db/journal/subject.h"
+#include "evening.h"
+#include "quiz_shop.h"
+
+using namespace wm;
+using namespace wm::app;
+
+namespace {
+
+/// The lesson's text issued, and the check-out the one of the program's own run sheet, taken back by an
+/// incident.
+void prepare(SmallShop& shop) {
+  issue_cutters(shop);
+  Session& session = *shop.session;
+  const auto enter = [&](db::Action action) {
+    const auto done = session.commit(std::move(action));
+    if (!done) qFatal("%s", done.error().what.c_str());
+  };
+  if (!session.sit_down("rosa", "1111")) qFatal("nobody sits there");
+  enter(db::EnterShopFact{db::Issued{db::Work::lesson,
+                                     "guards",
+                                     1,
+                                     "",
+                                     "# Guards\nWhat they are for.\n\n## Before you begin\nLook whether it "
+                                     "is there.\n",
+                                     {}}});
+  for (const Sheet& sheet : run_sheets())
+    if (sheet.checkout == "jointer-planer") enter(db::EnterFact{Publish{sheet.checkout, sheet.revision}});
+  Rulebook book = *session.decider().in_force(session.now());
+  book.version = 3;
+  shop.now = shop.now + std::int64_t{60};
+  book.effective_from = shop.now;
+  NeedCheckout need;
+  need.checkout = "jointer-planer";
+  need.renew_after_severity = 2;
+  book.classes[2].gates = {SmallShop::gate("jointer-planer", Rung::independent, {need})};
+  enter(db::PublishRulebook{book});
+  session.hand_over();
+}
+
+}  // namespace
+
+class RoadTest : public QObject {
+  Q_OBJECT
+
+  std::unique_ptr<SmallShop> shop_;
+  std::unique_ptr<MainWindow> window_;
+  PersonId wilma_;
+
+  Session& session() const { return *shop_->session; }
+  /// What has the cursor, as a keyboard finds it.
+  QWidget* focus() const { return QApplication::focusWidget() ? QApplication::focusWidget() : window_.get(); }
+  void key(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) const {
+    QCoreApplication::processEvents();  // nobody presses before what they aim at is there
+    QTest::keyClick(focus(), key, with);
+  }
+  void type(const QString& words) const { QTest::keyClicks(focus(), words); }
+  void fill(const char* name, const QString& words) const {
+    auto* field = window_->findChild<QLineEdit*>(name);
+    QVERIFY2(field && field->isVisible(), name);
+    field->setFocus();
+    type(words);
+  }
+  QString text(const char* name) const {
+    for (const QLabel* label : window_->findChildren<QLabel*>(name))
+      if (label->isVisible()) return label->text();
+    return {};
+  }
+  Rung rung() const { return session().decider().rung(wilma_, "jointer-planer/jointing", session().now()); }
+  template <class T>
+  std::vector<T> facts() const {
+    std::vector<T> out;
+    for (const db::Entry& entry : session().store().entries())
+      if (const T* fact = db::as<T>(entry.fact)) out.push_back(*fact);
+    return out;
+  }
+
+  void sit_down(const char* number, const char* pin) const {
+    key(Qt::Key_F10);
+    type(number);
+    key(Qt::Key_Return);
+    type(pin);
+    key(Qt::Key_Return);
+    QVERIFY(session().seated());
+  }
+  void show_wilma() const {
+    key(Qt::Key_F2);
+    key(Qt::Key_Escape);
+    type("wilma");
+    key(Qt::Key_Return);
+    QCOMPARE(text("person_name"), QString("Wilma Quist"));
+  }
+  /// As she does herself, at the station beside the desk.
+  void lesson_and_quiz() {
+    QuizStation station(session(), true, [this] { return ClockReading{shop_->now, "this start", 0}; });
+    station.resize(1366, 768);
+    station.show();
+    QVERIFY(QTest::qWaitForWindowActive(&station));
+    identify(station, "0500");
+    press(station, Qt::Key_Return);
+    for (int screen = 0; screen < 6; ++screen) {
+      QCoreApplication::processEvents();
+      press(station, Qt::Key_Return, Qt::ControlModifier);
+    }
+    evening::grab(station, "road-3-lesson");
+    QCOMPARE(facts<Lesson>().back().person, wilma_);
+    press(station, Qt::Key_Escape);
+    press(station, Qt::Key_Return);
+    QVERIFY(station.run().sitting());
+    evening::grab(station, "road-4-question");
+    sit_whole(station);
+    QCOMPARE(station.findChild<QLabel*>("result")->text(), QString("Passed: 5 of 5 right."));
+    evening::grab(station, "road-5-passed");
+    press(station, Qt::Key_1, Qt::ControlModifier);
+    QCOMPARE(facts<db::Waiting>().back().person, wilma_);
+    press(station, Qt::Key_Return, Qt::ControlModifier);
+  }
+  void mark_measure_and_sign() const {
+    auto* sheet = window_->findChild<SheetView*>();
+    QVERIFY(sheet && sheet->isVisible());
+    sheet->setFocus();
+    key(Qt::Key_Home);
+    const int lines = static_cast<int>(sheet->on_sheet().marks.size());
+    for (int line = 0; line < lines; ++line) {
+      if (line > 0) key(Qt::Key_Down);
+      key(Qt::Key_1);
+    }
+    int measured = 0;
+    for (int line = 0; line < lines; ++line) {
+      sheet->go_to(line);
+      key(Qt::Key_M);
+      if (focus()->objectName() != "measure") continue;
+      ++measured;
+      type(sheet->accessibleDescription().contains("thickness") ? "0.996 in" : "0");
+      key(Qt::Key_Escape);
+    }
+    QVERIFY(measured >= 3);
+    evening::grab(*window_, "road-8-check-out");
+    key(Qt::Key_Return, Qt::ControlModifier);
+    type("2222");
+    key(Qt::Key_Return);
+  }
+
+ private slots:
+  void from_nothing_to_the_machine_and_back() {
+    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
+    apply_theme(*qApp, Shade::light);
+    shop_ = std::make_unique<SmallShop>();
+    prepare(*shop_);
+    window_ = std::make_unique<MainWindow>(session());
+    window_->resize(1366, 768);
+    window_->show();
+    QVERIFY(QTest::qWaitForWindowActive(window_.get()));
+
+    // Entered, with nothing.
+    sit_down("0020", "3333");
+    key(Qt::Key_F6);
+    key(Qt::Key_N, Qt::ControlModifier);
+    fill("given", "Wilma");
+    fill("family", "Quist");
+    fill("number", "0500");
+    fill("born", "14 March 1998");
+    key(Qt::Key_Return, Qt::ControlModifier);
+    const db::Person& entered = session().store().people().back();
+    QCOMPARE(entered.number, std::string("0500"));
+    wilma_ = entered.id;
+    QCOMPARE(rung(), Rung::barred);
+    show_wilma();
+    evening::grab(*window_, "road-1-nothing");
+
+    // The paper that she brings.
+    key(Qt::Key_R, Qt::ControlModifier);
+    key(Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY2(!facts<Document>().empty() && facts<Document>().back().person == wilma_,
+             qPrintable(text("message")));
+    evening::grab(*window_, "road-2-paper");
+
+    session().hand_over();
+    lesson_and_quiz();
+    QCOMPARE(rung(), Rung::supervised);
+
+    // Everybody who waits is fitted, and what is proposed is taken.
+    window_->activateWindow();
+    QVERIFY(QTest::qWaitForWindowActive(window_.get()));
+    sit_down("0020", "3333");
+    key(Qt::Key_F3);
+    key(Qt::Key_E, Qt::ControlModifier | Qt::ShiftModifier);
+    auto* proposal = window_->findChild<QListWidget*>("proposal");
+    QTRY_COMPARE(proposal->count(), 1);
+    QVERIFY2(proposal->item(0)->text().startsWith("Wilma Quist") ||
+                 proposal->item(0)->text().contains("Wilma Quist"),
+             qPrintable(proposal->item(0)->text()));
+    evening::grab(*window_, "road-6-fit-everyone");
+    key(Qt::Key_Return, Qt::ControlModifier);
+    const db::Booking booking = facts<db::Booking>().back();
+    QCOMPARE(booking.person, wilma_);
+    QCOMPARE(booking.assessor, PersonId("mara"));
+    QCOMPARE(facts<db::WaitingEnd>().size(), std::size_t{1});
+    evening::grab(*window_, "road-7-booked");
+
+    // The check-out, when its time has come.
+    session().hand_over();
+    shop_->now = booking.from + std::int64_t{20 * 60};
+    sit_down("0007", "2222");
+    Place at_machine;
+    at_machine.page = "checkouts";
+    at_machine.person = wilma_;
+    at_machine.target = booking.target;
+    window_->go(at_machine);
+    mark_measure_and_sign();
+    QVERIFY2(text("after").contains("without a supervisor"), qPrintable(text("after") + text("message")));
+    QCOMPARE(rung(), Rung::independent);
+    QCOMPARE(facts<db::SheetMarks>().back().measured.size(), std::size_t{3});
+    evening::grab(*window_, "road-9-signed");
+
+    // She may start the machine while staff are in.
+    shop_->now = shop_->now + std::int64_t{60};
+    show_wilma();
+    type("joi");
+    QVERIFY2(text("answer").contains("without a supervisor"), qPrintable(text("answer")));
+    evening::grab(*window_, "road-10-may-start");
+  }
+};
+
+QTEST_MAIN(RoadTest)
+#include "road_test.moc"
