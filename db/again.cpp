@@ -63,6 +63,11 @@ struct Comparison {
     return are(facts);
   }
   bool operator()(const PutOutOfService& a) const { return are(facts_of(a, command.id)); }
+  bool operator()(const RecordIncident& a) const { return are(facts_of(a, command.id)); }
+  bool operator()(const LeaveMachine& a) const {
+    const auto* left = as<Left>(entries.front().fact);
+    return left != nullptr && left->started == a.started;
+  }
   bool operator()(const PublishRulebook& a) const {
     for (const Memory::IssuedRulebook& issued : memory.issued()) {
       if (issued.record != command.id) continue;
@@ -116,9 +121,11 @@ Expected<void> Store::Impl::check_same(const Command& command, const CommitLine&
               (imported || (command.by == earlier->origin.by &&
                             command.quiz_station == (earlier->origin.station == "quiz")));
   const bool dated = command.at && !std::holds_alternative<PublishRulebook>(command.action);
+  // What was worked began when the machine was started, and not when it was left.
+  const bool leaves = std::holds_alternative<LeaveMachine>(command.action);
   for (const Entry& entry : entries)
-    same =
-        same && (!dated || entry.at == *command.at) && (imported || entry.from_paper == command.from_paper);
+    same = same && (!dated || entry.at == *command.at || (leaves && &entry != &entries.front())) &&
+           (imported || entry.from_paper == command.from_paper);
   if (!entries.empty()) {
     const std::string& note = entries.front().note;
     const bool blanked = note.empty() && earlier->noted;

@@ -61,6 +61,31 @@ struct PutOutOfService {
   PersonId key_holder;
   friend bool operator==(const PutOutOfService&, const PutOutOfService&) = default;
 };
+/// The severity of what hurt nobody and cost nothing: no rulebook takes anything away for it.
+inline constexpr int near_miss = 4;
+/// What part somebody had in what happened.
+struct Involved {
+  PersonId person;
+  Part part = Part::operating;
+  friend bool operator==(const Involved&, const Involved&) = default;
+};
+/// What happened at a machine, with everybody who was there: a record for each who is named and one that
+/// tells it, or nothing. One person may have several parts.
+struct RecordIncident {
+  TargetName target;
+  MachineId machine;
+  int severity = 1;  // 1, the gravest, to near_miss
+  std::vector<Involved> people;
+  std::vector<Part> unnamed;
+  std::string what;
+  friend bool operator==(const RecordIncident&, const RecordIncident&) = default;
+};
+/// A machine that was started is left again; what was worked there is recorded with it, from when it was
+/// started: a use, or a supervised session of as many minutes.
+struct LeaveMachine {
+  RecordId started;
+  friend bool operator==(const LeaveMachine&, const LeaveMachine&) = default;
+};
 struct PublishRulebook {
   Rulebook rulebook;
   friend bool operator==(const PublishRulebook&, const PublishRulebook&) = default;
@@ -88,9 +113,9 @@ struct ConfirmClock {
   friend bool operator==(const ConfirmClock&, const ConfirmClock&) = default;
 };
 
-using Action =
-    std::variant<EnterPerson, CorrectPerson, BlankPerson, ChoosePin, EnterFact, EnterShopFact, SignCheckout,
-                 PutOutOfService, PublishRulebook, StrikeOutRecord, BlankRecord, HandIn, ConfirmClock>;
+using Action = std::variant<EnterPerson, CorrectPerson, BlankPerson, ChoosePin, EnterFact, EnterShopFact,
+                            SignCheckout, PutOutOfService, RecordIncident, LeaveMachine, PublishRulebook,
+                            StrikeOutRecord, BlankRecord, HandIn, ConfirmClock>;
 
 /// An instructor or a manager who vouches for what somebody else enters: their own PIN.
 struct Second {

@@ -40,10 +40,6 @@ bool is_printed(const Action& action) {
   return own != nullptr && std::holds_alternative<Printed>(own->fact);
 }
 
-RecordId record_id(const std::string& command, std::size_t n) {
-  return n == 0 ? command : command + "." + std::to_string(n + 1);
-}
-
 }  // namespace
 
 Expected<void> Store::Impl::check_command(const Command& command, Instant at) const {
@@ -211,9 +207,9 @@ Expected<Committed> Store::Impl::write(const Command& command, const Case& c, Pl
   const auto enter_next = [&](AnyFact fact) -> Expected<ledger::Hash> {
     const std::size_t n = done.entries.size();
     done.entries.push_back({memory.last_order() + 1 + static_cast<std::int64_t>(n), done.number,
-                            record_id(command.id, n), c.at, c.now, std::nullopt, std::move(fact), origin.by,
-                            command.from_paper, n == 0 ? command.note : "", origin.second,
-                            station == "quiz"});
+                            record_at(command.id, n), n == 0 ? c.at : plan.since.value_or(c.at), c.now,
+                            std::nullopt, std::move(fact), origin.by, command.from_paper,
+                            n == 0 ? command.note : "", origin.second, station == "quiz"});
     return add(done.entries.back(), origin, plan.rulebook ? &*plan.rulebook : nullptr);
   };
   if (plan.signer && plan.signer->chosen) plan.facts.emplace_back(ShopFact(std::move(*plan.signer->chosen)));

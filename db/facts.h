@@ -316,13 +316,39 @@ struct AttemptSat {
   std::string attempt;
   WM_EQUAL(AttemptSat);
 };
+/// What happened at a machine, told once for everybody who was there; it names nobody. `incidents`: the
+/// records of those who are named; `unnamed`: the parts of those who are not. By RecordIncident only.
+struct Happened {
+  TargetName target;
+  MachineId machine;  // the unit; empty where it is not known
+  int severity = 1;
+  std::vector<Part> unnamed;
+  std::vector<RecordId> incidents;
+  std::string what;
+  WM_EQUAL(Happened);
+};
+/// Somebody started a machine, or (`supervisor`) practises there under them. They are at it from then on,
+/// until it is left; nobody else, and neither of them elsewhere.
+struct Started {
+  PersonId person;
+  MachineId machine;
+  TargetName target;
+  PersonId supervisor;  // empty: nobody
+  WM_EQUAL(Started);
+};
+/// They left it again, at this record's `at`. By LeaveMachine only.
+struct Left {
+  RecordId started;
+  WM_EQUAL(Left);
+};
 #undef WM_EQUAL
 
 using ShopFact =
     std::variant<RoleGiven, Join, Booking, Cancel, Attendance, Presence, Waiting, WaitingEnd, Restriction,
                  SheetMarks, Tag, Reached, MachineAdded, Hours, StrikeOut, RulebookIssued, Details, PinChosen,
                  Erased, Signature, Close, Printed, ClockConfirmed, Blanked, Issued, AttemptBegun, AttemptSat,
-                 Confirmed, WeekHours, OtherHours, Break, TakesOn, Lasts, DiaryRules, Upkeep, Busy>;
+                 Confirmed, WeekHours, OtherHours, Break, TakesOn, Lasts, DiaryRules, Upkeep, Busy, Happened,
+                 Started, Left>;
 
 /// Whether a fact is never struck out: a strike-out itself, what was issued or printed, and what commands of
 /// their own make and undo.

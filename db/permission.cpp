@@ -112,11 +112,19 @@ Expected<void> by_hand(const Action& action) {
   const auto* own = std::get_if<EnterShopFact>(&action);
   if (own == nullptr) return {};
   const bool stays = std::holds_alternative<Printed>(own->fact) || std::holds_alternative<Issued>(own->fact);
-  const bool made = (is_for_good(own->fact) && !stays) || std::holds_alternative<RulebookIssued>(own->fact);
+  const bool made = (is_for_good(own->fact) && !stays) || std::holds_alternative<RulebookIssued>(own->fact) ||
+                    std::holds_alternative<Happened>(own->fact) || std::holds_alternative<Left>(own->fact);
   if (made)
     return refuse("action", "This is not entered by hand.",
                   "Strike the record out, publish the rulebook, or correct the person.");
   return {};
+}
+
+/// What costs nobody anything may be reported to whoever is at the desk.
+Expected<void> only_near_miss(const Action& action, const Occasion&) {
+  if (std::get<RecordIncident>(action).severity == near_miss) return {};
+  return refuse("severity", "At the desk only a near miss is recorded.",
+                "Ask an instructor or a manager to record what was graver.");
 }
 
 struct PermissionRow {
@@ -140,6 +148,9 @@ constexpr std::array table = {
     PermissionRow{"supervised",     no,           no,        yes,           yes},
     PermissionRow{"use",            no,           no,        yes,           yes},
     PermissionRow{"incident",       no,           no,        yes,           yes},
+    PermissionRow{"record_incident", no,          only_near_miss, yes,      yes},
+    PermissionRow{"started",        no,           yes,       yes,           yes},
+    PermissionRow{"leave_machine",  no,           yes,       yes,           yes},
     PermissionRow{"suspend",        no,           tonight,   tonight,       yes},
     PermissionRow{"reinstate",      no,           no,        no,            yes},
     PermissionRow{"appoint",        no,           no,        no,            yes},
@@ -223,6 +234,8 @@ std::string action_word(const Action& action) {
     std::string operator()(const EnterShopFact& a) const { return std::string(kind_word(a.fact)); }
     std::string operator()(const SignCheckout&) const { return "sign_checkout"; }
     std::string operator()(const PutOutOfService&) const { return "out_of_service"; }
+    std::string operator()(const RecordIncident&) const { return "record_incident"; }
+    std::string operator()(const LeaveMachine&) const { return "leave_machine"; }
     std::string operator()(const PublishRulebook&) const { return "rulebook"; }
     std::string operator()(const StrikeOutRecord&) const { return "strike_out"; }
     std::string operator()(const BlankRecord&) const { return "blank_record"; }

@@ -65,6 +65,21 @@ struct Planner {
   Expected<Plan> operator()(const PutOutOfService& a) const {
     return check_out_of_service(c, a).map([&] { return Plan{.facts = facts_of(a, record)}; });
   }
+  Expected<Plan> operator()(const RecordIncident& a) const {
+    return check_incident(c, a).map([&] { return Plan{.facts = facts_of(a, record)}; });
+  }
+  /// It may always be left: who may supervise was asked when it was started.
+  Expected<Plan> operator()(const LeaveMachine& a) const {
+    const AnyFact left = own(Left{a.started});
+    if (auto fine = check_fact(c, left); !fine) return tl::make_unexpected(fine.error());
+    const Started& started = *c.memory.live<Started>(a.started);
+    Case then = c;
+    then.at = c.memory.find(a.started)->at;
+    then.from_paper = true;
+    const AnyFact done = core(worked(started, then.at, c.at));
+    if (auto fine = check_fact(then, done); !fine) return tl::make_unexpected(fine.error());
+    return Plan{.facts = {left, done}, .since = then.at};
+  }
   Expected<Plan> operator()(const PublishRulebook& a) const {
     Plan plan{.facts = {own(RulebookIssued{a.rulebook.version})}, .rulebook = a.rulebook};
     plan.rulebook->recorded = c.now;
@@ -109,6 +124,21 @@ std::vector<AnyFact> facts_of(const SignCheckout& a, const RecordId& record) {
 
 std::vector<AnyFact> facts_of(const PutOutOfService& a, const RecordId& record) {
   return {core(Lockout{a.machine}), own(Tag{record, a.tag, a.padlock, a.reason, a.key_holder})};
+}
+
+std::vector<AnyFact> facts_of(const RecordIncident& a, const RecordId& record) {
+  std::vector<AnyFact> facts;
+  std::vector<RecordId> incidents;
+  for (const Involved& one : a.people) {
+    incidents.push_back(record_at(record, facts.size()));
+    facts.push_back(core(Incident{one.person, a.target, a.severity, one.part}));
+  }
+  facts.push_back(own(told_of(a, std::move(incidents))));
+  return facts;
+}
+
+RecordId record_at(const RecordId& first, std::size_t place) {
+  return place == 0 ? first : first + "." + std::to_string(place + 1);
 }
 
 AnyFact arrival(const RecordId& booking) { return own(Attendance{booking, Turnout::arrived}); }

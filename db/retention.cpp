@@ -15,6 +15,8 @@ std::vector<PersonId> named_in(const AnyFact& fact) {
   std::vector<PersonId> named{subject_of(fact).person};
   if (const auto* done = as<Checkout>(fact)) named.push_back(done->assessor);
   if (const auto* worked = as<Supervised>(fact)) named.push_back(worked->supervisor);
+  if (const auto* started = as<Started>(fact); started && !started->supervisor.empty())
+    named.push_back(started->supervisor);
   if (const auto* booked = as<Booking>(fact)) named.push_back(booked->assessor);
   if (const auto* tag = as<Tag>(fact)) named.push_back(tag->key_holder);
   if (const auto* join = as<Join>(fact)) named.push_back(join->keep);

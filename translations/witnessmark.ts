@@ -325,6 +325,14 @@
         <source>Answer for %1</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>At work on %1 since %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supervising %3 on %1 since %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Diary</name>
@@ -3050,6 +3058,49 @@
         <source>Maintenance</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>was working</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>was supervising</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>was hurt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>saw it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A near miss at %1: %2</source>
+        <comment>machine, what happened</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At %1, severity %2: %3</source>
+        <comment>machine, number, what happened</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; somebody not named %1</source>
+        <comment>was hurt</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 started %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 started %2, supervised by %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left again: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::AnswerPanel</name>
@@ -3128,6 +3179,14 @@
     </message>
     <message>
         <source>Start the quiz at the station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Starts the machine…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Has left the machine…</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4440,67 +4499,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Record what happened</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>1, the gravest</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>2, grave</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>3, slight</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>4, a near miss</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>was working</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>was supervising</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>was hurt</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>saw it</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>What part they had</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>At which machine</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>How grave</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>What happened</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Record it</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>machine, unit</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1 is out of service. Hang the tag on it now.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4517,10 +4515,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>What happened at %1 is recorded.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Somebody hurt, machine broken</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4529,19 +4523,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>choose</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Choose it from the list</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No machine is chosen</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>It is not said how grave it was</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5648,6 +5634,141 @@
     <message>
         <source>%1: %2</source>
         <comment>line and column, what is wrong</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::IncidentForm</name>
+    <message>
+        <source>today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose a machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1, the gravest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2, grave</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>3, slight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>4, a near miss</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record what happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happened, without names: it stays when somebody&apos;s details are erased</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At which machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How grave</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At what time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On which day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A near miss costs nobody anything, and nobody has to be named for it: record every one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A near miss takes nothing away from anybody. Name who was there, or nobody.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name at least one of those who were there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By the rules whoever was working is checked out again after this, so name them. Who was hurt, supervised or saw it loses nothing by it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By the rules nobody loses anything by this. Name at least one of those who were there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An instructor or a manager records this: let them sit down here; what is typed stays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type it as 26 November, or leave it empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not said at what time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type it as 17:30</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no time of day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose it from the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No machine is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not said how grave it was</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not said what happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say it in a few words</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8533,6 +8654,84 @@
     </message>
 </context>
 <context>
+    <name>wm::app::StartForm</name>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: left again</source>
+        <comment>machine</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They have left it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 started it at %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 started it at %2, supervised by %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At what time it was left; empty: now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no time of day. Type it as 17:30.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has left: %2 min supervised are recorded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has left; the use is recorded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 starts: %2</source>
+        <comment>who, machine</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, in use by %2</source>
+        <comment>unit, who</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shop has no unit of this machine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supervised by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody: without a supervisor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is at it since %2: enter first that they have left it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is at %2 from now on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>wm::app::StartPage</name>
     <message>
         <source>An empty shop</source>
@@ -8731,6 +8930,59 @@
     </message>
 </context>
 <context>
+    <name>wm::app::ThoseThere</name>
+    <message>
+        <source>Somebody not named</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Who was there: a name and Enter, one after the other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>a person, was hurt</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave %1 out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sit down with your PIN to read whom to call for %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is entered whom to call for %1 in an emergency.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In an emergency, for %1: %2</source>
+        <comment>who, whom to call</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is typed, and nobody is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose from the list with Enter, or empty the field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not said what part they had: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick at least one, or leave them out</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>wm::app::TonightPanel</name>
     <message>
         <source>Due tonight</source>
@@ -8902,6 +9154,23 @@
         <source>Bookings that are no longer possible</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1: %2, since %3</source>
+        <comment>who, machine, time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2, since %3, supervised by %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the machines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is noted as at a machine.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::WaitingList</name>
@@ -8932,6 +9201,89 @@
     </message>
     <message>
         <source>%1 people, longest %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::WhatFollows</name>
+    <message>
+        <source>What follows by the rules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bookings that are no longer possible</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outside this program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Local law may ask for a report within hours: see the notice beside this desk. Keep the scene as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recorded: a near miss at %1, %2. Thank whoever reported it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recorded: what happened at %1, %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 %3 from now on.</source>
+        <comment>who, machine, only with a supervisor</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>And %n standings more: see the Journal.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nobody&apos;s standing changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>who; when; why, and what to do</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is out of service.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put %1 out of service</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What %1 needs now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record something else</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pause %1 for tonight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happened there is looked into</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is out of service. Hang the tag on it now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is paused on every machine through today.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -7,6 +7,7 @@
 #include "app/lists/answer_reader.h"
 #include "app/words/answer_parts.h"
 #include "app/words/grace_words.h"
+#include "app/words/listed_name.h"
 #include "app/words/pause_words.h"
 #include "app/words/route_words.h"
 #include "app/words/start_words.h"
@@ -57,14 +58,32 @@ class Answering {
     if (session_.asked_at() || standing_.standing == Rung::barred) return {};
     const std::string machine = unit();
     if (machine.empty()) return DeskWords::tr("The shop has no unit of this machine.");
+    if (const AtMachine* at = shop_.machine_of(person_); at != nullptr) return at_machine(*at);
+    const StartAnswer start = may_start(machine);
+    if (start.may.may) return may_start_sentence(start.may, standing_.standing, reader_);
+    return DeskWords::tr("Not now: %1").arg(start.hindrances.join(' '));
+  }
+
+ public:
+  StartAnswer may_start(const MachineId& machine) const {
     const auto slash = target_.find('/');
     const std::string mode = slash == std::string::npos ? std::string() : target_.substr(slash + 1);
-    const MayStart may = session_.decider().may_start(person_, machine, mode, session_.now(),
-                                                      !shop_.staff.empty(), shop_.present, shop_.busy);
-    if (may.may) return may_start_sentence(may, standing_.standing, reader_);
+    StartAnswer answer;
+    answer.may = session_.decider().may_start(person_, machine, mode, session_.now(), !shop_.staff.empty(),
+                                              shop_.present, shop_.busy_for(person_));
     const StartReader start{reader_, [this](const RecordId& lockout) { return tag_of(lockout); },
                             [this] { return could_supervise(); }};
-    return DeskWords::tr("Not now: %1").arg(hindrance_sentences(may, start).join(' '));
+    answer.hindrances = hindrance_sentences(answer.may, start);
+    return answer;
+  }
+
+ private:
+  QString at_machine(const AtMachine& at) const {
+    const QString where = unit_words(shop_, at.started.machine);
+    const QString since = clock_time(at.since, session_.zone());
+    return at.started.person == person_ ? DeskWords::tr("At work on %1 since %2.").arg(where, since)
+                                        : DeskWords::tr("Supervising %3 on %1 since %2.")
+                                              .arg(where, since, reader_.name_of(at.started.person));
   }
 
   const db::Tag* tag_of(const RecordId& lockout) const {
@@ -89,14 +108,14 @@ class Answering {
     return names;
   }
 
-  // The first unit that is in service, else any.
+  // The first unit that is in service and free, else any.
   std::string unit() const {
     std::string found;
     for (const auto& [id, added] : shop_.units) {
       if (added.machine_class != class_of(target_)) continue;
       const bool out = std::any_of(shop_.out.begin(), shop_.out.end(),
                                    [&id = id](const OutOfService& o) { return o.machine == id; });
-      if (!out) return id;
+      if (!out && !shop_.in_use(id)) return id;
       found = id;
     }
     return found;
@@ -169,6 +188,17 @@ class Answering {
 };
 
 }  // namespace
+
+QString unit_words(const ShopNow& shop, const MachineId& id) {
+  const auto unit = shop.units.find(id);
+  return unit == shop.units.end() ? QString::fromStdString(id)
+                                  : unit_name(unit->second.machine_class, unit->second.label);
+}
+
+StartAnswer may_start_now(Session& session, const ShopNow& shop, const PersonId& person,
+                          const TargetName& target, const MachineId& machine) {
+  return Answering(session, shop, person, target).may_start(machine);
+}
 
 DeskAnswer desk_answer(Session& session, const ShopNow& shop, const PersonId& person,
                        const TargetName& target) {

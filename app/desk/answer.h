@@ -23,6 +23,16 @@ struct DeskAnswer {
   QStringList way;  // all of that, a sentence each: for paper
 };
 
+/// Whether somebody may start a unit now; what stands in the way, and what would lift it, a sentence each.
+struct StartAnswer {
+  MayStart may;
+  QStringList hindrances;
+};
+StartAnswer may_start_now(Session& session, const ShopNow& shop, const PersonId& person,
+                          const TargetName& target, const MachineId& machine);
+/// "Bandsaw, unit 2"
+QString unit_words(const ShopNow& shop, const MachineId& id);
+
 DeskAnswer desk_answer(Session& session, const ShopNow& shop, const PersonId& person,
                        const TargetName& target);
 

@@ -34,7 +34,8 @@ AnswerPanel::AnswerPanel(Session& session, QWidget* parent)
       scroll_(new QScrollArea),
       next_(wrapped()),
       form_(new PaperForm(session)),
-      quiz_form_(new QuizForm(session)) {
+      quiz_form_(new QuizForm(session)),
+      start_form_(new StartForm(session)) {
   setProperty("role", "paper");
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
@@ -43,6 +44,7 @@ AnswerPanel::AnswerPanel(Session& session, QWidget* parent)
   stack_->addWidget(blank_side());
   stack_->addWidget(form_);
   stack_->addWidget(quiz_form_);
+  stack_->addWidget(start_form_);
   sentence_->setObjectName("answer");
   since_->setObjectName("answer_since");
   now_->setObjectName("answer_now");
@@ -55,6 +57,11 @@ AnswerPanel::AnswerPanel(Session& session, QWidget* parent)
     stack_->setCurrentIndex(0);
     emit back_to_list();
   });
+  connect(start_form_, &StartForm::closed, this, [this] {
+    stack_->setCurrentIndex(0);
+    emit back_to_list();
+  });
+  connect(start_form_, &StartForm::tell, this, &AnswerPanel::tell);
   connect(quiz_form_, &QuizForm::go, this, &AnswerPanel::go);
   connect(quiz_form_, &QuizForm::tell, this, &AnswerPanel::tell);
   connect(form_, &PaperForm::tell, this, &AnswerPanel::tell);
@@ -130,17 +137,24 @@ QLayout* AnswerPanel::buttons() {
   grid->addWidget(button("blank", tr("Blank this"), Qt::CTRL | Qt::Key_B, &AnswerPanel::toggle_blank), 4, 0);
   quiz_ = button("quiz", tr("Paper quiz"), Qt::CTRL | Qt::Key_M, &AnswerPanel::enter_quiz);
   grid->addWidget(quiz_, 4, 1);
+  start_ = button("start", tr("Starts the machine…"), Qt::CTRL | Qt::Key_G, &AnswerPanel::start_or_leave);
+  grid->addWidget(start_, 5, 0, 1, 2);
   return grid;
 }
 
 QString AnswerPanel::who() const { return person_name(session_.person(person_)); }
 
 void AnswerPanel::show_answer(const ShopNow& shop, const PersonId& person, const TargetName& target) {
+  // Nobody is started in place of somebody else who was looked up meanwhile.
+  const bool other = person != person_ || target != target_;
+  if (other && stack_->currentWidget() == start_form_) stack_->setCurrentIndex(0);
   person_ = person;
   target_ = target;
   answer_ = desk_answer(session_, shop, person, target);
   present_ = shop.is_present(person);
   presence_->say(present_ ? tr("Has left") : tr("Came in"));
+  const AtMachine* at = shop.machine_of(person);
+  start_->say(at ? tr("Has left the machine…") : tr("Starts the machine…"));
   machine_->setText(answer_.machine);
   ladder_->set(answer_.rung);
   sentence_->setText(answer_.sentence);
@@ -264,6 +278,12 @@ void AnswerPanel::toggle_presence() {
   const QString words = present_ ? tr("%1 has left.") : tr("%1 is here.");
   report(session_.commit(db::EnterShopFact{db::Presence{person_, !present_, !present_ && staff}}),
          words.arg(who()));
+}
+
+void AnswerPanel::start_or_leave() {
+  start_form_->begin(shop_now(session_), person_, target_);
+  stack_->setCurrentWidget(start_form_);
+  start_form_->setFocus();
 }
 
 void AnswerPanel::toggle_blank() { stack_->setCurrentIndex(stack_->currentIndex() == 1 ? 0 : 1); }

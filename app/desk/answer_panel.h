@@ -11,6 +11,7 @@
 #include "app/desk/need_list.h"
 #include "app/desk/paper_form.h"
 #include "app/desk/quiz_form.h"
+#include "app/desk/start_form.h"
 #include "app/page/page.h"
 #include "app/widgets/key_button.h"
 #include "app/widgets/ladder_view.h"
@@ -51,6 +52,7 @@ class AnswerPanel : public QFrame {
   void open_form(PaperForm::Kind kind);
   void print();
   void toggle_presence();
+  void start_or_leave();
   void report(const Expected<db::Committed>& done, const QString& sentence);
   QString who() const;
   /// A quiz is taken at its station; a manager alone may enter one that was marked on paper.
@@ -75,9 +77,11 @@ class AnswerPanel : public QFrame {
   QLabel* next_;
   KeyButton* primary_ = nullptr;
   KeyButton* presence_ = nullptr;
+  KeyButton* start_ = nullptr;
   KeyButton* quiz_ = nullptr;
   PaperForm* form_;
   QuizForm* quiz_form_;
+  StartForm* start_form_;
   bool at_station_ = false;  // the quiz that comes next can be taken at the station
 };
 

@@ -50,6 +50,12 @@ class Reader {
     if (entry.at <= now_)
       lockouts_.push_back({entry.id, {lockout.machine, entry.at, entry.entered_by, std::nullopt}});
   }
+  void take(const db::Entry& entry, const db::Started& started) {
+    if (entry.at <= now_) shop_.at_machines.push_back({entry.id, started, entry.at});
+  }
+  void take(const db::Entry& entry, const db::Left& left) {
+    if (entry.at <= now_) over_.insert(left.started);
+  }
   void take(const db::Entry&, const Release& release) { released_.insert(release.lockout); }
   void take(const db::Entry& entry, const Checkout& checkout) {
     if (today(entry.at)) signed_today_.insert(checkout.person);
@@ -73,7 +79,7 @@ class Reader {
       if (const auto tag = tags_.find(id); tag != tags_.end()) out.tag = tag->second;
       shop_.out.push_back(out);
     }
-    std::sort(shop_.busy.begin(), shop_.busy.end());
+    std::erase_if(shop_.at_machines, [&](const AtMachine& at) { return over_.contains(at.id); });
   }
 
   void finish(Due& due) {
@@ -82,15 +88,15 @@ class Reader {
         due.booking.purpose != db::Purpose::check_out || signed_today_.contains(due.booking.person);
     const bool under_way = due.booking.from <= now_ && now_ < due.booking.to;
     if (!under_way || !due.turnout || *due.turnout == db::Turnout::not_come) return;
-    shop_.busy.push_back(due.booking.person);
-    shop_.busy.push_back(due.booking.assessor);
+    shop_.together.emplace_back(due.booking.person, due.booking.assessor);
   }
 
   const Session& session_;
   const Instant now_;
   const Day today_;
   ShopNow shop_;
-  std::set<RecordId> over_, confirmed_, released_;  // cancelled or moved; for certain; taken off
+  // Cancelled, moved or left; for certain; taken off.
+  std::set<RecordId> over_, confirmed_, released_;
   std::map<RecordId, db::Turnout> turnout_;
   std::map<PersonId, db::Presence> presence_;
   std::map<RecordId, db::Tag> tags_;
@@ -102,6 +108,27 @@ class Reader {
 
 bool ShopNow::is_present(const PersonId& person) const {
   return std::binary_search(present.begin(), present.end(), person);
+}
+
+std::vector<PersonId> ShopNow::busy_for(const PersonId& person) const {
+  std::vector<PersonId> busy;
+  for (const auto& [member, assessor] : together)
+    if (member != person) busy.insert(busy.end(), {member, assessor});
+  for (const AtMachine& at : at_machines) busy.insert(busy.end(), {at.started.person, at.started.supervisor});
+  return busy;
+}
+
+const AtMachine* ShopNow::machine_of(const PersonId& person) const {
+  const auto found = std::find_if(at_machines.begin(), at_machines.end(), [&](const AtMachine& at) {
+    return at.started.person == person || at.started.supervisor == person;
+  });
+  return found == at_machines.end() ? nullptr : &*found;
+}
+
+const AtMachine* ShopNow::in_use(const MachineId& machine) const {
+  const auto found = std::find_if(at_machines.begin(), at_machines.end(),
+                                  [&](const AtMachine& at) { return at.started.machine == machine; });
+  return found == at_machines.end() ? nullptr : &*found;
 }
 
 QString ShopNow::unit_label(const MachineId& machine) const {

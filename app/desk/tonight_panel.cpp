@@ -6,6 +6,7 @@
 #include <ranges>
 
 #include "app/backups/backup_words.h"
+#include "app/desk/answer.h"
 #include "app/diary/diary_rows.h"
 #include "app/diary/trouble.h"
 #include "app/quiz/offered.h"
@@ -214,6 +215,16 @@ void TonightSide::show_shop(const ShopNow& shop) {
   add_block(tr("Members here"),
             others.isEmpty() ? others : QStringList{others.join(tr(", ", "between names"))},
             tr("Nobody has been noted as here."));
+  QStringList at;
+  for (const AtMachine& each : shop.at_machines) {
+    const QString since = clock_time(each.since, session_.zone()),
+                  where = unit_words(shop, each.started.machine);
+    at << (each.started.supervisor.empty()
+               ? tr("%1: %2, since %3", "who, machine, time").arg(name(each.started.person), where, since)
+               : tr("%1: %2, since %3, supervised by %4")
+                     .arg(name(each.started.person), where, since, name(each.started.supervisor)));
+  }
+  add_block(tr("At the machines"), at, tr("Nobody is noted as at a machine."));
   add_block(tr("Out of service"), out, tr("No machine is out of service."));
   add_block(tr("Check-outs open"), open, tr("No check-out is open."));
   column_->addStretch(1);

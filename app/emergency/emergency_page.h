@@ -2,11 +2,10 @@
 // Somebody is hurt, or a machine is broken: what to do in its usual order, then what to enter.
 #include <QComboBox>
 #include <QLineEdit>
+#include <QScrollArea>
+#include <QStackedWidget>
 
-#include "app/page/page.h"
-#include "app/widgets/date_field.h"
-#include "app/widgets/key_button.h"
-#include "app/widgets/person_box.h"
+#include "app/emergency/what_follows.h"
 
 namespace wm::app {
 
@@ -23,24 +22,18 @@ class EmergencyPage : public Page {
   QWidget* steps();
   QWidget* machine_block();
   QWidget* stop_block();
-  QWidget* incident_block();
-  /// Puts the cursor into that list.
-  static Problem nothing_chosen(QComboBox* box, const QString& what);
+  QWidget* happened();
   void put_out_of_service();
   void stop_somebody();
-  void record_incident();
 
   QComboBox* machine_;
   QLineEdit* tag_;
   QLineEdit* reason_;
   PersonBox* stopped_;
   QLineEdit* why_;
-  PersonBox* who_;
-  QComboBox* target_;
-  QComboBox* severity_;
-  QComboBox* part_;
-  QLineEdit* what_;
-  QWidget* incident_ = nullptr;
+  QStackedWidget* happened_;
+  IncidentForm* form_;
+  WhatFollows* follows_;
 };
 
 }  // namespace wm::app

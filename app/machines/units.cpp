@@ -86,6 +86,9 @@ bool is_about(const db::Entry& entry, const UnitState& unit, const Session& sess
   if (const auto* change = fact<Change>(entry)) return class_of(change->target) == unit.machine_class;
   if (const auto* added = shop_fact<db::MachineAdded>(entry)) return added->machine == unit.id;
   if (const auto* lock = fact<Lockout>(entry)) return lock->machine == unit.id;
+  if (const auto* happened = shop_fact<db::Happened>(entry))
+    return happened->machine.empty() ? class_of(happened->target) == unit.machine_class
+                                     : happened->machine == unit.id;
   const RecordId* lockout = nullptr;
   if (const auto* release = fact<Release>(entry)) lockout = &release->lockout;
   if (const auto* tag = shop_fact<db::Tag>(entry)) lockout = &tag->lockout;

@@ -10,6 +10,7 @@
 #include "app/words/listed_name.h"
 #include "app/words/tr.h"
 #include "app/words/words.h"
+#include "db/command.h"
 
 namespace wm::app {
 namespace {
@@ -40,6 +41,24 @@ QString role_name(db::Role role) {
   }
   return {};
 }
+
+}  // namespace
+
+QString part_words(Part part) {
+  switch (part) {
+    case Part::operating:
+      return Words::tr("was working");
+    case Part::supervising:
+      return Words::tr("was supervising");
+    case Part::hurt:
+      return Words::tr("was hurt");
+    case Part::saw:
+      return Words::tr("saw it");
+  }
+  return {};
+}
+
+namespace {
 
 QString work_name(db::Work work) {
   switch (work) {
@@ -128,6 +147,23 @@ struct Sentence {
         return Words::tr("Incident of severity %1 on %2; %3 saw it.").arg(severity, where, who);
     }
     return {};
+  }
+  QString operator()(const db::Started& r) const {
+    return r.supervisor.empty() ? Words::tr("%1 started %2.").arg(name(r.person), machine(r.machine))
+                                : Words::tr("%1 started %2, supervised by %3.")
+                                      .arg(name(r.person), machine(r.machine), name(r.supervisor));
+  }
+  QString operator()(const db::Left& r) const { return Words::tr("Left again: %1").arg(other(r.started)); }
+  QString operator()(const db::Happened& r) const {
+    const QString where = r.machine.empty() ? target_phrase(r.target) : machine(r.machine);
+    const QString what = said_words(r.what);
+    QString told = r.severity == db::near_miss
+                       ? Words::tr("A near miss at %1: %2", "machine, what happened").arg(where, what)
+                       : Words::tr("At %1, severity %2: %3", "machine, number, what happened")
+                             .arg(where, QString::number(r.severity), what);
+    for (const Part part : r.unnamed)
+      told += Words::tr("; somebody not named %1", "was hurt").arg(part_words(part));
+    return told + QLatin1Char('.');
   }
   QString operator()(const Suspend& r) const {
     return Words::tr("%1 paused on %2%3.")
@@ -288,6 +324,9 @@ struct Kind {
   QString operator()(const Supervised&) const { return Words::tr("Supervised work"); }
   QString operator()(const Use&) const { return Words::tr("Use"); }
   QString operator()(const Incident&) const { return Words::tr("Incident"); }
+  QString operator()(const db::Happened&) const { return Words::tr("Incident"); }
+  QString operator()(const db::Started&) const { return Words::tr("Use"); }
+  QString operator()(const db::Left&) const { return Words::tr("Use"); }
   QString operator()(const Suspend&) const { return Words::tr("Pause"); }
   QString operator()(const Reinstate&) const { return Words::tr("Pause"); }
   QString operator()(const Appoint&) const { return Words::tr("Appointment"); }
@@ -352,7 +391,8 @@ struct People {
       found.push_back(r.person);
     }
     if constexpr (requires { r.assessor; }) found.push_back(r.assessor);
-    if constexpr (requires { r.supervisor; }) found.push_back(r.supervisor);
+    if constexpr (requires { r.supervisor; })
+      if (!r.supervisor.empty()) found.push_back(r.supervisor);
     if constexpr (requires { r.key_holder; }) found.push_back(r.key_holder);
     if constexpr (std::is_same_v<T, db::Close>) found.push_back(r.other);
     if constexpr (requires { r.keep; }) found.insert(found.end(), {r.keep, r.other});
@@ -360,6 +400,9 @@ struct People {
     if constexpr (requires { r.appointment; }) follow(r.appointment);
     if constexpr (requires { r.booking; }) follow(r.booking);
     if constexpr (requires { r.waiting; }) follow(r.waiting);
+    if constexpr (requires { r.started; }) follow(r.started);
+    if constexpr (requires { r.incidents; })
+      for (const RecordId& incident : r.incidents) follow(incident);
     if constexpr (std::is_same_v<T, db::Restriction> || std::is_same_v<T, db::SheetMarks> ||
                   std::is_same_v<T, db::Signature>)
       follow(r.checkout);

@@ -5,6 +5,7 @@
 #include "core/diary/limits.h"
 #include "db/check/checks.h"
 #include "db/diary/diary.h"
+#include "db/diary/floor.h"
 
 namespace wm::db {
 namespace {
@@ -14,11 +15,7 @@ bool covered(const std::vector<Interval>& times, const Interval& when) {
                      [&](const Interval& each) { return each.from <= when.from && when.to <= each.to; });
 }
 
-/// "The machine 'unit 1' (jointer-planer)", as people call it.
-std::string machine_words(const Case& c, const MachineId& id) {
-  const std::string label = c.memory.label_of_machine(id);
-  return "The machine '" + (label.empty() ? id : label) + "' (" + c.memory.class_of_machine(id) + ")";
-}
+std::string machine_words(const Case& c, const MachineId& id) { return "The machine " + unit_words(c, id); }
 
 Expected<void> check_times(const Case& c, const Booking& f) {
   if (f.from < first_instant || f.to > last_instant)
@@ -66,6 +63,23 @@ Expected<void> check_free(const Case& c, const Booking& f, const RecordId& but_f
                                   : "person",
                   who + " is booked already from " + said(c, other.from) + " to " + said(c, other.to) + ".",
                   "Choose another time, or cancel that booking.");
+  }
+  // Whoever is at a machine now, and that machine, are not free now.
+  for (const AtMachine& each : at_machines(c.memory, c.now)) {
+    if (c.now < f.from) break;
+    // What was booked, and is under way.
+    if (each.machine == f.machine && has(member, each.person)) continue;
+    const PersonId who[] = {each.person, each.supervisor};
+    const auto there = [&](const std::vector<PersonId>& them) {
+      return has(them, who[0]) || (!who[1].empty() && has(them, who[1]));
+    };
+    if (each.machine != f.machine && !there(assessor) && !there(member)) continue;
+    return refuse(each.machine == f.machine ? "machine"
+                  : there(assessor)         ? "assessor"
+                                            : "person",
+                  c.memory.name(each.person) + " is at the machine " + unit_words(c, each.machine) +
+                      " since " + said(c, each.since) + ".",
+                  "Enter that it was left, or choose a later time.");
   }
   return {};
 }

@@ -41,6 +41,17 @@ Expected<void> check_rulebook(const Case& c, const Rulebook& rulebook);
 Expected<void> check_signing(const Case& c, const SignCheckout& signing);
 /// Of a sheet of so many lines.
 Expected<void> check_measured(const std::vector<LineMeasured>& measured, std::size_t lines);
+/// "'unit 1' (jointer-planer)", as people call it.
+std::string unit_words(const Case& c, const MachineId& id);
+/// Whether they may start it as things are, and nobody is there or elsewhere already.
+Expected<void> check_started(const Case& c, const Started& started);
+Expected<void> check_left(const Case& c, const Left& left);
+/// What was worked between the two.
+Fact worked(const Started& started, Instant since, Instant left);
+/// Who has to be named, and that it can have happened there.
+Expected<void> check_incident(const Case& c, const RecordIncident& action);
+/// The record that tells it, beside those of who is named.
+Happened told_of(const RecordIncident& action, std::vector<RecordId> incidents);
 Expected<void> check_out_of_service(const Case& c, const PutOutOfService& action);
 
 }  // namespace wm::db

@@ -48,7 +48,11 @@ Expected<void> check(const Case& c, const F& f) {
     person(f.person, "person");
   }
   if constexpr (requires { f.assessor; }) person(f.assessor, "assessor");
-  if constexpr (requires { f.supervisor; }) person(f.supervisor, "supervisor");
+  if constexpr (std::is_same_v<F, Started>) {
+    if (!f.supervisor.empty()) person(f.supervisor, "supervisor");
+  } else if constexpr (requires { f.supervisor; }) {
+    person(f.supervisor, "supervisor");
+  }
   if constexpr (requires { f.key_holder; }) {
     if (!f.key_holder.empty()) person(f.key_holder, "key_holder");
   }
@@ -66,13 +70,18 @@ Expected<void> check(const Case& c, const F& f) {
   if constexpr (std::is_same_v<F, MachineAdded>) {
     if (fine) fine = check_unit(c, f);
   } else if constexpr (requires { f.machine; }) {
-    const bool may_lack = std::is_same_v<F, SheetMarks>;
+    const bool may_lack = std::is_same_v<F, SheetMarks> || std::is_same_v<F, Happened>;
     if (fine && !(may_lack && f.machine.empty())) fine = check_machine(c, f.machine);
   }
   return fine;
 }
 
 }  // namespace
+
+std::string unit_words(const Case& c, const MachineId& id) {
+  const std::string label = c.memory.label_of_machine(id);
+  return "'" + (label.empty() ? id : label) + "' (" + c.memory.class_of_machine(id) + ")";
+}
 
 std::string said(const Case& c, Instant t) { return said(c.zone, t); }
 

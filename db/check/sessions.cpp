@@ -1,6 +1,7 @@
 // Supervised sessions and check-outs: who can have been where, and who may judge whom.
 #include <algorithm>
 
+#include "core/rulebook/checkouts.h"
 #include "db/check/checks.h"
 #include "db/diary/diary.h"
 
@@ -25,28 +26,10 @@ Expected<void> check_free(const Case& c, const PersonId& person, const Supervise
   return {};
 }
 
-void add_checkouts(const std::vector<Requirement>& list, std::vector<std::string>& names);
-
-void add_checkouts(const Requirement& requirement, std::vector<std::string>& names) {
-  if (const auto* checkout = std::get_if<NeedCheckout>(&requirement.need)) {
-    names.push_back(checkout->checkout);
-    add_checkouts(checkout->given, names);
-  }
-  std::visit(
-      [&](const auto& need) {
-        if constexpr (requires { need.of; }) add_checkouts(need.of, names);
-      },
-      requirement.need);
-}
-
-void add_checkouts(const std::vector<Requirement>& list, std::vector<std::string>& names) {
-  for (const Requirement& one : list) add_checkouts(one, names);
-}
-
 bool asks_for(const Rulebook& rulebook, const TargetName& target, const std::string& checkout) {
-  std::vector<std::string> names;
-  for (const Gate* gate : gates_of(rulebook, target)) add_checkouts(gate->need, names);
-  return std::find(names.begin(), names.end(), checkout) != names.end();
+  const auto needs = checkout_needs(rulebook, target);
+  return std::any_of(needs.begin(), needs.end(),
+                     [&](const NeedCheckout* need) { return need->checkout == checkout; });
 }
 
 }  // namespace

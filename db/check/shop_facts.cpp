@@ -120,6 +120,9 @@ struct CheckShopFact {
   // Made by commands of their own, which look at them.
   Expected<void> operator()(const Blanked&) const { return {}; }
   Expected<void> operator()(const AttemptSat&) const { return {}; }
+  Expected<void> operator()(const Started& f) const { return check_started(c, f); }
+  Expected<void> operator()(const Left& f) const { return check_left(c, f); }
+  Expected<void> operator()(const Happened&) const { return {}; }
   Expected<void> operator()(const RulebookIssued&) const { return {}; }
   Expected<void> operator()(const Details&) const { return {}; }
   Expected<void> operator()(const PinChosen&) const { return {}; }

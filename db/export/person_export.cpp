@@ -34,12 +34,13 @@ class Walk {
     const std::string leaf = text(row.value(1)), refers_to = text(row.value(3));
     const bool named = std::any_of(quoted_.begin(), quoted_.end(),
                                    [&](const std::string& id) { return leaf.find(id) != std::string::npos; });
-    if (!named && place_of_.find(refers_to) == place_of_.end()) return {};
+    const bool tells = leaf.find("\"incidents\"") != std::string::npos;
+    if (!named && !tells && place_of_.find(refers_to) == place_of_.end()) return {};
     const Json content = Json::parse(leaf);
     const Json& body = content.at("body");
     const Json as = sides(content);
     const bool strikes = body.at("kind") == "strike_out";
-    const bool adds = theirs_.count(refers_to) != 0;
+    const bool adds = theirs_.count(refers_to) != 0 || tells_of_them(body);
     if (strikes)
       if (auto marked = mark_struck(row, content, refers_to); !marked) return marked;
     if (as.empty() && !adds && !(strikes && place_of_.count(refers_to) != 0)) return {};
@@ -55,6 +56,14 @@ class Walk {
 
  private:
   bool is_them(const std::string& id) const { return std::find(ids_.begin(), ids_.end(), id) != ids_.end(); }
+
+  /// What happened is told once, in a record that names those of who was there.
+  bool tells_of_them(const Json& body) const {
+    const auto incidents = body.find("incidents");
+    return incidents != body.end() && std::any_of(incidents->begin(), incidents->end(), [&](const Json& id) {
+             return id.is_string() && theirs_.count(id.get<std::string>()) != 0;
+           });
+  }
 
   Json sides(const Json& content) const {
     Json as = Json::array();

@@ -63,6 +63,15 @@ template <class A> void fields(A& a, Tag& f) {
   a.personal("reason", f.reason);
   a("key_holder", f.key_holder);
 }
+template <class A> void fields(A& a, Happened& f) {
+  a("target", f.target); a.may("machine", f.machine); a("severity", f.severity);
+  a.may("unnamed", f.unnamed); a.may("incidents", f.incidents);
+  a.personal("what", f.what);
+}
+template <class A> void fields(A& a, Started& f) {
+  a("person", f.person); a("machine", f.machine); a("target", f.target); a.may("supervisor", f.supervisor);
+}
+template <class A> void fields(A& a, Left& f) { a("started", f.started); }
 template <class A> void fields(A& a, Reached& f) { a("lockout", f.lockout); a.personal("how", f.how); }
 template <class A> void fields(A& a, MachineAdded& f) {
   a("machine", f.machine); a("class", f.machine_class); a("label", f.label);

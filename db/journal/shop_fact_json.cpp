@@ -27,6 +27,9 @@ constexpr std::array<std::string_view, 4> words_for(Mark) {
   return {"none", "shown", "shown_when_asked", "not_shown"};
 }
 
+constexpr std::array<std::string_view, 4> words_for(Part) {
+  return {"operating", "supervising", "hurt", "saw"};
+}
 constexpr std::array<std::string_view, 4> words_for(Work) { return {"bank", "lesson", "sheet", "card"}; }
 constexpr std::array<std::string_view, 2> words_for(Doing) { return {"open", "staffed"}; }
 constexpr std::array<std::string_view, 3> words_for(Help) {
@@ -190,12 +193,12 @@ void take(json::Value from, T& value) {
 }
 
 constexpr std::array<std::string_view, std::variant_size_v<ShopFact>> kinds = {
-    "role",          "join",          "booking",     "cancel",      "attendance", "presence",
-    "waiting",       "waiting_end",   "restriction", "marks",       "tag",        "reached",
-    "machine_added", "hours",         "strike_out",  "rulebook",    "details",    "pin",
-    "erased",        "signature",     "close",       "printed",     "clock",      "blanked",
-    "issued",        "attempt_begun", "attempt_sat", "confirmed",   "week_hours", "other_hours",
-    "break",         "takes_on",      "lasts",       "diary_rules", "upkeep",     "busy"};
+    "role",        "join",        "booking", "cancel",   "attendance",    "presence",      "waiting",
+    "waiting_end", "restriction", "marks",   "tag",      "reached",       "machine_added", "hours",
+    "strike_out",  "rulebook",    "details", "pin",      "erased",        "signature",     "close",
+    "printed",     "clock",       "blanked", "issued",   "attempt_begun", "attempt_sat",   "confirmed",
+    "week_hours",  "other_hours", "break",   "takes_on", "lasts",         "diary_rules",   "upkeep",
+    "busy",        "happened",    "started", "left"};
 
 /// Asked of every record that is read, so nothing is made in order to look at its word.
 std::optional<ShopFact> empty_fact(std::string_view kind) {

@@ -19,6 +19,7 @@ RecordId referred(const F& f) {
   if constexpr (requires { f.booking; }) return f.booking;
   if constexpr (requires { f.instead_of; }) return f.instead_of;
   if constexpr (requires { f.begun; }) return f.begun;
+  if constexpr (requires { f.started; }) return f.started;
   if constexpr (std::is_same_v<F, WaitingEnd>) return f.waiting;
   if constexpr (adds_to_checkout<F>) return f.checkout;
   return {};

@@ -64,6 +64,13 @@ std::vector<Pair> pairs() {
           {"a restriction", "ivo", signing(), open},
           {"a tag", "dee", PutOutOfService{"b1", "7", "3", "blade", "dee"},
            PutOutOfService{"b1", "8", "3", "blade", "dee"}},
+          {"who started a machine", "dee", own(Started{"ivo", "s1", "sander", ""}),
+           own(Started{"mia", "s1", "sander", ""})},
+          {"a part in what happened", "ivo",
+           RecordIncident{"bandsaw", "b1", 2, {{"kim", Part::hurt}}, {}, "the blade jumped off"},
+           RecordIncident{"bandsaw", "b1", 2, {{"kim", Part::saw}}, {}, "the blade jumped off"}},
+          {"what happened", "ivo", RecordIncident{"bandsaw", "b1", 4, {}, {}, "a board kicked back"},
+           RecordIncident{"bandsaw", "b1", 4, {}, {}, "a board fell down"}},
           {"a rulebook", "mia", PublishRulebook{book}, PublishRulebook{stricter}},
           {"a reason", "dee", StrikeOutRecord{"came", "it was lou"}, StrikeOutRecord{"came", "it was mia"}}};
 }

@@ -19,7 +19,7 @@ namespace {
 /// What the table's actions refer to.
 struct Records {
   RecordId desk_lock, instructor_lock, manager_lock, reached_lock, suspension, appointment, booking, waiting;
-  RecordId held, desk_entry, manager_entry, old_desk_entry, checkout, noted, begun;
+  RecordId started, held, desk_entry, manager_entry, old_desk_entry, checkout, noted, begun;
 };
 
 /// Makes a shop in which each of the table's actions could have happened.
@@ -52,6 +52,8 @@ Records prepare(TestShop& shop) {
   r.noted = shop.enter("mia", StrikeOutRecord{mistake, "it was Kim, who is ill"});
   r.old_desk_entry = shop.enter("dee", own(Presence{"lou"}));
   shop.wait(day);
+  shop.enter("dee", own(Presence{"mia"}));
+  r.started = shop.enter("dee", own(Started{"ivo", "s1", "sander", ""}));
   r.desk_entry = shop.enter("dee", own(Presence{"kim"}));
   r.manager_entry = shop.enter("mia", own(Presence{"kim"}));
   return r;
@@ -151,6 +153,25 @@ const std::vector<Line>& lines() {
        [](auto&) {
          return fact(Incident{"kim", "bandsaw", 4, Part::saw});
        }},
+      {"record a near miss of nobody named", "dim",
+       [](auto&) {
+         return RecordIncident{"bandsaw", "b1", 4, {}, {Part::operating}, "a board kicked back"};
+       }},
+      {"record what happened to several people", "im",
+       [](auto&) {
+         return RecordIncident{
+             "bandsaw", "b1", 2, {{"kim", Part::operating}, {"lou", Part::saw}}, {}, "the blade jumped off"};
+       }},
+      {"enter what happened as a fact", "",
+       [](auto&) {
+         return own(Happened{"bandsaw", "b1", 4, {}, {}, "a board kicked back"});
+       }},
+      {"start a machine", "dim",
+       [](auto&) {
+         return own(Started{"kim", "c1", "combi/joint", "mia"});
+       }},
+      {"leave a machine", "dim", [](auto& e) { return LeaveMachine{e.started}; }},
+      {"enter as a fact that a machine was left", "", [](auto& e) { return own(Left{e.started}); }},
       {"stop somebody for tonight", "dim",
        [](auto&) {
          return fact(Suspend{"kim", Everything{}, today()});

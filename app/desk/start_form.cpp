@@ -1,0 +1,141 @@
+#include "app/desk/start_form.h"
+
+#include <QLabel>
+#include <algorithm>
+
+#include "app/desk/answer.h"
+#include "app/hours/reading.h"
+#include "app/hours/weekly.h"
+#include "app/widgets/key_button.h"
+#include "app/words/words.h"
+#include "core/diary/wall.h"
+#include "db/journal/subject.h"
+
+namespace wm::app {
+
+StartForm::StartForm(Session& session, QWidget* parent)
+    : QWidget(parent), session_(session), column_(new QVBoxLayout(this)) {
+  column_->setContentsMargins(20, 16, 20, 16);
+}
+
+QString StartForm::who() const { return person_name(session_.person(person_)); }
+
+Form* StartForm::fresh(const QString& heading, const QString& save_words) {
+  if (form_) form_->deleteLater();
+  form_ = new Form(heading, save_words);
+  unit_ = supervisor_ = nullptr;
+  said_ = nullptr;
+  // The form's own words would say that the machine is left.
+  form_->findChild<KeyButton*>("leave")->say(tr("Back"));
+  column_->addWidget(form_);
+  setFocusProxy(form_);
+  connect(form_, &Form::left, this, &StartForm::closed);
+  return form_;
+}
+
+void StartForm::begin(const ShopNow& shop, const PersonId& person, const TargetName& target) {
+  shop_ = shop;
+  person_ = person;
+  target_ = target;
+  if (const AtMachine* at = shop_.machine_of(person))
+    ask_to_leave(*at);
+  else
+    ask_to_start();
+}
+
+void StartForm::ask_to_leave(const AtMachine& at) {
+  Form* form = fresh(tr("%1: left again", "machine").arg(unit_words(shop_, at.started.machine)),
+                     tr("They have left it"));
+  const QString name = person_name(session_.person(at.started.person));
+  form->say(at.started.supervisor.empty()
+                ? tr("%1 started it at %2.").arg(name, clock_time(at.since, session_.zone()))
+                : tr("%1 started it at %2, supervised by %3.")
+                      .arg(name, clock_time(at.since, session_.zone()),
+                           person_name(session_.person(at.started.supervisor))));
+  QLineEdit* time = form->line(tr("At what time it was left; empty: now"), "left_at");
+  connect(form, &Form::saved, this, [this, at, time] { leave(at, time->text().trimmed()); });
+  time->setFocus();
+}
+
+void StartForm::leave(const AtMachine& at, const QString& typed) {
+  std::optional<Instant> when;
+  if (!typed.isEmpty()) {
+    const auto minute = read_minute(typed);
+    if (!minute) return form_->show_problem(tr("“%1” is no time of day. Type it as 17:30.").arg(typed));
+    // Of the day on which it was started, so that who forgot it yesterday can say so; or after midnight.
+    const Day day = session_.zone().day(at.since);
+    when = on_wall(session_.zone(), day, *minute);
+    if (*when < at.since) when = on_wall(session_.zone(), day + 1, *minute);
+  }
+  const auto done = session_.commit(db::LeaveMachine{at.id}, when);
+  if (!done) return form_->show_problem(done.error());
+  const auto* session = db::as<Supervised>(done->entries.back().fact);
+  const QString name = person_name(session_.person(at.started.person));
+  emit closed();
+  emit tell(session ? tr("%1 has left: %2 min supervised are recorded.").arg(name).arg(session->minutes)
+                    : tr("%1 has left; the use is recorded.").arg(name));
+}
+
+void StartForm::ask_to_start() {
+  Form* form = fresh(tr("%1 starts: %2", "who, machine").arg(who(), target_label(target_)), tr("Start it"));
+  std::vector<std::pair<QString, QString>> units;
+  for (const auto& [id, unit] : shop_.units) {
+    if (unit.machine_class != class_of(target_)) continue;
+    const AtMachine* used = shop_.in_use(id);
+    units.emplace_back(
+        QString::fromStdString(id),
+        used ? tr("%1, in use by %2", "unit, who")
+                   .arg(shop_.unit_label(id), person_name(session_.person(used->started.person)))
+             : shop_.unit_label(id));
+  }
+  if (units.empty()) {
+    form->say(tr("The shop has no unit of this machine."));
+    return;
+  }
+  unit_ = form->choice(tr("Which unit"), "start_unit", units);
+  supervisor_ = form->choice(tr("Supervised by"), "start_supervisor", {});
+  said_ = form->say({});
+  said_->setObjectName("start_said");
+  for (int i = 0; i < unit_->count(); ++i)
+    if (!shop_.in_use(unit_->itemData(i).toString().toStdString())) {
+      unit_->setCurrentIndex(i);
+      break;
+    }
+  connect(unit_, &QComboBox::currentIndexChanged, this, &StartForm::list_supervisors);
+  connect(form, &Form::saved, this, &StartForm::start);
+  list_supervisors();
+  unit_->setFocus();
+}
+
+/// Those who are here, free and can; and what stands in the way, where something does.
+void StartForm::list_supervisors() {
+  const MachineId unit = unit_->currentData().toString().toStdString();
+  const StartAnswer answer = may_start_now(session_, shop_, person_, target_, unit);
+  const bool needs = session_.decider().rung(person_, target_, session_.now()) != Rung::independent;
+  supervisor_->clear();
+  if (!needs) supervisor_->addItem(tr("nobody: without a supervisor"), QString());
+  for (const PersonId& id : answer.may.can_supervise)
+    supervisor_->addItem(person_name(session_.person(id)), QString::fromStdString(id));
+  QStringList said = answer.hindrances;
+  if (const AtMachine* used = shop_.in_use(unit))
+    said.prepend(tr("%1 is at it since %2: enter first that they have left it.")
+                     .arg(person_name(session_.person(used->started.person)),
+                          clock_time(used->since, session_.zone())));
+  said_->setText(said.join(' '));
+  said_->setVisible(!said.isEmpty());
+}
+
+void StartForm::start() {
+  const auto done = session_.commit(
+      db::EnterShopFact{db::Started{person_, unit_->currentData().toString().toStdString(), target_,
+                                    supervisor_->currentData().toString().toStdString()}});
+  if (!done) {
+    // What the Desk says already names who can lift it.
+    return said_->text().isEmpty() ? form_->show_problem(done.error()) : form_->show_problem(said_->text());
+  }
+  const QString where = unit_words(shop_, unit_->currentData().toString().toStdString()), name = who();
+  emit closed();
+  emit tell(tr("%1 is at %2 from now on.").arg(name, where));
+}
+
+}  // namespace wm::app

@@ -1,0 +1,122 @@
+// Machines started and left: who may, who is at one already, and what it comes to.
+#include <algorithm>
+
+#include "db/check/checks.h"
+#include "db/diary/diary.h"
+#include "db/diary/floor.h"
+
+namespace wm::db {
+namespace {
+
+/// In seconds; whoever was at a machine for longer has left it and did not say so.
+constexpr std::int64_t longest = 24 * 3600;
+
+tl::unexpected<Problem> at_another(const Case& c, const char* where, const PersonId& who,
+                                   const AtMachine& at) {
+  return refuse(where,
+                c.memory.name(who) + " is at the machine " + unit_words(c, at.machine) + " since " +
+                    said(c, at.since) + ".",
+                "Enter first that it was left.");
+}
+
+/// A unit has one who works it, and one person is at one machine, on whichever side.
+Expected<void> check_nobody_there(const Case& c, const Started& f) {
+  const PersonId person = c.memory.joined(f.person);
+  const PersonId supervisor = f.supervisor.empty() ? PersonId() : c.memory.joined(f.supervisor);
+  for (const AtMachine& each : at_machines(c.memory, c.now)) {
+    if (each.machine == f.machine) return at_another(c, "machine", each.person, each);
+    for (const PersonId& there : {each.person, each.supervisor}) {
+      if (there.empty()) continue;
+      if (there == person) return at_another(c, "person", person, each);
+      if (there == supervisor) return at_another(c, "supervisor", supervisor, each);
+    }
+  }
+  return {};
+}
+
+/// What it will come to when it is left again must not run into what is recorded already.
+Expected<void> check_not_since(const Case& c, const Started& f) {
+  if (f.supervisor.empty()) return {};
+  Case then = c;
+  then.founding = true;  // who may supervise is asked by what may be started
+  const auto minutes = static_cast<int>(std::max<std::int64_t>(1, (c.now.seconds - c.at.seconds) / 60));
+  return check_session(then, Supervised{f.person, f.target, std::min(minutes, 1440), f.supervisor});
+}
+
+std::string because(Hindrance hindrance) {
+  switch (hindrance) {
+    case Hindrance::barred:
+      return "they may not use it yet";
+    case Hindrance::buddy:
+      return "too few others are present";
+    case Hindrance::locked_out:
+      return "the machine is out of service";
+    case Hindrance::no_supervisor:
+      return "nobody is here and free who can supervise";
+    case Hindrance::staffed:
+      return "no staff are in";
+  }
+  return "";
+}
+
+Expected<void> check_may_start(const Case& c, const Started& f) {
+  const PersonId person = c.memory.joined(f.person);
+  const auto slash = f.target.find('/');
+  const std::string mode = slash == std::string::npos ? "" : f.target.substr(slash + 1);
+  const Floor floor = floor_at(c.memory, c.zone, c.at);
+  const std::vector<PersonId> busy = busy_for(c.memory, person, c.at, c.now);
+  const MayStart may =
+      c.decider().may_start(person, f.machine, mode, c.at, floor.staffed, floor.present, busy);
+  if (!may.may) {
+    std::string why;
+    for (const Hindrance each : may.because) why += (why.empty() ? "" : ", and ") + because(each);
+    return refuse("person", c.memory.name(person) + " may not start it: " + why + ".",
+                  "The Desk says what would lift that, and who can.");
+  }
+  const bool needs = c.decider().rung(person, f.target, c.at) == Rung::supervised;
+  if (f.supervisor.empty())
+    return needs ? refuse("supervisor", c.memory.name(person) + " may use it only with a supervisor.",
+                          "Say who supervises.")
+                 : Expected<void>{};
+  if (has(may.can_supervise, c.memory.joined(f.supervisor))) return {};
+  return refuse("supervisor",
+                c.memory.name(f.supervisor) + " is not here, not free, or can't supervise on this machine.",
+                "Choose another supervisor, or enter first that they came in.");
+}
+
+}  // namespace
+
+Expected<void> check_started(const Case& c, const Started& f) {
+  if (class_of(f.target) != c.memory.class_of_machine(f.machine))
+    return refuse("machine", "The machine " + unit_words(c, f.machine) + " is not of '" + f.target + "'.",
+                  "Choose a machine of that class.");
+  if (!f.supervisor.empty() && c.same(f.person, f.supervisor))
+    return refuse("supervisor", "Nobody supervises themself.", "Choose who is with them.");
+  return check_nobody_there(c, f).and_then([&] { return check_not_since(c, f); }).and_then([&] {
+    return c.judges_ability() ? check_may_start(c, f) : Expected<void>{};
+  });
+}
+
+Expected<void> check_left(const Case& c, const Left& f) {
+  const Started* started = c.memory.live<Started>(f.started);
+  if (started == nullptr)
+    return refuse("started", "There is no start with the id '" + f.started + "'.",
+                  "Choose one from the list.");
+  if (c.memory.about<Left>(f.started) != nullptr)
+    return refuse("started", "This machine has been left already.", "Nothing is left to do.");
+  const Instant since = c.memory.find(f.started)->at;
+  if (c.at < since)
+    return refuse("at", "It was started only at " + said(c, since) + ".", "Choose a later time.");
+  if (c.at.seconds - since.seconds > longest)
+    return refuse("at", "It was started more than a day before, on " + said(c, since) + ".",
+                  "Say when it was left.");
+  return {};
+}
+
+Fact worked(const Started& f, Instant since, Instant left) {
+  if (f.supervisor.empty()) return Use{f.person, f.target};
+  const auto minutes = static_cast<int>(std::max<std::int64_t>(1, (left.seconds - since.seconds) / 60));
+  return Supervised{f.person, f.target, minutes, f.supervisor};
+}
+
+}  // namespace wm::db

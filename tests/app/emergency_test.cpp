@@ -1,0 +1,208 @@
+// Somebody hurt, or nearly: who was there with which part, recorded at once by keyboard, and what follows.
+#include <QtWidgets>
+
+#include "app/emergency/emergency_page.h"
+#include "db/journal/subject.h"
+#include "evening.h"
+
+using namespace wm;
+using namespace wm::app;
+
+class EmergencyTest : public QObject {
+  Q_OBJECT
+ private:
+  std::unique_ptr<evening::Shop> shop_;
+  std::unique_ptr<EmergencyPage> page_;
+  QStringList told_, refused_;
+
+  template <class T>
+  T* find(const char* name) const {
+    return page_->findChild<T*>(name);
+  }
+  void type(const QString& text) { QTest::keyClicks(QApplication::focusWidget(), text); }
+  void key(Qt::Key key, Qt::KeyboardModifiers modifiers = {}) {
+    QTest::keyClick(QApplication::focusWidget(), key, modifiers);
+    QCoreApplication::processEvents();
+  }
+  void press(Qt::Key number) {
+    QTest::keyClick(page_.get(), number, Qt::ControlModifier);
+    QTest::qWait(20);  // what was pressed draws the buttons anew
+  }
+  void add(const char* name) {
+    find<QLineEdit>("incident_person")->setFocus();
+    type(name);
+    key(Qt::Key_Return);
+  }
+  QStringList texts(const char* within) const {
+    QStringList all;
+    for (const QLabel* label : find<QWidget>(within)->findChildren<QLabel*>()) all << label->text();
+    return all;
+  }
+  template <class T>
+  std::vector<T> facts() const {
+    std::vector<T> found;
+    for (const db::Entry& entry : shop_->session->store().entries())
+      if (const T* one = db::as<T>(entry.fact); one && !entry.voided) found.push_back(*one);
+    return found;
+  }
+  /// The shaper at severity `grave`, told.
+  void fill(int grave) {
+    auto* machine = find<QComboBox>("incident_machine");
+    machine->setCurrentIndex(machine->findData("sh1"));
+    auto* severity = find<QComboBox>("severity");
+    severity->setCurrentIndex(severity->findData(grave));
+    find<QPlainTextEdit>("what_happened")->setFocus();
+    type("the board kicked back");
+  }
+  /// Jonas works the shaper without a supervisor, and is checked out again after severity 1 and 2.
+  void let_jonas_work() {
+    shop_->sit_down("odile", "8642");
+    Rulebook book = evening::rulebook();
+    book.version = 2;
+    book.effective_from = shop_->session->now() + 60;
+    std::get<NeedCheckout>(book.classes[1].gates[0].need.need).renew_after_severity = 2;
+    shop_->enter(db::PublishRulebook{book});
+    QVERIFY(shop_->session->commit(db::EnterFact{Checkout{"jonas", "shaper", 0, Outcome::passed, "mara"}},
+                                   evening::at("2026-11-20T18:00:00Z"), {}, true));
+    shop_->clock = shop_->clock + 120;
+  }
+
+ private slots:
+  void initTestCase() { apply_theme(*qApp, Shade::light); }
+  void init() {
+    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedStates));
+    shop_ = std::make_unique<evening::Shop>();
+    told_.clear();
+    refused_.clear();
+    let_jonas_work();
+    page_ = std::make_unique<EmergencyPage>(*shop_->session);
+    QVERIFY(evening::put_up(*page_, *shop_->session, told_, refused_));
+    shop_->sit_down("mara", "2468");
+  }
+  void cleanup() { page_.reset(); }
+
+  void several_people_and_their_parts_are_recorded_by_keyboard_in_one_entry() {
+    add("jonas");
+    key(Qt::Key_Space);  // was hurt
+    key(Qt::Key_Tab);
+    key(Qt::Key_Space);  // was working
+    add("tola");
+    for (int i = 0; i < 3; ++i) key(Qt::Key_Tab);
+    key(Qt::Key_Space);  // saw it
+    press(Qt::Key_4);
+    for (int i = 0; i < 3; ++i) key(Qt::Key_Tab);
+    key(Qt::Key_Space);
+    fill(2);
+    QVERIFY(find<QLabel>("what_it_costs")->text().contains("checked out again"));
+    find<QLineEdit>("incident_time")->setText("14:05");
+    evening::grab(*page_, "incident");
+    const std::size_t before = shop_->session->store().entries().size();
+    press(Qt::Key_3);
+    QVERIFY2(refused_.isEmpty(), qPrintable(refused_.join(' ')));
+    QCOMPARE(shop_->session->store().entries().size(), before + 4);
+    const db::Entry& last = shop_->session->store().entries().back();
+    QVERIFY(last.at == evening::at("2026-11-26T20:05:00Z"));
+    const auto* told = db::as<db::Happened>(last.fact);
+    QVERIFY(told);
+    QCOMPARE(told->what, std::string("the board kicked back"));
+    QVERIFY(told->unnamed == std::vector<Part>{Part::saw});
+    QVERIFY((facts<Incident>() == std::vector<Incident>{{"jonas", "shaper", 2, Part::hurt},
+                                                        {"jonas", "shaper", 2, Part::operating},
+                                                        {"tola", "shaper", 2, Part::saw}}));
+    const QString follows = texts("what_follows").join('\n');
+    QVERIFY2(follows.contains("Jonas Lindqvist: Shaper only with a supervisor"), qPrintable(follows));
+    QVERIFY2(!follows.contains("Tola"), qPrintable(follows));
+    evening::grab(*page_, "incident-follows");
+  }
+
+  void what_is_offered_afterwards_does_it_with_one_key_and_is_offered_no_longer() {
+    add("jonas");
+    key(Qt::Key_Tab);
+    key(Qt::Key_Space);
+    fill(1);
+    press(Qt::Key_3);
+    QVERIFY(find<QPushButton>("follow_out"));
+    press(Qt::Key_4);
+    QCOMPARE(facts<Lockout>().size(), std::size_t{1});
+    QVERIFY(!find<QPushButton>("follow_out"));
+    QVERIFY(find<QPushButton>("follow_pause")->text().contains("Jonas"));
+    press(Qt::Key_5);
+    QVERIFY2(refused_.isEmpty(), qPrintable(refused_.join(' ')));
+    const auto pauses = facts<Suspend>();
+    QCOMPARE(pauses.size(), std::size_t{1});
+    QCOMPARE(pauses.front().person, PersonId("jonas"));
+    QVERIFY(!find<QPushButton>("follow_pause"));
+    press(Qt::Key_9);
+    QVERIFY(find<QWidget>("record_incident")->isVisible());
+    QVERIFY(find<QPlainTextEdit>("what_happened")->toPlainText().isEmpty());
+  }
+
+  void a_near_miss_needs_no_name_costs_nobody_anything_and_the_desk_records_it() {
+    shop_->sit_down("ines", "1357");
+    fill(4);
+    QVERIFY(find<QLabel>("what_it_costs")->text().contains("takes nothing away"));
+    press(Qt::Key_3);
+    QVERIFY2(refused_.isEmpty(), qPrintable(refused_.join(' ')));
+    QCOMPARE(facts<db::Happened>().size(), std::size_t{1});
+    QVERIFY(facts<Incident>().empty());
+    QVERIFY(texts("what_follows").contains("Nobody's standing changed."));
+    QVERIFY(!find<QPushButton>("follow_pause"));
+  }
+
+  void what_is_typed_stays_where_somebody_else_has_to_record_it() {
+    shop_->sit_down("ines", "1357");
+    add("jonas");
+    key(Qt::Key_Space);
+    fill(2);
+    QVERIFY(find<QLabel>("what_it_costs")->text().contains("let them sit down"));
+    press(Qt::Key_3);
+    QVERIFY2(refused_.join(' ').contains("only a near miss"), qPrintable(refused_.join(' ')));
+    QVERIFY(facts<db::Happened>().empty());
+    shop_->sit_down("mara", "2468");
+    press(Qt::Key_3);
+    QCOMPARE(facts<Incident>().size(), std::size_t{1});
+    QCOMPARE(facts<db::Happened>().front().what, std::string("the board kicked back"));
+  }
+
+  void what_is_missing_is_said_and_the_cursor_goes_there() {
+    add("jonas");
+    fill(2);
+    press(Qt::Key_3);
+    QVERIFY2(refused_.back().contains("what part they had: Jonas Lindqvist"), qPrintable(refused_.back()));
+    QVERIFY(qobject_cast<QCheckBox*>(QApplication::focusWidget()));
+    key(Qt::Key_Space);
+    find<QLineEdit>("incident_person")->setFocus();
+    type("tol");
+    press(Qt::Key_3);
+    QVERIFY2(refused_.back().contains("“tol” is typed"), qPrintable(refused_.back()));
+    QCOMPARE(QApplication::focusWidget(), find<QLineEdit>("incident_person"));
+    find<QLineEdit>("incident_person")->clear();
+    find<QLineEdit>("incident_time")->setText("25:61");
+    press(Qt::Key_3);
+    QVERIFY2(refused_.back().contains("no time of day"), qPrintable(refused_.back()));
+    find<QLineEdit>("incident_time")->setText("23:00");
+    press(Qt::Key_3);
+    QVERIFY2(refused_.back().contains("still ahead"), qPrintable(refused_.back()));
+    QVERIFY(facts<db::Happened>().empty());
+    find<QLineEdit>("incident_time")->setText("16:00");
+    press(Qt::Key_3);
+    QCOMPARE(facts<db::Happened>().size(), std::size_t{1});
+  }
+
+  void whom_to_call_for_who_was_hurt_is_shown_to_whoever_sits_here() {
+    db::Person jonas = *shop_->session->store().person("jonas");
+    jonas.emergency_contact = "Elin Lindqvist, 312 555 0188";
+    shop_->enter(db::CorrectPerson{jonas});
+    add("jonas");
+    QVERIFY(!find<QLabel>("emergency_contacts")->isVisible());
+    key(Qt::Key_Space);
+    QVERIFY(find<QLabel>("emergency_contacts")->isVisible());
+    QVERIFY(find<QLabel>("emergency_contacts")->text().contains("Elin Lindqvist, 312 555 0188"));
+    shop_->session->hand_over();
+    QVERIFY(!find<QLabel>("emergency_contacts")->text().contains("Elin"));
+    QVERIFY(find<QLabel>("emergency_contacts")->text().contains("PIN"));
+  }
+};
+
+QTEST_MAIN(EmergencyTest)
+#include "emergency_test.moc"
