@@ -13,7 +13,8 @@ std::string_view text_or_empty(const Members& members, std::string_view key) {
 
 /// The records that one refers to stand under these names; two names mean a record in some kinds alone.
 std::string_view referred_to(const LeafContent& leaf) {
-  for (const char* key : {"record", "suspension", "appointment", "lockout", "booking", "begun", "started"})
+  for (const char* key :
+       {"record", "suspension", "appointment", "lockout", "booking", "instead_of", "begun", "started"})
     if (leaf.body.has(key)) return text_or_empty(leaf.body, key);
   if (leaf.kind == "waiting_end") return text_or_empty(leaf.body, "waiting");
   const bool adds = leaf.kind == "restriction" || leaf.kind == "marks" || leaf.kind == "signature";

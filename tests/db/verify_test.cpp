@@ -410,6 +410,10 @@ TEST_CASE("what a record is about is read as the program itself reads it, for ev
   };
   for_each_kind<ShopFact>([&](const ShopFact& fact) {
     if (!std::holds_alternative<RulebookIssued>(fact)) check(to_json("x", evening, evening, fact));
+    if (Booking moves; std::holds_alternative<Booking>(fact)) {  // left out where it says nothing
+      moves.instead_of = "instead_of";
+      check(to_json("x", evening, evening, moves));
+    }
   });
   for_each_kind<Fact>([&](const Fact& fact) {
     if (!std::holds_alternative<Birth>(fact))

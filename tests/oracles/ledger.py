@@ -175,7 +175,7 @@ def known_root(text):
 
 # --- what a leaf says ---
 PERSONAL = {"birth": "born", "details": "details", "pin": "pin"}
-REFERS = ["record", "suspension", "appointment", "lockout", "booking", "begun", "started"]
+REFERS = ["record", "suspension", "appointment", "lockout", "booking", "instead_of", "begun", "started"]
 
 
 class Leaf:
