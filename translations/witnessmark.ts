@@ -3101,6 +3101,11 @@
         <source>Left again: %1</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>restricted: %1</source>
+        <comment>in a cell</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::AnswerPanel</name>
@@ -4430,6 +4435,11 @@
         <comment>a day, a time</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>how a booking is, what is restricted</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::EmergencyPage</name>
@@ -4559,6 +4569,11 @@
     </message>
     <message>
         <source>You are on the waiting list for %1. The desk confirms the time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>how, what is restricted</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8346,6 +8361,26 @@
         <comment>a code of letters and figures</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Without a supervisor, restricted: %1</source>
+        <comment>how many</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only with a supervisor, restricted: %1</source>
+        <comment>how many</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>name, day, what is restricted</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; </source>
+        <comment>between restrictions</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::RostersPage</name>
@@ -8926,6 +8961,11 @@
     <message>
         <source>%1: %2, through %3</source>
         <comment>machine, standing, day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>standing, what is restricted</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -49,8 +49,7 @@ class Answering {
     return conditions_of(session_.decider().in_force(session_.at()), target_);
   }
   QStringList restrictions() const {
-    return restrictions_of(standing_, session_.store().entries(),
-                           [this](const db::Entry& entry) { return session_.counts(entry); });
+    return wm::app::restrictions(session_).on(session_.decider(), person_, target_, session_.at());
   }
 
   // Who is here now says nothing about another day.
@@ -60,7 +59,7 @@ class Answering {
     if (machine.empty()) return DeskWords::tr("The shop has no unit of this machine.");
     if (const AtMachine* at = shop_.machine_of(person_); at != nullptr) return at_machine(*at);
     const StartAnswer start = may_start(machine);
-    if (start.may.may) return may_start_sentence(start.may, standing_.standing, reader_);
+    if (start.may.may) return may_start_sentence(start.may, standing_.standing, restrictions(), reader_);
     return DeskWords::tr("Not now: %1").arg(start.hindrances.join(' '));
   }
 

@@ -26,8 +26,10 @@ StripDelegate::Columns StripDelegate::columns(const QRect& row) {
   return c;
 }
 
-QSize StripDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const {
-  return {100, list_->height_of_row()};
+QSize StripDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const {
+  const auto* model = static_cast<const StripModel*>(index.model());
+  return {100,
+          list_->height_of_row() + (model->row(index.row()).restricted.isEmpty() ? 0 : restricted_height)};
 }
 
 void StripDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -55,7 +57,8 @@ void StripDelegate::paint_heading(QPainter& painter, const QRect& row, int tier)
 
 void StripDelegate::paint_row(QPainter& painter, const QRect& box, const StripRow& row, bool chosen) const {
   const Palette& p = wm::app::palette();
-  const Columns c = columns(box);
+  const int below = row.restricted.isEmpty() ? 0 : restricted_height;
+  const Columns c = columns(box.adjusted(0, 0, 0, -below));
   if (chosen) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(QPen(list_->hasFocus() ? p.full : p.half, list_->hasFocus() ? 1.6 : 1));
@@ -75,6 +78,14 @@ void StripDelegate::paint_row(QPainter& painter, const QRect& box, const StripRo
                            : row.rung == Rung::barred ? standing_words(row.rung)
                                                       : standing_cell(row.rung);
   words(c.words, standing, row.rung == Rung::independent, row.rung == Rung::barred ? quiet : p.text);
+  if (below > 0) {
+    const QRectF under(c.label.left(), c.label.bottom() - 5, c.words.right() - c.label.left(), below + 3);
+    painter.setFont(type(TypeSize::small, true));
+    painter.setPen(p.text);
+    painter.drawText(
+        under, Qt::AlignLeft | Qt::AlignVCenter,
+        painter.fontMetrics().elidedText(row.restricted, Qt::ElideRight, static_cast<int>(under.width())));
+  }
   const Strips& strips = list_->strips();
   const Scale scale{strips.from, strips.to, c.strip.left(), c.strip.width()};
   draw_strip(painter, c.strip, scale, row.steps, strips.today);

@@ -48,7 +48,8 @@ Scale StripList::scale() const {
 
 void StripList::fit_rows() {
   const int rows = qMax(1, model_->rowCount());
-  height_ = qBound(21, viewport()->height() / rows, row_height());
+  height_ =
+      qBound(21, (viewport()->height() - model_->restricted() * restricted_height) / rows, row_height());
   scheduleDelayedItemsLayout();
 }
 

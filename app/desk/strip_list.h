@@ -9,6 +9,9 @@
 
 namespace wm::app {
 
+/// What a row is higher by where something is restricted.
+inline constexpr int restricted_height = 15;
+
 class StripModel : public QAbstractListModel {
   Q_OBJECT
  public:
@@ -17,6 +20,8 @@ class StripModel : public QAbstractListModel {
   const Strips& strips() const { return strips_; }
   const StripRow& row(int i) const { return strips_.rows[static_cast<std::size_t>(i)]; }
   int row_of(const TargetName& target) const;
+  /// How many rows have something restricted, which takes a line of its own.
+  int restricted() const;
   int rowCount(const QModelIndex& parent = {}) const override;
   QVariant data(const QModelIndex& index, int role) const override;
   Qt::ItemFlags flags(const QModelIndex& index) const override;

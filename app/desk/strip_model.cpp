@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "app/desk/strip_list.h"
 #include "app/words/words.h"
 
@@ -15,6 +17,11 @@ int StripModel::row_of(const TargetName& target) const {
   return -1;
 }
 
+int StripModel::restricted() const {
+  return static_cast<int>(
+      std::ranges::count_if(strips_.rows, [](const StripRow& row) { return !row.restricted.isEmpty(); }));
+}
+
 int StripModel::rowCount(const QModelIndex& parent) const {
   return parent.isValid() ? 0 : static_cast<int>(strips_.rows.size());
 }
@@ -27,7 +34,8 @@ QVariant StripModel::data(const QModelIndex& index, int role) const {
   if (role == Qt::AccessibleDescriptionRole) return r.spoken;
   if (role != Qt::AccessibleTextRole) return {};
   if (r.heading()) return tr("Tier %1").arg(r.tier);
-  const QString words = r.paused ? tr("paused") : standing_words(r.rung);
+  QString words = r.paused ? tr("paused") : standing_words(r.rung);
+  if (!r.restricted.isEmpty()) words = tr("%1, %2", "standing, what is restricted").arg(words, r.restricted);
   if (r.through.isEmpty()) return tr("%1: %2", "machine, standing").arg(target_label(r.target), words);
   return tr("%1: %2, through %3", "machine, standing, day").arg(target_label(r.target), words, r.through);
 }

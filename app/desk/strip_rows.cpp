@@ -26,14 +26,17 @@ std::vector<std::pair<int, TargetName>> by_tier(const Rulebook& rulebook) {
   return targets;
 }
 
-StripRow row(Session& session, const AnswerReader& reader, int tier, const TargetName& target, Instant from,
-             Instant to) {
+StripRow row(Session& session, const AnswerReader& reader, const Restrictions& left_open, int tier,
+             const TargetName& target, Instant from, Instant to) {
   Decider& decider = session.decider();
   const StandingAnswer answer = decider.standing(reader.person, target, reader.now);
   StripRow row{tier, target, answer.standing, !answer.suspensions.empty(), {}, {}, {}};
   row.steps = shown_timeline(decider.timeline(reader.person, target, before_month_of(from, reader.zone), to),
                              from, reader);
+  const QStringList restricted = left_open.on(decider, reader.person, target, reader.now);
+  row.restricted = restricted_words(restricted);
   row.spoken = timeline_sentence(row.steps, reader);
+  if (!restricted.isEmpty()) row.spoken += ' ' + restricted_sentence(restricted);
   if (answer.standing == Rung::barred) return row;
   if (!answer.until)
     row.through = DeskWords::tr("no end");
@@ -72,11 +75,12 @@ Strips strips_of(Session& session, const PersonId& person) {
   const Instant earliest = at - std::int64_t{6} * 365 * day_seconds;
   const Rulebook* rulebook = session.decider().in_force(at);
   if (!rulebook) return strips;
+  const Restrictions left_open = restrictions(session);
   int tier = -1;
   for (const auto& [of_tier, target] : by_tier(*rulebook)) {
     if (of_tier != tier) strips.rows.push_back({of_tier, {}, Rung::barred, false, {}, {}, {}});
     tier = of_tier;
-    strips.rows.push_back(row(session, reader, tier, target, earliest, strips.to));
+    strips.rows.push_back(row(session, reader, left_open, tier, target, earliest, strips.to));
     strips.independent += strips.rows.back().rung == Rung::independent;
     strips.supervised += strips.rows.back().rung == Rung::supervised;
   }
@@ -91,8 +95,14 @@ QString why_at(Session& session, const PersonId& person, const StripRow& row, In
   const auto line = [&](const QString& standing) {
     return DeskWords::tr("%1: %2", "a day, a standing").arg(long_day(t, session.zone()), standing);
   };
+  const QStringList restricted = restrictions(session).on(session.decider(), person, row.target, t);
+  const auto with_restricted = [&](QStringList lines) {
+    if (!restricted.isEmpty()) lines.insert(1, restricted_sentence(restricted));
+    return lines.join('\n');
+  };
   // Where the strip keeps something from sight, so does its tip.
-  if (answer.suspensions.empty() && answer.standing != shown) return line(standing_words(shown));
+  if (answer.suspensions.empty() && answer.standing != shown)
+    return with_restricted({line(standing_words(shown))});
   QStringList lines{
       line(answer.suspensions.empty() ? standing_words(answer.standing) : DeskWords::tr("paused"))};
   const bool instructor = session.role() >= db::Role::instructor;
@@ -100,7 +110,7 @@ QString why_at(Session& session, const PersonId& person, const StripRow& row, In
   lines << (told.gates.empty() && !answer.gates.empty()
                 ? pause_sentences(answer, instructor, reader)
                 : why_sentences(row.target, told, instructor, reader));
-  return lines.join('\n');
+  return with_restricted(lines);
 }
 
 }  // namespace wm::app

@@ -13,8 +13,9 @@ struct StripRow {
   Rung rung = Rung::barred;
   bool paused = false;
   std::vector<TimelineStep> steps;
-  QString through;  // "13 Mar 2027", "no end", or nothing
-  QString spoken;   // the strip as a sentence
+  QString through;          // "13 Mar 2027", "no end", or nothing
+  QString spoken;           // the strip as a sentence
+  QString restricted = {};  // "restricted: no dado", or nothing
 
   bool heading() const { return target.empty(); }
 };

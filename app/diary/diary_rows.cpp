@@ -8,6 +8,7 @@
 #include "app/diary/slots.h"
 #include "app/diary/trouble.h"
 #include "app/diary/why_words.h"
+#include "app/lists/answer_reader.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -37,7 +38,17 @@ QString turnout_words(db::Turnout turnout) {
   return {};
 }
 
-DiaryRow booking_row(Session& session, const std::vector<Unit>& units, const BookingLine& line) {
+/// What is restricted for the person on the target now, after other words.
+QString and_restricted(Session& session, const Restrictions& left_open, const QString& words,
+                       const PersonId& person, const TargetName& target) {
+  const QStringList open = left_open.on(session.decider(), session.joined(person), target, session.at());
+  return open.isEmpty() ? words
+                        : DiaryRows::tr("%1; %2", "how a booking is, what is restricted")
+                              .arg(words, restricted_words(open));
+}
+
+DiaryRow booking_row(Session& session, const std::vector<Unit>& units, const Restrictions& left_open,
+                     const BookingLine& line) {
   DiaryRow row;
   row.kind = DiaryRow::Kind::booking;
   row.time = time_span({line.booking.from, line.booking.to}, session.zone());
@@ -48,17 +59,20 @@ DiaryRow booking_row(Session& session, const std::vector<Unit>& units, const Boo
   row.booking = line;
   row.trouble = trouble_of(session, line);
   if (row.trouble) row.reason = trouble_words(*row.trouble);
+  row.reason = and_restricted(session, left_open, row.reason, line.booking.person, line.booking.target);
   return row;
 }
 
 DiaryRow slot_row(const Session& session, const std::vector<Unit>& units, const SlotQuestion& question,
-                  const Slot& slot) {
+                  const QString& restricted, const Slot& slot) {
   DiaryRow row;
   row.kind = DiaryRow::Kind::slot;
   row.time = time_span(slot.when, session.zone());
   row.machine = unit_label(units, slot.unit);
   row.people = DiaryRows::tr("free with %1", "an assessor").arg(name_of(session, slot.assessor));
   row.reason = fit_words(session, question, slot);
+  if (!restricted.isEmpty())
+    row.reason = DiaryRows::tr("%1; %2", "how a booking is, what is restricted").arg(row.reason, restricted);
   row.slot = slot;
   return row;
 }
@@ -139,16 +153,19 @@ QString day_heading(Day day, const Session& session) {
 std::vector<DiaryRow> diary_rows(Session& session, const DiaryQuestion& q) {
   const std::vector<Unit> shop_units = units(session);
   const Interval days{session.zone().start(q.first), session.zone().start(q.first + q.days)};
+  const Restrictions left_open = restrictions(session);
   std::vector<DiaryRow> rows, free;
   for (const BookingLine& line : bookings(session, days))
-    if (line.booking.from >= days.from) rows.push_back(booking_row(session, shop_units, line));
+    if (line.booking.from >= days.from) rows.push_back(booking_row(session, shop_units, left_open, line));
   if (!q.wish.person.empty() && !q.wish.target.empty()) {
     const SlotQuestion question = slot_question(session, q.wish, q.first, q.days, q.moved);
     const auto moved = std::ranges::find_if(
         rows, [&](const DiaryRow& row) { return row.booking && row.booking->id == q.moved; });
+    const QString restricted = restricted_words(
+        left_open.on(session.decider(), session.joined(q.wish.person), q.wish.target, session.at()));
     for (const Slot& slot : side_by_side(fitting(question)))
       if (moved == rows.end() || !is_where(slot, moved->booking->booking))
-        free.push_back(slot_row(session, shop_units, question, slot));
+        free.push_back(slot_row(session, shop_units, question, restricted, slot));
     std::ranges::move(free, std::back_inserter(rows));
   }
   std::stable_sort(rows.begin(), rows.end(),

@@ -27,6 +27,16 @@ AnswerReader answer_reader(Session& session, const PersonId& person) {
   return reader;
 }
 
+Restrictions restrictions(const Session& session) { return restrictions(session, session.known()); }
+
+Restrictions restrictions(const Session& session, std::optional<Instant> known) {
+  Restrictions all;
+  for (const db::Entry* entry : session.store().of_kind("restriction"))
+    if (known ? entry->recorded <= *known && !(entry->voided && *entry->voided <= *known) : !entry->voided)
+      all.add(*entry);
+  return all;
+}
+
 QString called(const std::optional<db::Person>& person) {
   if (person && !person->nickname.empty()) return QString::fromStdString(person->nickname);
   if (person && !person->given.empty()) return QString::fromStdString(person->given);

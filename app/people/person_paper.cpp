@@ -100,11 +100,11 @@ class Sheet {
     Decider& decider = session_.decider();
     const AnswerReader reader = answer_reader(session_, person_);
     const Instant at = session_.at();
-    const auto counts = [this](const db::Entry& entry) { return session_.counts(entry); };
+    const Restrictions left_open = restrictions(session_);
     for (const TargetName& target : decider.targets()) {
       const StandingAnswer answer = decider.standing(person_, target, at);
       QStringList said{standing_sentence(target, answer, conditions_of(decider.in_force(at), target),
-                                         restrictions_of(answer, session_.store().entries(), counts), reader),
+                                         left_open.on(decider, person_, target, at), reader),
                        since_sentence(answer, reader), next_sentence(answer, reader)};
       said << why_sentences(target, answer, true, reader);
       said.removeAll(QString());

@@ -75,9 +75,14 @@ QString EndView::result(const SatAttempt& sat) const {
 QStringList EndView::standings(const SatAttempt& sat) const {
   QStringList said;
   const AnswerReader reader = answer_reader(session_, sat.person);
+  const Restrictions left_open = restrictions(session_, std::nullopt);
   for (const TargetName& target : targets_asking(session_, sat.person, sat.bank.bank.name)) {
-    const Rung rung = session_.decider(std::nullopt).rung(sat.person, target, session_.now());
-    said << tr("%1: %2", "a machine, how").arg(target_label(target), standing_words(rung));
+    Decider& decider = session_.decider(std::nullopt);
+    const Rung rung = decider.rung(sat.person, target, session_.now());
+    const QStringList open = left_open.on(decider, reader.person, target, session_.now());
+    QString how = standing_words(rung);
+    if (!open.isEmpty()) how = tr("%1, %2", "how, what is restricted").arg(how, restricted_words(open));
+    said << tr("%1: %2", "a machine, how").arg(target_label(target), how);
   }
   const auto offer = quiz_offer(session_, sat.person, sat.bank.bank.name);
   if (offer && !offer->not_now.isEmpty() && offer->needed) said << offer->not_now;

@@ -19,19 +19,37 @@ constexpr double narrowest_column = 165 * u;  // at 9 points: two names and a da
 constexpr double usual_points = 9;
 constexpr double column_gap = 10 * u;
 
+/// A name that is written from right to left stands by itself, or it would take its neighbours along.
+QString apart(const QString& name) {
+  return name.isRightToLeft() ? QChar(0x2068) + name + QChar(0x2069) : name;
+}
+
 /// Names one after another, in lines of at most `width`; no name is parted.
 QStringList run_in(const QString& before, const QStringList& names, double points, double width) {
   const QFontMetricsF metrics(paper_font(points));
   QStringList lines{before};
   for (qsizetype i = 0; i < names.size(); ++i) {
-    // A name that is written from right to left stands by itself, or it would take its neighbours along.
-    const QString name = names[i].isRightToLeft() ? QChar(0x2068) + names[i] + QChar(0x2069) : names[i];
+    const QString name = apart(names[i]);
     const QString next = i + 1 < names.size() ? name + Tr::tr(";", "between names that have commas") : name;
     const QString longer = lines.back().isEmpty() ? next : lines.back() + ' ' + next;
     if (lines.back().isEmpty() || metrics.horizontalAdvance(longer) <= width * 0.99)
       lines.back() = longer;
     else
       lines << next;
+  }
+  return lines;
+}
+
+/// Words in lines of at most `width`.
+QStringList wrapped(const QString& words, double points, double width) {
+  const QFontMetricsF metrics(paper_font(points));
+  QStringList lines{QString()};
+  for (const QString& word : words.split(' ')) {
+    const QString longer = lines.back().isEmpty() ? word : lines.back() + ' ' + word;
+    if (lines.back().isEmpty() || metrics.horizontalAdvance(longer) <= width * 0.99)
+      lines.back() = longer;
+    else
+      lines << word;
   }
   return lines;
 }
@@ -53,14 +71,28 @@ class Filler {
     const bool new_tier = first || table_.columns[column - 1].tier != table_.columns[column].tier;
     if (new_tier || !room(head() + 2 * group() + 2 * blank_.row_height)) begin_page(column, !new_tier);
     add({.kind = DoorPiece::Kind::machine, .column = column}, head());
-    const auto free = rows(column, [](const RosterCell& cell) { return cell.rung == Rung::independent; });
-    const auto watched = rows(column, [](const RosterCell& cell) { return cell.rung == Rung::supervised; });
+    const auto on = [&](Rung rung, bool restricted) {
+      return rows(column, [=](const RosterCell& cell) {
+        return cell.rung == rung && cell.restricted.isEmpty() != restricted;
+      });
+    };
+    const auto free = on(Rung::independent, false), free_restricted = on(Rung::independent, true);
+    const auto watched = on(Rung::supervised, false), watched_restricted = on(Rung::supervised, true);
     const auto assess = rows(column, [](const RosterCell& cell) { return cell.assesses; });
     if (!assess.empty()) in_lines(column, {}, Tr::tr("Sign check-outs:"), assess);
     if (!free.empty()) in_columns(column, free);
+    if (!free_restricted.empty())
+      restricted(column,
+                 Tr::tr("Without a supervisor, restricted: %1", "how many").arg(free_restricted.size()),
+                 Rung::independent, free_restricted);
     if (!watched.empty())
       in_lines(column, Tr::tr("Only with a supervisor: %1", "how many").arg(watched.size()), {}, watched);
-    if (free.empty() && watched.empty()) in_lines(column, {}, Tr::tr("Nobody may use it."), {});
+    if (!watched_restricted.empty())
+      restricted(column,
+                 Tr::tr("Only with a supervisor, restricted: %1", "how many").arg(watched_restricted.size()),
+                 Rung::supervised, watched_restricted);
+    if (free.empty() && watched.empty() && free_restricted.empty() && watched_restricted.empty())
+      in_lines(column, {}, Tr::tr("Nobody may use it."), {});
     y_ += 6 * u;
   }
 
@@ -125,17 +157,43 @@ class Filler {
                 const std::vector<std::size_t>& people) {
     QStringList names;
     for (const std::size_t row : people) names << table_.rows[row].name;
-    const QStringList lines = run_in(before, names, blank_.points, width_);
+    std::vector<Line> lines;
+    for (const QString& words : run_in(before, names, blank_.points, width_)) lines.push_back({words, {}});
+    put_lines(column, title, Rung::supervised, lines);
+  }
+
+  /// Each by themselves, with the day and with what is restricted in full.
+  void restricted(std::size_t column, const QString& title, Rung rung,
+                  const std::vector<std::size_t>& people) {
+    std::vector<Line> lines;
+    for (const std::size_t row : people) {
+      const RosterCell& cell = table_.rows[row].cells[column];
+      const QStringList all = wrapped(Tr::tr("%1, %2: %3", "name, day, what is restricted")
+                                          .arg(apart(table_.rows[row].name), door_day(cell, table_),
+                                               cell.restricted.join(Tr::tr("; ", "between restrictions"))),
+                                      blank_.points, width_);
+      for (const QString& words : all)
+        lines.push_back({words, &words == &all.front() ? std::vector{row} : std::vector<std::size_t>()});
+    }
+    put_lines(column, title, rung, lines);
+  }
+
+  struct Line {
+    QString words;
+    std::vector<std::size_t> rows;
+  };
+  void put_lines(std::size_t column, const QString& title, Rung rung, const std::vector<Line>& lines) {
     if (!room((title.isEmpty() ? 0 : group()) +
-              static_cast<double>(std::min<qsizetype>(2, lines.size())) * blank_.row_height))
+              static_cast<double>(std::min<std::size_t>(2, lines.size())) * blank_.row_height))
       go_on(column);
-    if (!title.isEmpty()) heading(column, title, Rung::supervised);
-    for (const QString& line : lines) {
+    if (!title.isEmpty()) heading(column, title, rung);
+    for (const Line& line : lines) {
       if (!room(blank_.row_height)) {
         go_on(column);
-        if (!title.isEmpty()) heading(column, title, Rung::supervised);
+        if (!title.isEmpty()) heading(column, title, rung);
       }
-      add({.kind = DoorPiece::Kind::line, .column = column, .words = line}, blank_.row_height);
+      add({.kind = DoorPiece::Kind::line, .column = column, .rows = line.rows, .words = line.words},
+          blank_.row_height);
     }
   }
 

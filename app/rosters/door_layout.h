@@ -14,7 +14,7 @@ struct DoorPiece {
   enum class Kind { tier, machine, group, names, line };
   Kind kind;
   std::size_t column = 0;
-  std::vector<std::size_t> rows{};  // of names: those in this piece
+  std::vector<std::size_t> rows{};  // of names: those in this piece; of a line: who is restricted
   QString words{};                  // of a group and of a line
   Rung rung = Rung::barred;         // of a group: the ladder before its words
   bool continued = false;           // from the page before

@@ -71,14 +71,21 @@ void draw_cell(QPainter& painter, const QRectF& box, const RosterTable& table, c
        cell.overdue ? RosterInk::plain : RosterInk::quiet, detail);
 }
 
+void draw_restricted(QPainter& painter, const QRectF& box, const RosterCell& cell) {
+  text(painter, box, paper_font(7, true), RosterInk::plain, restricted_words(cell.restricted),
+       Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap);
+}
+
 void draw_row(QPainter& painter, const QRectF& box, const RosterTable& table, const RosterLayout& layout,
               const RosterSheet& sheet, const RosterRow& row) {
   text(painter, QRectF(box.left() + 4 * u, box.top(), layout.name_width - gap - 4 * u, box.height()),
        paper_font(9), RosterInk::plain, row.name, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap);
   double x = box.left() + layout.name_width;
   for (const std::size_t column : sheet.columns) {
-    draw_cell(painter, QRectF(x, box.top(), layout.column_width - gap, box.height()), table,
-              row.cells[column]);
+    const QRectF cell(x, box.top(), layout.column_width - gap, layout.row_height);
+    draw_cell(painter, cell, table, row.cells[column]);
+    draw_restricted(painter, QRectF(cell.bottomLeft(), QPointF(cell.right(), box.bottom())),
+                    row.cells[column]);
     x += layout.column_width;
   }
 }
@@ -148,10 +155,11 @@ void draw_sheet(QPainter& painter, const QRectF& body, const RosterTable& table,
   double y = body.top() + layout.head_height;
   draw_roster_rule(painter, body.left(), y, width, 1);
   for (std::size_t i = 0; i < sheet.rows.size(); ++i) {
-    const QRectF box(body.left(), y, width, layout.row_height);
+    const RosterRow& each = table.rows[sheet.rows[i]];
+    const QRectF box(body.left(), y, width, row_height_of(each, layout, sheet.columns));
     if (i % 2 == 0) painter.fillRect(box.adjusted(0, 0.5 * u, 0, 0), band);
-    draw_row(painter, box, table, layout, sheet, table.rows[sheet.rows[i]]);
-    y += layout.row_height;
+    draw_row(painter, box, table, layout, sheet, each);
+    y += box.height();
   }
   if (sheet.rows.empty()) {
     text(painter, QRectF(body.left(), y + 4 * u, body.width(), 20 * u), paper_font(10), RosterInk::plain,

@@ -9,6 +9,7 @@
 
 #include "app/theme/theme.h"
 #include "app/widgets/ladder.h"
+#include "app/words/standing_words.h"
 
 namespace wm::app {
 namespace {
@@ -16,6 +17,7 @@ namespace {
 constexpr int head_height = 66;
 constexpr int pad = 8;
 constexpr int ladder_room = 24;
+constexpr int restricted_height = 17;  // the line below, where something is restricted
 
 void draw_text(QPainter& painter, const QRect& box, const QFont& font, const QColor& colour,
                const QString& words) {
@@ -46,6 +48,14 @@ class CellPainter : public QStyledItemDelegate {
  private:
   static void draw_cell(QPainter& painter, const QRect& box, const RosterCell& cell, const QString& detail) {
     const Palette& colours = wm::app::palette();
+    if (!cell.restricted.isEmpty()) {
+      QRect under = box;
+      under.setTop(box.bottom() - restricted_height);
+      draw_text(painter, under, type(TypeSize::small, true), colours.text, restricted_words(cell.restricted));
+      RosterCell open = cell;
+      open.restricted.clear();
+      return draw_cell(painter, box.adjusted(0, 0, 0, -restricted_height), open, detail);
+    }
     const bool full = cell.rung == Rung::independent;
     const QRect words = box.adjusted(ladder_room, 0, 0, 0);
     if (cell.rung != Rung::barred)
@@ -177,6 +187,12 @@ void RosterGrid::show_table(RosterTable table) {
   const QModelIndex before = currentIndex();
   needed_width_ = needed_width(table);
   model_->set_table(std::move(table));
+  for (std::size_t row = 0; row < this->table().rows.size(); ++row) {
+    const bool some = std::ranges::any_of(this->table().rows[row].cells,
+                                          [](const RosterCell& cell) { return !cell.restricted.isEmpty(); });
+    setRowHeight(static_cast<int>(row),
+                 verticalHeader()->defaultSectionSize() + (some ? restricted_height : 0));
+  }
   set_widths();
   if (before.isValid()) setCurrentIndex(model_->index(before.row(), before.column()));
 }

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "app/rosters/roster_drawing.h"
+#include "app/words/standing_words.h"
 
 namespace wm::app {
 namespace {
@@ -101,18 +102,31 @@ std::vector<std::size_t> rows_for(const RosterTable& table, bool everybody,
   return rows;
 }
 
-void add_sheets(RosterLayout& layout, const std::vector<std::size_t>& columns,
-                const std::vector<std::size_t>& rows, std::size_t rows_a_page) {
-  const std::size_t pages = std::max<std::size_t>(1, (rows.size() + rows_a_page - 1) / rows_a_page);
-  for (std::size_t page = 0; page < pages; ++page) {
-    const auto first = rows.begin() + static_cast<std::ptrdiff_t>(std::min(rows.size(), page * rows_a_page));
-    const auto last =
-        rows.begin() + static_cast<std::ptrdiff_t>(std::min(rows.size(), (page + 1) * rows_a_page));
-    layout.sheets.push_back({columns, {first, last}});
+void add_sheets(RosterLayout& layout, const RosterTable& table, const std::vector<std::size_t>& columns,
+                const std::vector<std::size_t>& rows, double room) {
+  double used = room;
+  for (const std::size_t row : rows) {
+    const double height = row_height_of(table.rows[row], layout, columns);
+    if (used + height > room) {
+      layout.sheets.push_back({columns, {}});
+      used = 0;
+    }
+    layout.sheets.back().rows.push_back(row);
+    used += height;
   }
 }
 
 }  // namespace
+
+double row_height_of(const RosterRow& row, const RosterLayout& layout,
+                     const std::vector<std::size_t>& columns) {
+  double needed = 0;
+  for (const std::size_t column : columns)
+    needed =
+        std::max(needed, wrapped_height(paper_font(7, true), restricted_words(row.cells[column].restricted),
+                                        layout.column_width - gap));
+  return layout.row_height + (needed > 0 ? std::ceil(needed + 2 * u) : 0);
+}
 
 RosterLayout lay_out(const RosterTable& table, bool everybody, const QRectF& body) {
   RosterLayout layout;
@@ -127,10 +141,9 @@ RosterLayout lay_out(const RosterTable& table, bool everybody, const QRectF& bod
   layout.column_width = std::min(room / static_cast<double>(widest), needed * widest_stretch);
   layout.head_height = needed_head_height(table, layout.column_width);
   const double rows_room = body.height() - layout.head_height - roster_legend_height;
-  const auto rows_a_page = static_cast<std::size_t>(std::max(1.0, std::floor(rows_room / layout.row_height)));
   for (const auto& columns : groups) {
     const auto rows = rows_for(table, everybody, columns);
-    if (!rows.empty()) add_sheets(layout, columns, rows, rows_a_page);
+    if (!rows.empty()) add_sheets(layout, table, columns, rows, rows_room);
   }
   if (layout.sheets.empty()) layout.sheets.push_back({groups.front(), {}});
   return layout;

@@ -13,7 +13,7 @@ struct RosterSheet {
   std::vector<std::size_t> columns, rows;
 };
 
-/// Lengths in paper units.
+/// Lengths in paper units; a row is higher where something in it is restricted.
 struct RosterLayout {
   double name_width = 0, column_width = 0, head_height = 0, row_height = 0;
   std::vector<RosterSheet> sheets;
@@ -22,6 +22,9 @@ struct RosterLayout {
 /// Columns are kept together by class, and by tier where a whole tier fits. Unless `everybody`, a person
 /// stands only on pages where they have something. An empty table gives one empty sheet.
 RosterLayout lay_out(const RosterTable& table, bool everybody, const QRectF& body);
+/// How high a person's row is on a page with these columns: what is restricted stands there in full.
+double row_height_of(const RosterRow& row, const RosterLayout& layout,
+                     const std::vector<std::size_t>& columns);
 /// One page: column heads, people, the key to the words.
 void draw_sheet(QPainter& painter, const QRectF& body, const RosterTable& table, const RosterLayout& layout,
                 const RosterSheet& sheet);

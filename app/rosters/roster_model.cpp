@@ -21,7 +21,9 @@ QVariant RosterModel::data(const QModelIndex& index, int role) const {
   const RosterRow& row = table_.rows[static_cast<std::size_t>(index.row())];
   const RosterCell& cell = row.cells[static_cast<std::size_t>(index.column())];
   const QString detail = cell_detail(cell, table_.zone, table_.at);
-  const QString words = detail.isEmpty() ? cell_words(cell) : cell_words(cell) + ", " + detail;
+  QStringList said{cell_words(cell), detail, restricted_words(cell.restricted)};
+  said.removeAll(QString());
+  const QString words = said.join(", ");
   if (role == Qt::DisplayRole) return words;
   if (role != Qt::ToolTipRole && role != Qt::AccessibleTextRole) return {};
   const RosterColumn& column = table_.columns[static_cast<std::size_t>(index.column())];

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "app/lists/answer_reader.h"
 #include "app/print/printed.h"
 #include "app/words/listed_name.h"
 #include "app/words/words.h"
@@ -50,9 +51,11 @@ std::optional<Instant> next_fall(const Steps<Rung>& steps, Instant at) {
   return std::nullopt;
 }
 
-RosterCell cell_of(Decider& decider, const PersonId& person, const TargetName& target, Instant at) {
+RosterCell cell_of(Decider& decider, const Restrictions& left_open, const PersonId& person,
+                   const TargetName& target, Instant at) {
   const Steps<Rung>& steps = decider.standing_steps(person, target);
   RosterCell cell{steps.at(at), next_fall(steps, at)};
+  cell.restricted = left_open.on(decider, person, target, at);
   if (cell.rung != Rung::barred) cell.overdue = by_grace_alone(decider.standing(person, target, at));
   return cell;
 }
@@ -92,11 +95,12 @@ RosterTable roster_table(Session& session, const RosterChoice& choice) {
     table.rulebook = rulebook->version;
     table.columns = columns_of(*rulebook, choice, order);
   }
+  const Restrictions left_open = restrictions(session);
   for (const db::Person& person : session.people()) {
     if (session.store().joined(person.id, session.known()) != person.id) continue;
     RosterRow row{person.id, listed_name(person), {}};
     for (const RosterColumn& column : table.columns)
-      row.cells.push_back(cell_of(decider, person.id, column.target, table.at));
+      row.cells.push_back(cell_of(decider, left_open, person.id, column.target, table.at));
     table.rows.push_back(std::move(row));
   }
   mark_assessors(table, decider);

@@ -28,6 +28,8 @@ struct RosterCell {
   bool assesses = false;
   /// It holds by its grace alone: a re-check is overdue.
   bool overdue = false;
+  /// What check-outs left open, which stands beside the ladder.
+  QStringList restricted{};
   bool empty() const { return rung == Rung::barred && !assesses; }
   friend bool operator==(const RosterCell&, const RosterCell&) = default;
 };

@@ -160,12 +160,15 @@ Expected<QStringList> FirstLookWindow::sentences_of(const PersonId& person) {
   const Rulebook* rulebook = answers->decider->in_force(look_.now());
   if (!rulebook) return QStringList{tr("No rulebook is in force: nobody may use anything.")};
   const AnswerReader reader = reader_for(look_, *answers->entries, person);
-  const auto counts = [](const db::Entry& entry) { return !entry.voided; };
+  Restrictions restrictions;
+  for (const db::Entry& entry : *answers->entries)
+    if (!entry.voided) restrictions.add(entry);
   QStringList all;
   for (const TargetName& target : targets_of(*rulebook)) {
     const StandingAnswer standing = answers->decider->standing(person, target, look_.now());
-    const QString sentence = standing_sentence(target, standing, conditions_of(rulebook, target),
-                                               restrictions_of(standing, *answers->entries, counts), reader);
+    const QString sentence =
+        standing_sentence(target, standing, conditions_of(rulebook, target),
+                          restrictions.on(*answers->decider, person, target, look_.now()), reader);
     const QString next = standing.suspensions.empty() ? next_sentence(standing, reader) : QString();
     all << (sentence + ' ' + next).trimmed();
   }

@@ -1,18 +1,8 @@
 #include "app/words/answer_parts.h"
 
-#include <set>
+#include "db/journal/subject.h"
 
 namespace wm::app {
-namespace {
-
-void collect_checkouts(const Reason& reason, std::set<RecordId>& records) {
-  if (std::holds_alternative<NeedCheckout>(reason.need.need))
-    records.insert(reason.rests_on.begin(), reason.rests_on.end());
-  for (const Reason& part : reason.of) collect_checkouts(part, records);
-}
-
-}  // namespace
-
 std::vector<Condition> conditions_of(const Rulebook* rulebook, const TargetName& target) {
   const MachineClass* c = rulebook ? find_class(*rulebook, class_of(target)) : nullptr;
   const Tier* tier = c ? find_tier(*rulebook, c->tier) : nullptr;
@@ -21,17 +11,17 @@ std::vector<Condition> conditions_of(const Rulebook* rulebook, const TargetName&
   return all;
 }
 
-QStringList restrictions_of(const StandingAnswer& standing, const std::vector<db::Entry>& entries,
-                            const std::function<bool(const db::Entry&)>& counts) {
-  std::set<RecordId> checkouts;
-  for (const GateAnswer& gate : standing.gates) collect_checkouts(gate.reason, checkouts);
+void Restrictions::add(const db::Entry& entry) {
+  if (const auto* restriction = db::as<db::Restriction>(entry.fact))
+    of_checkout_[restriction->checkout] << QString::fromStdString(restriction->text);
+}
+
+QStringList Restrictions::on(Decider& decider, const PersonId& person, const TargetName& target,
+                             Instant at) const {
   QStringList texts;
-  for (const db::Entry& entry : entries) {
-    const auto* fact = std::get_if<db::ShopFact>(&entry.fact);
-    const auto* restriction = fact ? std::get_if<db::Restriction>(fact) : nullptr;
-    if (restriction && checkouts.contains(restriction->checkout) && counts(entry))
-      texts << QString::fromStdString(restriction->text);
-  }
+  if (of_checkout_.empty()) return texts;
+  for (const RecordId& checkout : decider.last_checkouts(person, target, at))
+    if (const auto left = of_checkout_.find(checkout); left != of_checkout_.end()) texts << left->second;
   texts.removeDuplicates();
   return texts;
 }

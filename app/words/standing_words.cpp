@@ -63,21 +63,38 @@ std::optional<Instant> shown_end(const StandingAnswer& answer, const AnswerReade
   return answer.until && rises && reader.hides(*answer.until) ? std::nullopt : answer.until;
 }
 
-QString standing_sentence(const TargetName& target, const StandingAnswer& answer,
-                          const std::vector<Condition>& conditions, const QStringList& restrictions,
-                          const AnswerReader& reader) {
+namespace {
+
+QString unrestricted_sentence(const TargetName& target, const StandingAnswer& answer,
+                              const std::vector<Condition>& conditions, const AnswerReader& reader) {
   if (!answer.suspensions.empty()) return paused_sentence(target, answer, reader);
   const QString machine = target_phrase(target);
   if (answer.standing == Rung::barred) return Words::tr("%1 may not yet use %2.").arg(reader.called, machine);
   const auto end = shown_end(answer, reader);
   const QString through = end ? Words::tr(", through %1").arg(reader.last(*end)) : QString();
-  QString sentence = Words::tr("%1 may use %2 %3%4%5.", "who, which machine, how, through when, while what")
-                         .arg(reader.called, machine, standing_words(answer.standing), through,
-                              conditions_clause(conditions));
-  if (!restrictions.isEmpty())
-    sentence +=
-        ' ' + Words::tr("Restricted: %1.").arg(restrictions.join(Words::tr("; ", "between restrictions")));
-  return sentence;
+  return Words::tr("%1 may use %2 %3%4%5.", "who, which machine, how, through when, while what")
+      .arg(reader.called, machine, standing_words(answer.standing), through, conditions_clause(conditions));
+}
+
+}  // namespace
+
+QString restricted_sentence(const QStringList& restrictions) {
+  return restrictions.isEmpty()
+             ? QString()
+             : Words::tr("Restricted: %1.").arg(restrictions.join(Words::tr("; ", "between restrictions")));
+}
+
+QString restricted_words(const QStringList& restrictions) {
+  return restrictions.isEmpty() ? QString()
+                                : Words::tr("restricted: %1", "in a cell")
+                                      .arg(restrictions.join(Words::tr("; ", "between restrictions")));
+}
+
+QString standing_sentence(const TargetName& target, const StandingAnswer& answer,
+                          const std::vector<Condition>& conditions, const QStringList& restrictions,
+                          const AnswerReader& reader) {
+  const QString sentence = unrestricted_sentence(target, answer, conditions, reader);
+  return restrictions.isEmpty() ? sentence : sentence + ' ' + restricted_sentence(restrictions);
 }
 
 QString since_sentence(const StandingAnswer& answer, const AnswerReader& reader) {

@@ -13,6 +13,9 @@ namespace wm::app {
 QString standing_words(Rung rung);
 /// Where there is no room: "unsupervised", "supervised", "no".
 QString standing_cell(Rung rung);
+/// "Restricted: no dado; with an interpreter.", or nothing; and without a stop, after other words in a cell.
+QString restricted_sentence(const QStringList& restrictions);
+QString restricted_words(const QStringList& restrictions);
 /// The rung above, or the highest.
 Rung rung_above(Rung rung);
 /// What a rule asks for: "at least with a supervisor", "without a supervisor".
@@ -22,7 +25,7 @@ QString asked_standing_words(Rung at_least);
 std::optional<Instant> shown_end(const StandingAnswer& answer, const AnswerReader& reader);
 
 /// "Kim may use the planer without a supervisor, through 28 August, while staff are in and one other person
-/// is present." Suspended reads as paused, and sends to the manager.
+/// is present." Suspended reads as paused, and sends to the manager. What is restricted is said in any case.
 QString standing_sentence(const TargetName& target, const StandingAnswer& answer,
                           const std::vector<Condition>& conditions, const QStringList& restrictions,
                           const AnswerReader& reader);

@@ -2,6 +2,7 @@
 
 #include "app/words/condition_words.h"
 #include "app/words/listing.h"
+#include "app/words/standing_words.h"
 #include "app/words/tr.h"
 
 namespace wm::app {
@@ -77,12 +78,16 @@ QStringList hindrance_sentences(const MayStart& may, const StartReader& start) {
   return sentences;
 }
 
-QString may_start_sentence(const MayStart& may, Rung standing, const AnswerReader& reader) {
+QString may_start_sentence(const MayStart& may, Rung standing, const QStringList& restrictions,
+                           const AnswerReader& reader) {
   if (!may.may) return {};
-  if (standing == Rung::independent) return Words::tr("%1 may start it now.").arg(reader.called);
   QStringList names;
   for (const PersonId& id : may.can_supervise) names << reader.name_of(id);
-  return Words::tr("Here now who can supervise: %1.").arg(and_list(names));
+  QStringList said{standing == Rung::independent
+                       ? Words::tr("%1 may start it now.").arg(reader.called)
+                       : Words::tr("Here now who can supervise: %1.").arg(and_list(names))};
+  if (!restrictions.isEmpty()) said << restricted_sentence(restrictions);
+  return said.join(' ');
 }
 
 }  // namespace wm::app

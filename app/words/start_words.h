@@ -19,7 +19,9 @@ struct StartReader {
 /// A sentence each, with what would lift it: "Nobody is here who can supervise. Mara Devlin or Tom Ryde
 /// could."
 QStringList hindrance_sentences(const MayStart& may, const StartReader& start);
-/// Where nothing stands in the way: "Kim may start it now.", or who of those here can supervise.
-QString may_start_sentence(const MayStart& may, Rung standing, const AnswerReader& reader);
+/// Where nothing stands in the way: "Kim may start it now.", or who of those here can supervise; with what is
+/// restricted.
+QString may_start_sentence(const MayStart& may, Rung standing, const QStringList& restrictions,
+                           const AnswerReader& reader);
 
 }  // namespace wm::app

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "core/decide/engine.h"
+#include "core/decide/last_checkouts.h"
 #include "core/decide/route/route.h"
 #include "core/decide/standing_answer.h"
 
@@ -119,6 +120,10 @@ MayStart Decider::may_start(std::string_view person, std::string_view machine, s
   answer.because.assign(because.begin(), because.end());
   answer.may = because.empty();
   return answer;
+}
+
+std::vector<RecordId> Decider::last_checkouts(std::string_view person, std::string_view target, Instant at) {
+  return wm::last_checkouts(engine_->standings, engine_->person(person), engine_->target(target), at);
 }
 
 std::vector<PersonId> Decider::who(std::string_view target, Instant at, Rung at_least) {

@@ -42,6 +42,11 @@ class Decider {
   MayStart may_start(std::string_view person, std::string_view machine, std::string_view mode, Instant at,
                      bool staffed, std::span<const PersonId> present, std::span<const PersonId> busy);
 
+  /// The check-outs that a standing may be open under, by how they left things: of each check-out that a
+  /// rulebook in force by `at` has asked for there the last good one by then, whatever became of it since,
+  /// and those passed after it that are not good (all, where none is). A restriction of one of them stands.
+  std::vector<RecordId> last_checkouts(std::string_view person, std::string_view target, Instant at);
+
   /// Everyone whose standing is at least `at_least`, sorted.
   std::vector<PersonId> who(std::string_view target, Instant at, Rung at_least);
   /// Everyone able to assess the target, sorted.

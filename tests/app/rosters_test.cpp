@@ -196,6 +196,7 @@ class RostersTest : public QObject {
         write_roster_pdf(table, {{}, false, RosterForm::machine_a_page}, pdf, PaperSize::letter);
     QVERIFY(pages);
     QCOMPARE(*pages, static_cast<int>(table.columns.size()));
+    int some_restricted = 0;
     for (int page = 0; page < *pages; ++page) {
       const auto column = static_cast<std::size_t>(page);
       const QString number = QString::number(page + 1);
@@ -203,20 +204,26 @@ class RostersTest : public QObject {
       // the letters they stand for. Compatibility normalisation makes letters of them again.
       const QString text = letters_of(run_pdftotext({"-f", number, "-l", number, "-layout", pdf, "-"}));
       QVERIFY2(text.contains(letters_of(table.columns[column].machine)), qPrintable(text));
-      int free = 0, watched = 0;
+      int free = 0, watched = 0, restricted = 0;
       for (const RosterRow& row : table.rows) {
         const RosterCell& cell = row.cells[column];
-        free += cell.rung == Rung::independent;
-        watched += cell.rung == Rung::supervised;
+        const bool open = cell.restricted.isEmpty();
+        free += cell.rung == Rung::independent && open;
+        watched += cell.rung == Rung::supervised && open;
+        restricted += cell.rung != Rung::barred && !open;
+        if (cell.rung != Rung::barred && !open)
+          QVERIFY2(text.contains(letters_of(cell.restricted.join("; "))), qPrintable(text));
         const QString family = letters_of(row.name.section(',', 0, 0));
         if (!cell.empty()) QVERIFY2(text.contains(family), qPrintable(family + " is not in:\n" + text));
         if (cell.empty() && family.size() > 4) QVERIFY2(!text.contains(family + ','), qPrintable(family));
         if (cell.rung == Rung::independent && cell.until)
           QVERIFY(text.contains(letters_of(door_day(cell, table))));
       }
+      some_restricted += restricted;
       if (free) QVERIFY2(text.contains(QString("throughthedayshown:%1").arg(free)), qPrintable(text));
       if (watched) QVERIFY2(text.contains(QString("Onlywithasupervisor:%1").arg(watched)), qPrintable(text));
     }
+    QVERIFY(some_restricted > 0);
   }
 
   void a_long_list_goes_on_overleaf_with_its_heads_and_loses_nobody() {
@@ -238,9 +245,16 @@ class RostersTest : public QObject {
       QVERIFY(bottom <= body.height() - door_legend_height);
     }
     for (std::size_t column = 0; column < table.columns.size(); ++column) {
+      // Whoever is restricted stands below the others; who needs a supervisor is run into lines, unless
+      // restricted.
       std::vector<std::size_t> expected;
-      for (std::size_t row = 0; row < table.rows.size(); ++row)
-        if (table.rows[row].cells[column].rung == Rung::independent) expected.push_back(row);
+      for (const auto& [rung, restricted] :
+           {std::pair{Rung::independent, false}, std::pair{Rung::independent, true},
+            std::pair{Rung::supervised, true}})
+        for (std::size_t row = 0; row < table.rows.size(); ++row)
+          if (table.rows[row].cells[column].rung == rung &&
+              table.rows[row].cells[column].restricted.isEmpty() != restricted)
+            expected.push_back(row);
       QCOMPARE(printed[column], expected);
     }
   }

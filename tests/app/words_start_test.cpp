@@ -27,12 +27,16 @@ class WordsStartTest : public QObject {
   void nothing_in_the_way() {
     MayStart may;
     may.may = true;
-    QCOMPARE(may_start_sentence(may, Rung::independent, shop_.reader()), QString("Kim may start it now."));
+    QCOMPARE(may_start_sentence(may, Rung::independent, {}, shop_.reader()),
+             QString("Kim may start it now."));
     may.can_supervise = {"mara", "tom"};
-    QCOMPARE(may_start_sentence(may, Rung::supervised, shop_.reader()),
+    QCOMPARE(may_start_sentence(may, Rung::supervised, {}, shop_.reader()),
              QString("Here now who can supervise: Mara Devlin and Tom Ryde."));
+    QCOMPARE(
+        may_start_sentence(may, Rung::supervised, {"no dado", "with a jig"}, shop_.reader()),
+        QString("Here now who can supervise: Mara Devlin and Tom Ryde. Restricted: no dado; with a jig."));
     may.may = false;
-    QCOMPARE(may_start_sentence(may, Rung::supervised, shop_.reader()), QString());
+    QCOMPARE(may_start_sentence(may, Rung::supervised, {}, shop_.reader()), QString());
   }
 
   void out_of_service_says_since_when_by_whom_and_who_can_take_the_padlock_off() {

@@ -63,6 +63,35 @@ TEST_CASE("a check-out that is taken away stands beside what took it away", "[de
   CHECK(reason(shop, start + 102).rests_on == Ids{"passed", "failed", "cut"});
 }
 
+TEST_CASE("what a check-out left open stands until another is passed that counts", "[decide]") {
+  NeedCheckout need;
+  need.checkout = "saw";
+  need.valid = Period{PeriodUnit::days, 30};
+  Shop shop = shop_asking({need});
+  const auto last = [&](Instant at) { return Decider(shop).last_checkouts("ana", "saw", at); };
+  CHECK(last(start).empty());
+  add(shop, "first", start + 60, Checkout{"ana", "saw", 0, Outcome::passed, "bo"});
+  CHECK(last(start + 59).empty());
+  CHECK(last(start + 60) == Ids{"first"});
+  CHECK(last(start + 90 * a_day) == Ids{"first"});  // lapsed
+  add(shop, "failed", start + 100, Checkout{"ana", "saw", 0, Outcome::failed, "bo"});
+  CHECK(last(start + 100) == Ids{"first"});
+  add(shop, "own", start + 200, Checkout{"ana", "saw", 0, Outcome::passed, "ana"});  // counts for nothing
+  CHECK(last(start + 200) == Ids{"first", "own"});
+  add(shop, "other", start + 250, Checkout{"ana", "lathe", 0, Outcome::passed, "bo"});
+  CHECK(last(start + 250) == Ids{"first", "own"});
+  add(shop, "second", start + 300, Checkout{"ana", "saw", 0, Outcome::passed, "bo"});
+  CHECK(last(start + 299) == Ids{"first", "own"});
+  CHECK(last(start + 300) == Ids{"second"});
+  // A rulebook that asks for another check-out ends nothing.
+  Rulebook later = shop.rulebooks[0];
+  later.version = 2;
+  later.effective_from = later.recorded = start + a_day;
+  std::get<NeedCheckout>(later.classes[0].gates[0].need.need).checkout = "saw-2";
+  shop.rulebooks.push_back(later);
+  CHECK(last(start + 2 * a_day) == Ids{"second"});
+}
+
 TEST_CASE("the revision needed is the one published, from that very second", "[decide]") {
   NeedLesson need;
   need.lesson = "guards";

@@ -108,6 +108,8 @@ Comparison compare(const Shop& shop, worlds::Tape& tape, int asks) {
       differ(plain.standing(p, x, *answer.since) != rung, "since");
       differ(plain.standing(p, x, *answer.since - 1) == rung, "before since");
     }
+    const auto last = decider.last_checkouts(p, x, t);
+    differ(std::set(last.begin(), last.end()) != plain.last_checkouts(p, x, t), "last check-outs");
     for (const GateAnswer& gate : answer.gates) {
       const std::string wrong = check_gate(plain, gate, *plain.book(t), p, answer.stands_for[0], t, tape);
       differ(!wrong.empty(), wrong);

@@ -3,6 +3,7 @@
 // with no step functions, no caches and no compiled rules. Slow on purpose; the engine must always agree with
 // it.
 #include <algorithm>
+#include <map>
 #include <set>
 #include <string>
 #include <tuple>
@@ -143,6 +144,37 @@ class Evaluator {
     return because;
   }
 
+  /// Of each check-out ever asked for on X by t: the last good one, and what was passed after it.
+  std::set<std::string> last_checkouts(const std::string& p, const std::string& x, Instant t) const {
+    std::set<std::string> found;
+    std::map<std::string, std::map<std::string, std::vector<NeedCheckout>>> asked;
+    for (const Rulebook& each : shop_.rulebooks) {
+      const Instant from = each.effective_from;
+      if (from > t || book(from) == nullptr || (known_ && each.recorded > *known_)) continue;
+      for (const auto& z : stands_for(x, from))
+        for (const Gate* gate : gates_of(z, from)) ask(gate->need, asked[z]);
+    }
+    for (const auto& [z, by_name] : asked)
+      for (const auto& [name, needs] : by_name) {
+        std::vector<const Record*> passed;
+        for (const Record& r : shop_.records) {
+          const auto* c = std::get_if<Checkout>(&r.fact);
+          if (c != nullptr && seen(r, t) && c->person == p && c->checkout == name &&
+              c->outcome == Outcome::passed)
+            passed.push_back(&r);
+        }
+        std::sort(passed.begin(), passed.end(), [](const Record* a, const Record* b) {
+          return std::tie(a->at, a->id) < std::tie(b->at, b->id);
+        });
+        std::size_t last = 0;
+        for (std::size_t i = 0; i < passed.size(); ++i)
+          for (const NeedCheckout& n : needs)
+            if (good_checkout(n, *passed[i], p, z)) last = i;
+        for (std::size_t i = last; i < passed.size(); ++i) found.insert(passed[i]->id);
+      }
+    return found;
+  }
+
   bool holds(const Requirement& need, const std::string& p, const std::string& x, Instant t,
              bool strict) const {
     return std::visit([&](const auto& n) { return need_holds(n, p, x, t, strict); }, need.need);
@@ -231,9 +263,27 @@ class Evaluator {
            (appointed(p, z, u, false) && at_least_here(p, z, Rung::independent, u));
   }
 
-  bool at_least_here(const std::string& p, const std::string& z, Rung r, Instant t) const {
-    if (suspended(p, z, t)) return false;
-    const Rulebook& b = *book(t);
+  static void ask(const Requirement& need, std::map<std::string, std::vector<NeedCheckout>>& asked) {
+    const auto all = [&](const std::vector<Requirement>& parts) {
+      for (const Requirement& part : parts) ask(part, asked);
+    };
+    if (const auto* n = std::get_if<NeedCheckout>(&need.need))
+      asked[n->checkout].push_back(*n), all(n->given);
+    if (const auto* n = std::get_if<NeedAllOf>(&need.need)) all(n->of);
+    if (const auto* n = std::get_if<NeedAnyOf>(&need.need)) all(n->of);
+    if (const auto* n = std::get_if<NeedSomeOf>(&need.need)) all(n->of);
+  }
+
+  /// Of one that was passed.
+  bool good_checkout(const NeedCheckout& n, const Record& r, const std::string& p,
+                     const std::string& x) const {
+    const auto& c = std::get<Checkout>(r.fact);
+    return c.assessor != p && able_to_assess(c.assessor, x, r.at - 1) &&
+           std::all_of(n.given.begin(), n.given.end(),
+                       [&](const Requirement& g) { return holds(g, p, x, r.at, false); });
+  }
+
+  std::vector<const Gate*> gates_of(const std::string& z, Instant t) const {
     const auto [cls, tier] = rules_of(z, t);
     std::vector<const Gate*> gates;
     for (const Gate& g : tier->gates) gates.push_back(&g);
@@ -242,6 +292,13 @@ class Evaluator {
       if (cls->name + "/" + mode != z) continue;
       for (const Gate& g : list) gates.push_back(&g);
     }
+    return gates;
+  }
+
+  bool at_least_here(const std::string& p, const std::string& z, Rung r, Instant t) const {
+    if (suspended(p, z, t)) return false;
+    const Rulebook& b = *book(t);
+    const std::vector<const Gate*> gates = gates_of(z, t);
     return std::all_of(gates.begin(), gates.end(),
                        [&](const Gate* g) { return g->guards > r || gate_holds(*g, b, p, z, t, false); });
   }
@@ -351,11 +408,7 @@ class Evaluator {
       if (c == nullptr || !seen(r, t) || c->person != p || c->checkout != n.checkout) continue;
       if (c->outcome != Outcome::passed || c->revision < revision) continue;
       if (!good_for(r.at, n.valid, n.grace, strict, t) || taken_away(n, p, x, r.at, t)) continue;
-      if (c->assessor == p || !able_to_assess(c->assessor, x, r.at - 1)) continue;
-      if (std::all_of(n.given.begin(), n.given.end(),
-                      [&](const Requirement& g) { return holds(g, p, x, r.at, false); })) {
-        return true;
-      }
+      if (good_checkout(n, r, p, x)) return true;
     }
     return false;
   }
