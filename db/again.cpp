@@ -83,6 +83,7 @@ struct Comparison {
     return sat != nullptr && sat->begun == a.begun && (sat->attempt == a.attempt || sat->attempt.empty());
   }
   bool operator()(const ConfirmClock&) const { return true; }
+  bool operator()(const ScoreApart& a) const { return are({AnyFact(ShopFact(a.scored))}); }
   bool operator()(const StrikeOutRecord& a) const {
     return are({AnyFact(ShopFact(StrikeOut{a.record, a.reason}))});
   }

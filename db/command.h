@@ -54,6 +54,12 @@ struct SignCheckout {
   std::vector<LineMeasured> measured = {};
   friend bool operator==(const SignCheckout&, const SignCheckout&) = default;
 };
+/// A second assessor's marks of a performance, with their own PIN.
+struct ScoreApart {
+  ScoredApart scored;
+  std::string pin;
+  friend bool operator==(const ScoreApart&, const ScoreApart&) = default;
+};
 /// Out of service, with its tag.
 struct PutOutOfService {
   MachineId machine;
@@ -115,7 +121,7 @@ struct ConfirmClock {
 
 using Action = std::variant<EnterPerson, CorrectPerson, BlankPerson, ChoosePin, EnterFact, EnterShopFact,
                             SignCheckout, PutOutOfService, RecordIncident, LeaveMachine, PublishRulebook,
-                            StrikeOutRecord, BlankRecord, HandIn, ConfirmClock>;
+                            StrikeOutRecord, BlankRecord, HandIn, ConfirmClock, ScoreApart>;
 
 /// An instructor or a manager who vouches for what somebody else enters: their own PIN.
 struct Second {

@@ -116,6 +116,17 @@ struct SheetMarks {
   std::vector<LineMeasured> measured = {};
   WM_EQUAL(SheetMarks);
 };
+/// What a second assessor saw of a performance that was checked out, marked apart from the first, on the same
+/// sheet and its revision: line by line at the first showing. A record about the check-out that counts for
+/// nothing in any standing; it tells how far assessors agree.
+struct ScoredApart {
+  RecordId checkout;
+  PersonId assessor;
+  std::string sheet;
+  int sheet_revision = 0;
+  std::vector<Mark> marks;
+  WM_EQUAL(ScoredApart);
+};
 /// Details of a lockout: what the tag says, the padlock, who holds the key, why.
 struct Tag {
   RecordId lockout;
@@ -348,7 +359,7 @@ using ShopFact =
                  SheetMarks, Tag, Reached, MachineAdded, Hours, StrikeOut, RulebookIssued, Details, PinChosen,
                  Erased, Signature, Close, Printed, ClockConfirmed, Blanked, Issued, AttemptBegun, AttemptSat,
                  Confirmed, WeekHours, OtherHours, Break, TakesOn, Lasts, DiaryRules, Upkeep, Busy, Happened,
-                 Started, Left>;
+                 Started, Left, ScoredApart>;
 
 /// Whether a fact is never struck out: a strike-out itself, what was issued or printed, and what commands of
 /// their own make and undo.

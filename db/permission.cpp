@@ -34,6 +34,12 @@ Expected<void> own_signature(const Action& action, const Occasion& o) {
                 "Let the assessor sit down here and sign with their own PIN.");
 }
 
+Expected<void> own_marks(const Action& action, const Occasion& o) {
+  if (same(o, std::get<ScoreApart>(action).scored.assessor, o.by)) return {};
+  return refuse("assessor", "A performance is marked apart by the one who watched it.",
+                "Let the second assessor sit down here and sign with their own PIN.");
+}
+
 Expected<void> tonight(const Action& action, const Occasion& o) {
   const auto& suspend = fact_of<Suspend>(action);
   const bool everything = std::holds_alternative<Everything>(suspend.scope);
@@ -114,6 +120,8 @@ Expected<void> by_hand(const Action& action) {
   const bool stays = std::holds_alternative<Printed>(own->fact) || std::holds_alternative<Issued>(own->fact);
   const bool made = (is_for_good(own->fact) && !stays) || std::holds_alternative<RulebookIssued>(own->fact) ||
                     std::holds_alternative<Happened>(own->fact) || std::holds_alternative<Left>(own->fact);
+  if (std::holds_alternative<ScoredApart>(own->fact))
+    return refuse("action", "This is not entered by hand.", "Let the second assessor sign it here.");
   if (made)
     return refuse("action", "This is not entered by hand.",
                   "Strike the record out, publish the rulebook, or correct the person.");
@@ -145,6 +153,7 @@ constexpr std::array table = {
     PermissionRow{"quiz",           yes,          no,        no,            from_paper},
     PermissionRow{"checkout",       no,           no,        no,            from_paper},
     PermissionRow{"sign_checkout",  no,           no,        own_signature, own_signature},
+    PermissionRow{"score_apart",    no,           no,        own_marks,     own_marks},
     PermissionRow{"supervised",     no,           no,        yes,           yes},
     PermissionRow{"use",            no,           no,        yes,           yes},
     PermissionRow{"incident",       no,           no,        yes,           yes},
@@ -241,6 +250,7 @@ std::string action_word(const Action& action) {
     std::string operator()(const BlankRecord&) const { return "blank_record"; }
     std::string operator()(const HandIn&) const { return "hand_in"; }
     std::string operator()(const ConfirmClock&) const { return "clock"; }
+    std::string operator()(const ScoreApart&) const { return "score_apart"; }
   };
   return std::visit(Words{}, action);
 }

@@ -99,6 +99,12 @@ struct Planner {
   Expected<Plan> operator()(const ConfirmClock&) const {
     return Plan{.facts = {own(ClockConfirmed{c.shown, c.jumped})}};
   }
+  Expected<Plan> operator()(const ScoreApart& a) const {
+    if (auto fine = check_scoring(c, a.scored); !fine) return tl::make_unexpected(fine.error());
+    auto signer = pins.signer(a.scored.assessor, a.pin);
+    if (!signer) return tl::make_unexpected(signer.error());
+    return Plan{.facts = {own(a.scored)}, .signer = std::move(*signer)};
+  }
   Expected<Plan> operator()(const StrikeOutRecord& a) const {
     return one(own(StrikeOut{a.record, a.reason}));
   }

@@ -14,6 +14,7 @@ namespace {
 std::vector<PersonId> named_in(const AnyFact& fact) {
   std::vector<PersonId> named{subject_of(fact).person};
   if (const auto* done = as<Checkout>(fact)) named.push_back(done->assessor);
+  if (const auto* scored = as<ScoredApart>(fact)) named.push_back(scored->assessor);
   if (const auto* worked = as<Supervised>(fact)) named.push_back(worked->supervisor);
   if (const auto* started = as<Started>(fact); started && !started->supervisor.empty())
     named.push_back(started->supervisor);

@@ -215,10 +215,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Restricted: %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>What was marked and not signed at this station could not be read</source>
         <translation type="unfinished"></translation>
     </message>
@@ -240,6 +236,32 @@
     </message>
     <message>
         <source>Lines %1 are still to be measured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (line %2)</source>
+        <comment>a line&apos;s words, its number</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was stopped, and goes on another time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not this time, and there is a next one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shown well: %1 of %2 lines.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worth practising, with somebody beside: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; </source>
+        <comment>between lines of a sheet</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3106,6 +3128,101 @@
         <comment>in a cell</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 marked the run sheet apart%2. %3</source>
+        <comment>who, revision, the check-out</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::AgreedWords</name>
+    <message>
+        <source>All gave one and the same mark each time. Chance would do that too, so it tells nothing of how they judge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was marked by more than one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No number can be worked out of these marks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They agree no better than chance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They agree slightly beyond chance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They agree fairly beyond chance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They agree moderately beyond chance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They agree substantially beyond chance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They agree almost perfectly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They may agree no better than chance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (kappa %2, and no interval can be worked out).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (kappa %2; %3 to %4).</source>
+        <comment>in words, a number, an interval</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marked alike: %1 of %2.</source>
+        <comment>how many, of how many</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is too few to tell agreement from chance: a number is given from %1 on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, sheet revision %2. Performances: %3. Assessors of each: %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a line&apos;s number, its words</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No performance has been marked by two assessors here, so there is nothing to compare: how far assessors agree beyond chance can be told once a second one marks a check-out apart.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kappa: 1 is perfect agreement, 0 what chance would make by itself. Of two assessors it is Cohen&apos;s, in which a mark next to the other&apos;s counts as half; of more it is Fleiss&apos;. Behind it stands its 95 % interval.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines of one performance hang together, so the interval of a whole sheet is narrower than it should be. Where nearly everything is marked shown, kappa is low though they hardly differ: look at how many were marked alike too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It tells of the sheet and of how assessors read it, not of one of them: talk a line through that they mark apart from each other, before anybody is blamed.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::AnswerPanel</name>
@@ -3839,10 +3956,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>none; several with a semicolon between</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>choose</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4003,6 +4116,60 @@
     </message>
     <message>
         <source>It was signed on revision %1 of the sheet, which is not the one shown here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none; or: no dado; with the adapted jig; with an interpreter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stays open and what aid was used, a semicolon between. Never a medical reason: nobody asks for one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Second assessor: mark it apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Book the next one-on-one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The marks are covered: whoever watched it too can mark it apart, without having seen them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marked apart: %1</source>
+        <comment>a machine</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 That stands through the next check-out that is passed.</source>
+        <comment>what is restricted, as a sentence</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark the first showing of each line, as you saw it. This counts for nothing in what anybody may use; Figures tells from it how far assessors agree.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody sits at this station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The second assessor sits down here first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The second assessor types their own PIN, then Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marked apart by %1; what %2 may use stays as it was.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4798,10 +4965,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>No performance has been scored by two assessors here, so there is nothing to compare: how far assessors agree beyond chance can be told once two of them score the same one.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Nobody has sat this quiz yet.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4845,6 +5008,19 @@
         <source>With the rest of the paper: from ℡ to 1; above 0 the strong have it right more often than the weak, as they should. Each revision of a question stands by itself.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>sheets: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All lines together. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>a line, how far they agree</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::FiguresPaper</name>
@@ -4880,6 +5056,15 @@
     </message>
     <message>
         <source>See whether it is on, or save a PDF and print that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Assessors who differ</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>a line, how far they agree</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

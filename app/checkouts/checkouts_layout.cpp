@@ -153,7 +153,7 @@ QWidget* CheckoutsPage::make_foot() {
   suggested_->setFont(type(TypeSize::body, true));
   restrictions_ = new QLineEdit;
   restrictions_->setObjectName("restrictions");
-  restrictions_->setPlaceholderText(tr("none; several with a semicolon between"));
+  restrictions_->setPlaceholderText(tr("none; or: no dado; with the adapted jig; with an interpreter"));
   note_ = new QLineEdit;
   note_->setObjectName("note");
   outcome_ = new QComboBox;
@@ -170,11 +170,22 @@ QWidget* CheckoutsPage::make_foot() {
   sign_ = new KeyButton(tr("Sign"), Qt::CTRL | Qt::Key_Return, true);
   sign_->setObjectName("sign");
   grid->addWidget(suggested_, 0, 0, 1, 4);
-  grid->addWidget(caption(tr("&Restrictions"), restrictions_), 1, 0);
+  QLabel* restricted = caption(tr("&Restrictions"), restrictions_);
+  grid->addWidget(restricted, 1, 0);
   grid->addWidget(restrictions_, 1, 1);
-  grid->addWidget(caption(tr("Resu&lt"), outcome_), 1, 2);
+  QLabel* never =
+      label("quiet",
+            tr("What stays open and what aid was used, a semicolon between. Never a medical reason: "
+               "nobody asks for one."),
+            true);
+  never->setObjectName("never_medical");
+  restrictions_->setAccessibleDescription(never->text());
+  grid->addWidget(never, 3, 1);
+  QLabel* result = caption(tr("Resu&lt"), outcome_);
+  grid->addWidget(result, 1, 2);
   grid->addWidget(outcome_, 1, 3);
-  grid->addWidget(caption(tr("&Notes"), note_), 2, 0);
+  QLabel* notes = caption(tr("&Notes"), note_);
+  grid->addWidget(notes, 2, 0);
   grid->addWidget(note_, 2, 1);
   grid->addWidget(caption(tr("&Assessor"), assessor_), 2, 2);
   grid->addWidget(assessor_, 2, 3);
@@ -184,6 +195,7 @@ QWidget* CheckoutsPage::make_foot() {
   signature->addWidget(pin_, 1);
   signature->addWidget(sign_);
   grid->addLayout(signature, 3, 3);
+  of_the_first_ = {restricted, restrictions_, never, result, outcome_, notes, note_};
   grid->setColumnStretch(1, 3);
   grid->setColumnStretch(3, 3);
 
@@ -200,15 +212,30 @@ QWidget* CheckoutsPage::make_foot() {
 
 QWidget* CheckoutsPage::make_after() {
   auto* box = new QWidget;
-  auto* across = new QHBoxLayout(box);
-  across->setContentsMargins(0, 6, 0, 2);
+  auto* down = new QVBoxLayout(box);
+  down->setContentsMargins(0, 6, 0, 2);
   after_ = label("large", {}, true);
   after_->setObjectName("after");
+  practise_ = label("sentence", {}, true);
+  practise_->setObjectName("practise");
+  mark_apart_ = new KeyButton(tr("Second assessor: mark it apart"), QKeySequence("Ctrl+M"));
+  mark_apart_->setObjectName("mark_apart");
+  connect(mark_apart_, &QPushButton::clicked, this, &CheckoutsPage::begin_apart);
+  show_marks_ = new KeyButton(tr("Show the marks"), QKeySequence("Ctrl+Shift+M"));
+  show_marks_->setObjectName("show_marks");
+  connect(show_marks_, &QPushButton::clicked, this, &CheckoutsPage::show_marks);
+  next_ = new KeyButton(tr("Book the next one-on-one"), QKeySequence("Ctrl+O"));
+  next_->setObjectName("next");
+  connect(next_, &QPushButton::clicked, this, &CheckoutsPage::book_next);
   desk_ = new KeyButton(tr("Back to the Desk"), Qt::CTRL | Qt::Key_D, true);
   desk_->setObjectName("desk");
-  across->addWidget(after_, 1);
-  across->addWidget(desk_, 0, Qt::AlignBottom);
   connect(desk_, &QPushButton::clicked, this, &CheckoutsPage::to_desk);
+  down->addWidget(after_);
+  down->addWidget(practise_);
+  auto* across = new QHBoxLayout;
+  across->addStretch(1);
+  for (KeyButton* button : {mark_apart_, show_marks_, next_, desk_}) across->addWidget(button);
+  down->addLayout(across);
   box->hide();
   return box;
 }

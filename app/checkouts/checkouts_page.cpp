@@ -4,11 +4,14 @@
 
 #include "app/checkouts/result_words.h"
 #include "app/checkouts/sheet_view.h"
+#include "app/lists/answer_reader.h"
 #include "app/passes/plan_view.h"
 #include "app/widgets/key_button.h"
 #include "app/words/length_words.h"
+#include "app/words/standing_words.h"
 #include "app/words/words.h"
 #include "core/sheet/choose.h"
+#include "db/journal/subject.h"
 
 namespace wm::app {
 namespace {
@@ -27,6 +30,16 @@ OnSheet as_signed(const db::SheetMarks& signed_sheet, const Sheet& sheet) {
     if (static_cast<std::size_t>(one.line) <= out.typed.size())
       out.typed[static_cast<std::size_t>(one.line) - 1] = {length_words(one.read), length_words(one.marks)};
   return out;
+}
+
+/// The sheet of a check-out, where it was signed on one.
+const db::SheetMarks* marks_about(const Session& session, const RecordId& checkout) {
+  const db::SheetMarks* found = nullptr;
+  for (const db::Entry* entry : session.store().of_kind("marks"))
+    if (const auto* marks = db::as<db::SheetMarks>(entry->fact);
+        !entry->voided && marks->checkout == checkout)
+      found = marks;
+  return found;
 }
 
 /// What the practice piece is to become, where the sheet measures its thickness.
@@ -67,7 +80,9 @@ void CheckoutsPage::open(const Place& place) {
     refresh();
     choose(key);
   }
-  sheet_->setFocus();
+  QWidget* first = sheet_;
+  if (!mark_apart_->isHidden()) first = mark_apart_;
+  first->setFocus();
 }
 
 void CheckoutsPage::refresh() {
@@ -112,6 +127,7 @@ void CheckoutsPage::fill_list() {
 
 void CheckoutsPage::choose(const std::string& key) {
   current_ = key;
+  apart_.clear();
   views_->setCurrentIndex(0);
   pin_->clear();
   fill_list();
@@ -127,10 +143,16 @@ const OneOnOne* CheckoutsPage::current() const {
 void CheckoutsPage::show_current() {
   const OneOnOne* one = current();
   const Sheet* sheet = one ? sheet_of(one->target) : nullptr;
-  const bool done = one && (one->signed_as || signed_.contains(one->key()));
+  const bool apart = one && is_apart(*one);
+  const bool done = one && !apart && (one->signed_as || signed_.contains(one->key()));
+  const bool covered = done && may_mark_apart(*one);
   foot_->setVisible(sheet && !done);
+  show_foot(apart);
   after_box_->setVisible(done);
-  sheet_->setVisible(sheet);
+  mark_apart_->setVisible(covered && sheet);
+  show_marks_->setVisible(covered && sheet);
+  next_->setVisible(done && not_passed(*one));
+  sheet_->setVisible(sheet && !covered);
   how_->setVisible(sheet && !done);
   sheet_->set_read_only(done);
   if (!one) {
@@ -142,31 +164,44 @@ void CheckoutsPage::show_current() {
   }
   show_heading(*one, sheet);
   // What is being marked stays as it is while others commit.
-  if (shown_key_ != one->key() || shown_sheet_ != sheet) {
-    const Draft* kept = sheet ? draft_for(*one, *sheet) : nullptr;
+  if (shown_key_ != draft_key() || shown_sheet_ != sheet) {
+    const Draft* kept = sheet ? draft_for(*sheet) : nullptr;
     const Draft draft = kept ? *kept : Draft();
-    sheet_->show_sheet(sheet, one->signed_sheet ? as_signed(*one->signed_sheet, *sheet) : draft.on_sheet);
+    const bool as_it_was = one->signed_sheet && sheet && !apart;
+    sheet_->show_sheet(sheet, as_it_was ? as_signed(*one->signed_sheet, *sheet) : draft.on_sheet);
     restrictions_->setText(draft.restrictions);
     note_->setText(draft.note);
-    shown_key_ = one->key();
+    shown_key_ = draft_key();
     shown_sheet_ = sheet;
   }
   fill_assessors(*one);
   if (done) show_signed(*one);
+  if (covered && sheet)
+    after_->setText(
+        after_->text() + '\n' +
+        tr("The marks are covered: whoever watched it too can mark it apart, without having seen them."));
   show_result();
 }
 
 void CheckoutsPage::show_heading(const OneOnOne& one, const Sheet* sheet) {
   const QString title =
       sheet && !sheet->title.empty() ? QString::fromStdString(sheet->title) : target_label(one.target);
-  heading_->setText(tr("Check-out: %1", "a machine").arg(title));
+  heading_->setText(is_apart(one) ? tr("Marked apart: %1", "a machine").arg(title)
+                                  : tr("Check-out: %1", "a machine").arg(title));
   revision_->setText(sheet ? tr("sheet revision %1").arg(sheet->revision) : QString());
   QStringList said{name_of(session(), one.person), unit_label(units(session()), one.machine)};
   if (one.when)
     said << long_day(one.when->from, session().zone()) << clock_time(one.when->from, session().zone());
   if (!one.assessor.empty()) said << tr("with %1", "an assessor").arg(name_of(session(), one.assessor));
   QString words = said.join(", ");
-  const Draft* draft = drafts_.find(one.key());
+  const PersonId member = session().joined(one.person);
+  const QStringList left_open = restrictions(session(), std::nullopt)
+                                    .on(session().decider(std::nullopt), member, one.target, session().now());
+  if (!left_open.isEmpty())
+    words += '\n' + tr("%1 That stands through the next check-out that is passed.",
+                       "what is restricted, as a sentence")
+                        .arg(restricted_sentence(left_open));
+  const Draft* draft = drafts_.find(draft_key());
   const bool mine = draft && session().seated() && session().seated()->id == draft->marked_by;
   if (draft && !mine && !draft->marked_by.empty())
     words += '\n' + tr("Marked so far while %1 sat here.").arg(name_of(session(), draft->marked_by));
@@ -181,6 +216,12 @@ void CheckoutsPage::show_heading(const OneOnOne& one, const Sheet* sheet) {
 }
 
 void CheckoutsPage::fill_assessors(const OneOnOne& one) {
+  if (is_apart(one)) {
+    assessor_->clear();
+    if (const auto seated = session().seated())
+      assessor_->addItem(name_of(session(), seated->id), QString::fromStdString(seated->id));
+    return;
+  }
   std::vector<PersonId> able = session().decider(std::nullopt).assessors(one.target, session().now());
   std::erase(able, one.person);
   const auto is_able = [&](const PersonId& id) {
@@ -201,6 +242,13 @@ void CheckoutsPage::fill_assessors(const OneOnOne& one) {
 
 void CheckoutsPage::show_result() {
   const SheetResult now = sheet_->result();
+  if (!apart_.empty() && apart_ == current_) {
+    suggested_->setText(
+        tr("Mark the first showing of each line, as you saw it. This counts for nothing in what anybody may "
+           "use; "
+           "Figures tells from it how far assessors agree."));
+    return;
+  }
   suggested_->setText(result_words(now));
   const Draft* draft = drafts_.find(current_);
   const auto by_hand = draft ? draft->outcome : std::nullopt;
@@ -218,8 +266,9 @@ std::optional<Outcome> CheckoutsPage::outcome() const {
 void CheckoutsPage::keep_draft() {
   const OneOnOne* one = current();
   if (!one || !shown_sheet_) return;
-  Draft& draft = drafts_.at(current_);
+  Draft& draft = drafts_.at(draft_key());
   draft.one = *one;
+  draft.apart = is_apart(*one);
   draft.sheet = shown_sheet_->name;
   draft.sheet_revision = shown_sheet_->revision;
   draft.marked_by = session().seated() ? session().seated()->id : PersonId();
@@ -242,16 +291,16 @@ void CheckoutsPage::take_up_drafts() {
   taken_up_ = true;
   report(drafts_.read(session().now()));
   for (const auto& [key, draft] : drafts_.all())
-    if (!draft.one.booking) without_.push_back(draft.one);
+    if (!draft.one.booking && !draft.apart) without_.push_back(draft.one);
 }
 
-const Draft* CheckoutsPage::draft_for(const OneOnOne& one, const Sheet& sheet) {
-  const Draft* draft = drafts_.find(one.key());
+const Draft* CheckoutsPage::draft_for(const Sheet& sheet) {
+  const Draft* draft = drafts_.find(draft_key());
   if (!draft || draft->on_sheet.marks.empty()) return draft;
   if (draft->sheet == sheet.name && draft->sheet_revision == sheet.revision &&
       draft->on_sheet.marks.size() == lines_of(sheet).size())
     return draft;
-  drafts_.drop(one.key());
+  drafts_.drop(draft_key());
   report(problem(tr("the run sheet"), tr("The run sheet has become another one since it was marked"),
                  tr("Mark it again")));
   return nullptr;
@@ -282,12 +331,12 @@ void CheckoutsPage::sign() {
   const OneOnOne* shown = current();
   if (!shown || !shown_sheet_ || !foot_->isVisibleTo(this)) return;
   const OneOnOne one = *shown;  // the list is filled anew by the commit
+  if (is_apart(one)) return sign_apart(one);
   if (const auto stop = not_yet(one)) {
     emit tell_problem(*stop);
     if (outcome() && pin_->text().isEmpty()) pin_->setFocus();
     return;
   }
-  const QStringList restrictions = restrictions_in(restrictions_->text());
   db::SignCheckout action;
   action.checkout = {one.person, shown_sheet_->checkout, shown_sheet_->revision, *outcome(),
                      assessor_->currentData().toString().toStdString()};
@@ -298,7 +347,8 @@ void CheckoutsPage::sign() {
   action.marks = sheet_->on_sheet().marks;
   action.again = sheet_->on_sheet().again;
   action.measured = sheet_->measured().value();
-  for (const QString& each : restrictions) action.restrictions.push_back(each.toStdString());
+  for (const QString& each : restrictions_in(restrictions_->text()))
+    action.restrictions.push_back(each.toStdString());
   action.booking = one.booking;
   const Rungs before = rungs_on(session(), one.person, one.target);
   const Outcome outcome_signed = action.checkout.outcome;
@@ -311,18 +361,100 @@ void CheckoutsPage::sign() {
   }
   drafts_.drop(one.key());
   report(drafts_.write());
-  signed_[one.key()] = changed_words(session(), one.person, one.target, before, restrictions);
+  signed_[one.key()] = changed_words(session(), one.person, one.target, before);
+  signed_record_[one.key()] = done->entries.front().id;
   refresh();
   desk_->setFocus();
   emit tell(tr("The check-out of %1 is signed: %2.")
                 .arg(name_of(session(), one.person), outcome_words(outcome_signed)));
 }
 
+std::string CheckoutsPage::draft_key() const {
+  return Draft::key_of(current_, !apart_.empty() && apart_ == current_);
+}
+
+RecordId CheckoutsPage::checkout_of(const OneOnOne& one) const {
+  if (one.signed_sheet) return one.signed_sheet->checkout;
+  const auto here = signed_record_.find(one.key());
+  return here == signed_record_.end() ? RecordId() : here->second;
+}
+
+bool CheckoutsPage::may_mark_apart(const OneOnOne& one) const {
+  const auto seated = session().seated();
+  const db::Entry* signed_one = session().entry(checkout_of(one));
+  const auto* checkout = signed_one ? db::as<Checkout>(signed_one->fact) : nullptr;
+  if (!seated || session().role() < db::Role::instructor || !checkout) return false;
+  const PersonId second = session().joined(seated->id);
+  if (second == session().joined(checkout->assessor) || second == session().joined(checkout->person) ||
+      seen_.contains({one.key(), second}) ||
+      session().zone().day(signed_one->at) != session().zone().day(session().now()))
+    return false;
+  for (const db::Entry* entry : session().store().of_kind("scored_apart")) {
+    const auto* scored = db::as<db::ScoredApart>(entry->fact);
+    if (!entry->voided && scored->checkout == signed_one->id && session().joined(scored->assessor) == second)
+      return false;
+  }
+  return session().decider(std::nullopt).able_to_assess(second, one.target, signed_one->at + -1);
+}
+
+void CheckoutsPage::begin_apart() {
+  if (const OneOnOne* one = current(); one && may_mark_apart(*one)) apart_ = one->key();
+  pin_->clear();
+  show_current();
+  sheet_->setFocus();
+}
+
+void CheckoutsPage::show_marks() {
+  const auto seated = session().seated();
+  if (const OneOnOne* one = current(); one && seated)
+    seen_.insert({one->key(), session().joined(seated->id)});
+  show_current();
+  sheet_->setFocus();
+}
+
+/// A second assessor decides nothing, and leaves nothing open.
+void CheckoutsPage::show_foot(bool apart) {
+  for (QWidget* each : of_the_first_) each->setVisible(!apart);
+}
+
+void CheckoutsPage::sign_apart(const OneOnOne& one) {
+  const auto seated = session().seated();
+  if (!seated)
+    return emit tell_problem(problem(tr("the signature"), tr("Nobody sits at this station"),
+                                     tr("The second assessor sits down here first")));
+  if (pin_->text().isEmpty()) {
+    emit tell_problem(problem(tr("the signature"), tr("It is not signed yet"),
+                              tr("The second assessor types their own PIN, then Enter")));
+    return pin_->setFocus();
+  }
+  db::ScoreApart action{
+      {checkout_of(one), seated->id, shown_sheet_->name, shown_sheet_->revision, sheet_->on_sheet().marks},
+      pin_->text().toStdString()};
+  pin_->clear();
+  if (const auto done = session().commit(action); !done) {
+    emit tell_problem(done.error());
+    return pin_->setFocus();
+  }
+  drafts_.drop(draft_key());
+  report(drafts_.write());
+  apart_.clear();
+  refresh();
+  desk_->setFocus();
+  emit tell(tr("Marked apart by %1; what %2 may use stays as it was.")
+                .arg(name_of(session(), seated->id), name_of(session(), one.person)));
+}
+
 void CheckoutsPage::show_signed(const OneOnOne& one) {
   const auto words = signed_.find(one.key());
   const QString now = words != signed_.end() ? words->second
                                              : changed_words(session(), one.person, one.target,
-                                                             rungs_on(session(), one.person, one.target), {});
+                                                             rungs_on(session(), one.person, one.target));
+  const Checkout* failed = not_passed(one);
+  const db::SheetMarks* marked = failed ? marks_about(session(), checkout_of(one)) : nullptr;
+  const bool known = marked && shown_sheet_ && marked->sheet == shown_sheet_->name &&
+                     marked->sheet_revision == shown_sheet_->revision && !may_mark_apart(one);
+  practise_->setVisible(known);
+  practise_->setText(known ? practise_words(*shown_sheet_, *marked, failed->outcome) : QString());
   after_->setText(now);
 }
 
@@ -335,6 +467,22 @@ void CheckoutsPage::show_pass_plan() {
 void CheckoutsPage::leave_pass_plan() {
   views_->setCurrentIndex(0);
   sheet_->setFocus();
+}
+
+const Checkout* CheckoutsPage::not_passed(const OneOnOne& one) const {
+  const db::Entry* entry = session().entry(checkout_of(one));
+  const auto* checkout = entry ? db::as<Checkout>(entry->fact) : nullptr;
+  return checkout && checkout->outcome != Outcome::passed ? checkout : nullptr;
+}
+
+void CheckoutsPage::book_next() {
+  const OneOnOne* one = current();
+  if (!one) return;
+  Place place;
+  place.page = QStringLiteral("diary");
+  place.person = one->person;
+  place.target = one->target;
+  emit go(place);
 }
 
 void CheckoutsPage::to_desk() {

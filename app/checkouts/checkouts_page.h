@@ -7,6 +7,7 @@
 #include <QStackedWidget>
 #include <map>
 #include <optional>
+#include <set>
 
 #include "app/checkouts/drafts.h"
 #include "app/checkouts/sheets.h"
@@ -49,20 +50,35 @@ class CheckoutsPage : public Page {
   std::optional<Outcome> outcome() const;
   void keep_draft();
   /// What of a draft is shown on the sheet: nothing where the sheet has become another one since.
-  const Draft* draft_for(const OneOnOne& one, const Sheet& sheet);
+  const Draft* draft_for(const Sheet& sheet);
   void take_up_drafts();
   void report(const std::optional<Problem>& problem);
 
   void sign();
+  /// A second assessor's marks of one that is signed, on a sheet of their own.
+  void begin_apart();
+  void sign_apart(const OneOnOne& one);
+  bool is_apart(const OneOnOne& one) const { return apart_ == one.key(); }
+  /// Whether whoever sits here could mark it apart, not having seen how it was marked.
+  bool may_mark_apart(const OneOnOne& one) const;
+  void show_marks();
+  /// The record of the check-out that was signed; empty where it is not known here.
+  RecordId checkout_of(const OneOnOne& one) const;
+  /// Under which what is marked now is kept.
+  std::string draft_key() const;
+  void show_foot(bool apart);
   /// What stands in the way of a signature, before the store is asked.
   std::optional<Problem> not_yet(const OneOnOne& one) const;
   void show_signed(const OneOnOne& one);
+  /// How it went that was signed; nothing where it was not, or where it was passed.
+  const Checkout* not_passed(const OneOnOne& one) const;
+  void book_next();
   void to_desk();
   void show_pass_plan();
   void leave_pass_plan();
 
   QListWidget* list_;
-  QLabel *heading_, *under_, *revision_, *how_, *suggested_, *after_;
+  QLabel *heading_, *under_, *revision_, *how_, *suggested_, *after_, *practise_;
   SheetView* sheet_;
   QWidget* list_box_;
   QStackedWidget* views_;
@@ -70,14 +86,18 @@ class CheckoutsPage : public Page {
   QWidget *foot_, *after_box_;
   QLineEdit *restrictions_, *note_, *pin_;
   QComboBox *outcome_, *assessor_;
-  KeyButton *sign_, *desk_, *pass_plan_;
+  KeyButton *sign_, *desk_, *pass_plan_, *mark_apart_, *show_marks_, *next_;
+  std::vector<QWidget*> of_the_first_;  // what of the foot a second assessor has no use for
 
   const std::vector<Sheet>& sheets_;
   std::vector<OneOnOne> all_;
   std::vector<OneOnOne> without_;  // opened without a booking
   std::string current_;            // its key
   Drafts drafts_;
-  std::map<std::string, QString> signed_;  // what changed, by key
+  std::map<std::string, QString> signed_;            // what changed, by key
+  std::map<std::string, RecordId> signed_record_;    // by key
+  std::string apart_;                                // the key of what is being marked apart
+  std::set<std::pair<std::string, PersonId>> seen_;  // who has looked at which marks
   const Sheet* shown_sheet_ = nullptr;
   std::string shown_key_;
   bool filling_ = false, taken_up_ = false;

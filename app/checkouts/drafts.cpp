@@ -60,6 +60,7 @@ QJsonObject json_of(const Draft& draft) {
                   {"marked_by", words(draft.marked_by)},
                   {"changed", static_cast<qint64>(draft.changed.seconds)}};
   out["measured"] = typed_json(draft.on_sheet.typed);
+  if (draft.apart) out["apart"] = true;
   if (draft.one.booking) out["booking"] = words(*draft.one.booking);
   if (draft.outcome) out["outcome"] = static_cast<int>(*draft.outcome);
   if (draft.assessor) out["assessor"] = words(*draft.assessor);
@@ -95,6 +96,7 @@ std::optional<Draft> draft_of(const QJsonObject& json) {
   draft.note = text("note");
   draft.marked_by = text("marked_by").toStdString();
   draft.changed = {static_cast<std::int64_t>(json.value("changed").toDouble())};
+  draft.apart = json.value("apart").toBool();
   const int outcome = json.value("outcome").toInt(-1);
   if (outcome >= static_cast<int>(Outcome::passed) && outcome <= static_cast<int>(Outcome::stopped))
     draft.outcome = static_cast<Outcome>(outcome);
@@ -124,7 +126,7 @@ std::optional<Problem> Drafts::read(Instant now) {
   }
   for (const auto& each : document.array()) {
     const auto draft = draft_of(each.toObject());
-    if (draft && now.seconds - draft->changed.seconds <= kept_for) all_[draft->one.key()] = *draft;
+    if (draft && now.seconds - draft->changed.seconds <= kept_for) all_[draft->key()] = *draft;
   }
   return std::nullopt;
 }

@@ -23,6 +23,13 @@ struct Draft {
   std::optional<PersonId> assessor;
   PersonId marked_by;  // who sat here when it was last changed
   Instant changed;
+  bool apart = false;  // a second assessor's, of one that is signed already
+
+  std::string key() const { return key_of(one.key(), apart); }
+  /// The second assessor's draft stands beside the first's.
+  static std::string key_of(const std::string& one_on_one, bool apart) {
+    return apart ? one_on_one + "\napart" : one_on_one;
+  }
 };
 
 /// A draft is no record: nothing counts before it is signed. It is gone once signed, or two weeks after it

@@ -1,6 +1,7 @@
 #include "app/checkouts/result_words.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 
 #include "app/lists/answer_reader.h"
 #include "app/words/answer_parts.h"
@@ -25,7 +26,9 @@ QString numbers(const std::vector<std::size_t>& lines) {
 QString sentence(Session& session, const PersonId& person, const TargetName& target) {
   Decider& decider = session.decider(std::nullopt);
   const auto conditions = conditions_of(decider.in_force(session.now()), target);
-  return standing_sentence(target, decider.standing(person, target, session.now()), conditions, {},
+  const PersonId who = session.joined(person);
+  return standing_sentence(target, decider.standing(who, target, session.now()), conditions,
+                           restrictions(session, std::nullopt).on(decider, who, target, session.now()),
                            answer_reader(session, person));
 }
 
@@ -83,17 +86,38 @@ Rungs rungs_on(Session& session, const PersonId& person, const TargetName& targe
   return out;
 }
 
-QString changed_words(Session& session, const PersonId& person, const TargetName& target, const Rungs& before,
-                      const QStringList& restrictions) {
+QString changed_words(Session& session, const PersonId& person, const TargetName& target,
+                      const Rungs& before) {
   QStringList said;
   for (const auto& [each, rung] : rungs_on(session, person, target)) {
     const auto was = before.find(each);
     if (was == before.end() || was->second != rung) said << sentence(session, person, each);
   }
   if (said.isEmpty()) said << Checkouts::tr("Nothing changes: %1").arg(sentence(session, person, target));
-  // Once, and not after each sentence.
-  if (!restrictions.isEmpty()) said << Checkouts::tr("Restricted: %1.").arg(restrictions.join("; "));
   return said.join('\n');
+}
+
+QString practise_words(const Sheet& sheet, const db::SheetMarks& marked, Outcome outcome) {
+  QStringList lines;
+  std::size_t well = 0;
+  const auto all = lines_of(sheet);
+  for (std::size_t i = 0; i < std::min(all.size(), marked.marks.size()); ++i) {
+    const bool shown_after = i < marked.again.size() && marked.again[i] == Mark::shown;
+    const bool well_done = marked.marks[i] == Mark::shown || shown_after;
+    well += well_done;
+    if (!well_done && marked.marks[i] != Mark::none)
+      lines << Checkouts::tr("%1 (line %2)", "a line's words, its number")
+                   .arg(QString::fromStdString(all[i]->text))
+                   .arg(i + 1);
+  }
+  QStringList said;
+  said << (outcome == Outcome::stopped ? Checkouts::tr("It was stopped, and goes on another time.")
+                                       : Checkouts::tr("Not this time, and there is a next one."));
+  if (well > 0) said << Checkouts::tr("Shown well: %1 of %2 lines.").arg(well).arg(all.size());
+  if (!lines.isEmpty())
+    said << Checkouts::tr("Worth practising, with somebody beside: %1.")
+                .arg(lines.join(Checkouts::tr("; ", "between lines of a sheet")));
+  return said.join(' ');
 }
 
 QStringList restrictions_in(const QString& text) {

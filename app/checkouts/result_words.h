@@ -15,8 +15,11 @@ QString result_words(const SheetResult& result);
 using Rungs = std::map<TargetName, Rung>;
 Rungs rungs_on(Session& session, const PersonId& person, const TargetName& target);
 /// What is so now on each target whose rung is another than before, or on `target` where none is.
-QString changed_words(Session& session, const PersonId& person, const TargetName& target, const Rungs& before,
-                      const QStringList& restrictions);
+QString changed_words(Session& session, const PersonId& person, const TargetName& target,
+                      const Rungs& before);
+/// After a check-out that was not passed: which lines to practise, and that the rest went well; or, where
+/// none was marked, that the next one begins anew.
+QString practise_words(const Sheet& sheet, const db::SheetMarks& marked, Outcome outcome);
 /// "no dado; with the adapted jig" as its parts.
 QStringList restrictions_in(const QString& text);
 

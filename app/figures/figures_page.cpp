@@ -12,6 +12,7 @@
 #include "app/figures/figures_csv.h"
 #include "app/figures/figures_paper.h"
 #include "app/figures/figures_views.h"
+#include "app/figures/marked_twice.h"
 #include "app/theme/theme.h"
 #include "app/widgets/role_label.h"
 #include "app/words/words.h"
@@ -20,6 +21,7 @@ namespace wm::app {
 namespace {
 
 const QString first_row = QStringLiteral("look first");
+const QString agreed_row = QStringLiteral("assessors");
 
 }  // namespace
 
@@ -86,11 +88,17 @@ void FiguresPage::refresh() {
     ++asked_;
     working_ = false;
     figures_.clear();
+    marked_.clear();
+    agreed_.clear();
     show_rows();
     return show_words(tr("Figures show which answers are right. They open for instructors and managers."));
   }
+  std::vector<MarkedTwice> marked = marked_twice(session());
+  const bool marked_anew = marked != marked_;
+  marked_ = std::move(marked);
+  if (marked_anew) agreed_ = sheets_agreed(marked_);
   SatTexts texts = sat_texts(session());
-  if (texts_ == texts) return;
+  if (texts_ == texts) return marked_anew && !working_ ? show_rows() : void();
   texts_ = texts;
   working_ = true;
   summary_->setText(tr("The figures are being worked out."));
@@ -123,6 +131,11 @@ void FiguresPage::show_rows() {
                                                        .arg(QString::number(bank.all.people),
                                                             share_words(bank.all.passed, bank.all.people))}},
                     false});
+  if (!figures_.empty() || !agreed_.empty())
+    rows.push_back({agreed_row,
+                    {{tr("Assessors who differ"),
+                      agreed_.empty() ? tr("nobody yet") : tr("sheets: %1").arg(agreed_.size())}},
+                    false});
   for (KeyButton* each : buttons_) each->setEnabled(!figures_.empty());
   summary_->setText(summary());
   list_->set_rows(std::move(rows));  // says its choice, which shows the right side
@@ -148,6 +161,8 @@ void FiguresPage::show_words(const QString& words) {
 
 void FiguresPage::show_chosen() {
   const std::string chosen = list_->chosen().toStdString();
+  if (may_look() && QString::fromStdString(chosen) == agreed_row)
+    return view_->setWidget(agreed_view(agreed_));
   if (figures_.empty()) return show_words(working_ ? QString() : tr("No question bank has been issued yet."));
   const auto bank = std::ranges::find(figures_, chosen, &teach::BankFigures::bank);
   view_->setWidget(bank == figures_.end() ? look_first_view(figures_) : bank_view(*bank));
@@ -183,7 +198,7 @@ void FiguresPage::save_csv(const QString& path) {
 }
 
 void FiguresPage::save_pdf(const QString& path) {
-  const auto pages = write_figures_pdf(session(), figures_, summary(), path, paper_size());
+  const auto pages = write_figures_pdf(session(), figures_, agreed_, summary(), path, paper_size());
   if (!pages) return emit tell_problem(pages.error());
   emit tell(tr("Figures saved as %1. Pages: %2.").arg(path, QString::number(*pages)));
 }
@@ -192,7 +207,7 @@ void FiguresPage::print() {
   QPrinter printer(QPrinter::HighResolution);
   QPrintDialog dialog(&printer, this);
   if (dialog.exec() != QDialog::Accepted) return;
-  const auto printed = print_figures(session(), figures_, summary(), printer, paper_size());
+  const auto printed = print_figures(session(), figures_, agreed_, summary(), printer, paper_size());
   if (!printed) return emit tell_problem(printed.error());
   emit tell(tr("Figures sent to %1.").arg(printer.printerName()));
 }

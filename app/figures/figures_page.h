@@ -9,6 +9,7 @@
 #include "app/lists/list_view.h"
 #include "app/page/page.h"
 #include "app/widgets/key_button.h"
+#include "core/sheet/agreed.h"
 #include "core/teach/bank_figures.h"
 
 namespace wm::app {
@@ -56,6 +57,8 @@ class FiguresPage : public Page {
   std::vector<KeyButton*> buttons_;
   std::optional<SatTexts> texts_;  // that `figures_` are of, or will be
   std::vector<teach::BankFigures> figures_;
+  std::vector<MarkedTwice> marked_;
+  std::vector<SheetAgreed> agreed_;  // out of `marked_`
   bool working_ = false;
   int asked_ = 0;  // counts the times that figures were asked for
   QThreadPool behind_;

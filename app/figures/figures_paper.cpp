@@ -1,5 +1,6 @@
 #include "app/figures/figures_paper.h"
 
+#include "app/figures/agreed_words.h"
 #include "app/figures/figure_words.h"
 #include "app/figures/figures_views.h"
 #include "app/figures/group_table.h"
@@ -74,15 +75,28 @@ QString bank_html(const teach::BankFigures& bank) {
   return html;
 }
 
-QString html_of(const std::vector<teach::BankFigures>& banks) {
+QString agreed_html(const std::vector<SheetAgreed>& sheets) {
+  QString html = QStringLiteral("<h2>%1</h2>").arg(FiguresPaper::tr("Assessors who differ").toHtmlEscaped());
+  for (const QString& words : agreed_explanations(sheets)) html += small_print(words);
+  for (const SheetAgreed& sheet : sheets) {
+    html += QStringLiteral("<p><b>%1</b></p>").arg(agreed_title(sheet).toHtmlEscaped());
+    html += paragraph(agreed_sentence(sheet.all));
+    for (const LineAgreed& line : sheet.lines)
+      html += small_print(FiguresPaper::tr("%1. %2", "a line, how far they agree")
+                              .arg(agreed_line(sheet, line.line), agreed_sentence(line.agreed)));
+  }
+  return html;
+}
+
+QString html_of(const std::vector<teach::BankFigures>& banks, const std::vector<SheetAgreed>& sheets) {
   QString html =
       QStringLiteral("<h2>%1</h2>").arg(FiguresPaper::tr("Questions to look at first").toHtmlEscaped());
   for (const teach::LookIn& in : teach::look_first(banks))
     if (in.look->reasons.front().doubt < teach::Doubt::tells_nothing)
       html += question_html(*in.bank, in.look->figures, in.look);
   for (const QString& words : group_explanations()) html += small_print(words);
-  html += small_print(assessors_sentence());
   for (const teach::BankFigures& bank : banks) html += bank_html(bank);
+  html += agreed_html(sheets);
   return html;
 }
 
@@ -95,8 +109,8 @@ struct Laid {
   }
 };
 
-Laid lay_out(Session& session, const std::vector<teach::BankFigures>& banks, const QString& summary,
-             PaperSize size) {
+Laid lay_out(Session& session, const std::vector<teach::BankFigures>& banks,
+             const std::vector<SheetAgreed>& sheets, const QString& summary, PaperSize size) {
   const Instant known = session.known().value_or(session.now());
   const QString code = ledger_code(session);
   PaperText text{
@@ -105,23 +119,25 @@ Laid lay_out(Session& session, const std::vector<teach::BankFigures>& banks, con
       FiguresPaper::tr("As known on %1, %2. It shows which answers are right.")
           .arg(long_day(known, session.zone()), clock_time(known, session.zone())),
       code.isEmpty() ? code : FiguresPaper::tr("Ledger %1", "a code of letters and figures").arg(code), size};
-  LaidText pages = lay_out_text(text, html_of(banks));
+  LaidText pages = lay_out_text(text, html_of(banks, sheets));
   return {std::move(text), std::move(pages)};
 }
 
 }  // namespace
 
 Expected<int> write_figures_pdf(Session& session, const std::vector<teach::BankFigures>& banks,
-                                const QString& summary, const QString& path, PaperSize size) {
-  const Laid laid = lay_out(session, banks, summary, size);
+                                const std::vector<SheetAgreed>& sheets, const QString& summary,
+                                const QString& path, PaperSize size) {
+  const Laid laid = lay_out(session, banks, sheets, summary, size);
   const auto written = write_pdf(path, laid.text, laid.pages.pages, laid.pages.draw);
   if (!written) return written;
   return laid.note(session).map([&] { return *written; });
 }
 
 Expected<void> print_figures(Session& session, const std::vector<teach::BankFigures>& banks,
-                             const QString& summary, QPrinter& printer, PaperSize size) {
-  const Laid laid = lay_out(session, banks, summary, size);
+                             const std::vector<SheetAgreed>& sheets, const QString& summary,
+                             QPrinter& printer, PaperSize size) {
+  const Laid laid = lay_out(session, banks, sheets, summary, size);
   set_up(printer, laid.text);
   if (!paint_paper(printer, laid.text, laid.pages.pages, laid.pages.draw))
     return tl::unexpected(

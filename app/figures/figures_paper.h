@@ -4,14 +4,17 @@
 
 #include "app/print/paper.h"
 #include "app/session.h"
+#include "core/sheet/agreed.h"
 #include "core/teach/bank_figures.h"
 
 namespace wm::app {
 
 /// All or nothing; the pages written, or why not. Noted in the journal as every paper is.
 Expected<int> write_figures_pdf(Session& session, const std::vector<teach::BankFigures>& banks,
-                                const QString& summary, const QString& path, PaperSize size);
+                                const std::vector<SheetAgreed>& sheets, const QString& summary,
+                                const QString& path, PaperSize size);
 Expected<void> print_figures(Session& session, const std::vector<teach::BankFigures>& banks,
-                             const QString& summary, QPrinter& printer, PaperSize size);
+                             const std::vector<SheetAgreed>& sheets, const QString& summary,
+                             QPrinter& printer, PaperSize size);
 
 }  // namespace wm::app

@@ -4,6 +4,7 @@
 #include <QHBoxLayout>
 #include <algorithm>
 
+#include "app/figures/agreed_words.h"
 #include "app/figures/charts.h"
 #include "app/figures/figure_words.h"
 #include "app/figures/figures_page.h"
@@ -110,13 +111,6 @@ const teach::LookAt* look_of(const teach::BankFigures& bank, const teach::Questi
 
 }  // namespace
 
-QString assessors_sentence() {
-  return FiguresPage::tr(
-      "No performance has been scored by two assessors here, so there is nothing to compare: how far "
-      "assessors "
-      "agree beyond chance can be told once two of them score the same one.");
-}
-
 QString attempts_sentence(const teach::BankFigures& bank) {
   QString words = bank.all.people == 0 ? FiguresPage::tr("Nobody has sat this quiz yet.")
                                        : FiguresPage::tr("Attempts: %1. Passed: %2.")
@@ -152,8 +146,21 @@ QWidget* look_first_view(const std::vector<teach::BankFigures>& banks) {
   };
   little(teach::Doubt::tells_nothing, FiguresPage::tr("These tell little"));
   little(teach::Doubt::never_chosen, FiguresPage::tr("These have a choice that nobody takes"));
-  column.section(FiguresPage::tr("Assessors who differ"));
-  column.say("body", assessors_sentence());
+  return column.done();
+}
+
+QWidget* agreed_view(const std::vector<SheetAgreed>& sheets) {
+  Column column;
+  column.say("large", FiguresPage::tr("Assessors who differ"));
+  for (const QString& words : agreed_explanations(sheets))
+    column.say(sheets.empty() ? "body" : "quiet", words);
+  for (const SheetAgreed& sheet : sheets) {
+    column.section(agreed_title(sheet));
+    column.say("body", FiguresPage::tr("All lines together. %1").arg(agreed_sentence(sheet.all)));
+    for (const LineAgreed& line : sheet.lines)
+      column.say("body", FiguresPage::tr("%1. %2", "a line, how far they agree")
+                             .arg(agreed_line(sheet, line.line), agreed_sentence(line.agreed)));
+  }
   return column.done();
 }
 

@@ -245,6 +245,10 @@ struct Sentence {
         Words::tr("Run sheet marked%1. %2").arg(revision_words(r.sheet_revision), other(r.checkout));
     return measured.isEmpty() ? marked : Words::tr("%1 Measured: %2.").arg(marked, measured.join("; "));
   }
+  QString operator()(const db::ScoredApart& r) const {
+    return Words::tr("%1 marked the run sheet apart%2. %3", "who, revision, the check-out")
+        .arg(name(r.assessor), revision_words(r.sheet_revision), other(r.checkout));
+  }
   QString operator()(const db::Tag& r) const {
     QString padlock = QString::fromStdString(r.padlock);
     if (!padlock.contains(Words::tr("padlock"), Qt::CaseInsensitive))
@@ -345,6 +349,7 @@ struct Kind {
   QString operator()(const db::WaitingEnd&) const { return Words::tr("Waiting list"); }
   QString operator()(const db::Restriction&) const { return Words::tr("Check-out"); }
   QString operator()(const db::SheetMarks&) const { return Words::tr("Check-out"); }
+  QString operator()(const db::ScoredApart&) const { return Words::tr("Check-out"); }
   QString operator()(const db::Tag&) const { return Words::tr("Out of service"); }
   QString operator()(const db::Reached&) const { return Words::tr("Out of service"); }
   QString operator()(const db::MachineAdded&) const { return Words::tr("Unit"); }
@@ -404,7 +409,7 @@ struct People {
     if constexpr (requires { r.incidents; })
       for (const RecordId& incident : r.incidents) follow(incident);
     if constexpr (std::is_same_v<T, db::Restriction> || std::is_same_v<T, db::SheetMarks> ||
-                  std::is_same_v<T, db::Signature>)
+                  std::is_same_v<T, db::Signature> || std::is_same_v<T, db::ScoredApart>)
       follow(r.checkout);
     if constexpr (std::is_same_v<T, db::StrikeOut>) follow(r.record);
   }

@@ -39,6 +39,8 @@ Expected<void> check_known_person(const Case& c, const PersonId& person, const c
 /// `rulebook` with `recorded` filled in.
 Expected<void> check_rulebook(const Case& c, const Rulebook& rulebook);
 Expected<void> check_signing(const Case& c, const SignCheckout& signing);
+/// Of a second assessor, who watched what was checked out and has not seen it marked.
+Expected<void> check_scoring(const Case& c, const ScoredApart& scored);
 /// Of a sheet of so many lines.
 Expected<void> check_measured(const std::vector<LineMeasured>& measured, std::size_t lines);
 /// "'unit 1' (jointer-planer)", as people call it.

@@ -111,4 +111,52 @@ Expected<void> check_signing(const Case& c, const SignCheckout& s) {
   return check_assessor(c, s.checkout, s.machine);
 }
 
+namespace {
+
+/// The sheet that the check-out was signed on must be the one that is marked again.
+Expected<void> check_same_sheet(const Case& c, const ScoredApart& f) {
+  const Entry* entry = c.memory.about<SheetMarks>(f.checkout);
+  const SheetMarks* first = entry == nullptr ? nullptr : as<SheetMarks>(entry->fact);
+  if (first == nullptr || first->marks.empty())
+    return refuse("checkout", "This check-out was signed without a run sheet.",
+                  "Nothing can be compared; score another one apart.");
+  if (first->sheet != f.sheet || first->sheet_revision != f.sheet_revision ||
+      first->marks.size() != f.marks.size())
+    return refuse("sheet",
+                  "The check-out was signed on revision " + std::to_string(first->sheet_revision) +
+                      " of the sheet '" + first->sheet + "', which is another.",
+                  "Mark that revision, line by line.");
+  if (std::ranges::all_of(f.marks, [](Mark mark) { return mark == Mark::none; }))
+    return refuse("marks", "No line is marked.", "Mark the lines that you watched.");
+  return {};
+}
+
+}  // namespace
+
+Expected<void> check_scoring(const Case& c, const ScoredApart& f) {
+  const Checkout* checkout = c.memory.live<Checkout>(f.checkout);
+  if (checkout == nullptr)
+    return refuse("checkout", "There is no check-out with the id '" + f.checkout + "'.",
+                  "Choose one that was signed.");
+  if (auto fine = check_known_person(c, f.assessor, "assessor"); !fine) return fine;
+  if (c.same(f.assessor, checkout->assessor) || c.same(f.assessor, checkout->person))
+    return refuse("assessor", "A performance is marked apart by somebody who was neither side of it.",
+                  "Let another assessor, who watched it, mark it.");
+  for (const std::size_t i : c.memory.of_kind("scored_apart")) {
+    const Entry& entry = c.memory.entries()[i];
+    const ScoredApart& other = *as<ScoredApart>(entry.fact);
+    if (!entry.voided && other.checkout == f.checkout && c.same(other.assessor, f.assessor))
+      return refuse("assessor", c.memory.name(f.assessor) + " has marked this performance already.",
+                    "Nothing is left to do; a wrong one can be struck out.");
+  }
+  if (auto fine = check_same_sheet(c, f); !fine) return fine;
+  // Whoever could not have signed it then could not judge it either.
+  Case then = c;
+  then.at = c.memory.find(f.checkout)->at;
+  Checkout by_second = *checkout;
+  by_second.assessor = f.assessor;
+  return check_assessor(then, by_second,
+                        as<SheetMarks>(c.memory.about<SheetMarks>(f.checkout)->fact)->machine);
+}
+
 }  // namespace wm::db

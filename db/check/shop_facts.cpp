@@ -123,6 +123,7 @@ struct CheckShopFact {
   Expected<void> operator()(const Started& f) const { return check_started(c, f); }
   Expected<void> operator()(const Left& f) const { return check_left(c, f); }
   Expected<void> operator()(const Happened&) const { return {}; }
+  Expected<void> operator()(const ScoredApart&) const { return {}; }
   Expected<void> operator()(const RulebookIssued&) const { return {}; }
   Expected<void> operator()(const Details&) const { return {}; }
   Expected<void> operator()(const PinChosen&) const { return {}; }

@@ -58,6 +58,10 @@ template <class A> void fields(A& a, SheetMarks& f) {
   a("marks", f.marks); a("again", f.again); a("machine", f.machine);
   a.may("measured", f.measured);
 }
+template <class A> void fields(A& a, ScoredApart& f) {
+  a("checkout", f.checkout); a("assessor", f.assessor); a("sheet", f.sheet); a("sheet_revision", f.sheet_revision);
+  a("marks", f.marks);
+}
 template <class A> void fields(A& a, Tag& f) {
   a("lockout", f.lockout); a("tag", f.tag); a("padlock", f.padlock);
   a.personal("reason", f.reason);

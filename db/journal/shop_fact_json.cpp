@@ -198,7 +198,7 @@ constexpr std::array<std::string_view, std::variant_size_v<ShopFact>> kinds = {
     "strike_out",  "rulebook",    "details", "pin",      "erased",        "signature",     "close",
     "printed",     "clock",       "blanked", "issued",   "attempt_begun", "attempt_sat",   "confirmed",
     "week_hours",  "other_hours", "break",   "takes_on", "lasts",         "diary_rules",   "upkeep",
-    "busy",        "happened",    "started", "left"};
+    "busy",        "happened",    "started", "left",     "scored_apart"};
 
 /// Asked of every record that is read, so nothing is made in order to look at its word.
 std::optional<ShopFact> empty_fact(std::string_view kind) {

@@ -6,8 +6,8 @@ namespace wm::db {
 namespace {
 
 template <class F>
-constexpr bool adds_to_checkout =
-    std::is_same_v<F, Restriction> || std::is_same_v<F, SheetMarks> || std::is_same_v<F, Signature>;
+constexpr bool adds_to_checkout = std::is_same_v<F, Restriction> || std::is_same_v<F, SheetMarks> ||
+                                  std::is_same_v<F, Signature> || std::is_same_v<F, ScoredApart>;
 
 /// The record named by a fact; a check-out's own `checkout` is the name of a test and not of a record.
 template <class F>

@@ -17,7 +17,8 @@ std::string_view referred_to(const LeafContent& leaf) {
        {"record", "suspension", "appointment", "lockout", "booking", "instead_of", "begun", "started"})
     if (leaf.body.has(key)) return text_or_empty(leaf.body, key);
   if (leaf.kind == "waiting_end") return text_or_empty(leaf.body, "waiting");
-  const bool adds = leaf.kind == "restriction" || leaf.kind == "marks" || leaf.kind == "signature";
+  const bool adds = leaf.kind == "restriction" || leaf.kind == "marks" || leaf.kind == "signature" ||
+                    leaf.kind == "scored_apart";
   return adds ? text_or_empty(leaf.body, "checkout") : "";
 }
 

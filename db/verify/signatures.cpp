@@ -8,7 +8,7 @@ void Signatures::check(const LeafContent& leaf, const ledger::Hash& hash) {
   if (leaf.commit != commit_) end_commit();
   commit_ = leaf.commit;
   if (leaf.kind == "pin") keys_[leaf.person] = leaf.body.text("key").value_or("");
-  if (leaf.kind == "checkout")
+  if (leaf.kind == "checkout" || leaf.kind == "scored_apart")
     unsigned_.push_back({leaf.order, leaf.id, std::string(leaf.body.text("assessor").value_or("")),
                          leaf.paper, leaf.station == "import"});
   if (leaf.kind == "signature") take_signature(leaf);

@@ -27,6 +27,10 @@ class CheckoutsTest : public QObject {
   void a_critical_line_not_shown_can_only_be_failed();
   void nothing_unfinished_is_signed_as_passed();
   void the_assessors_pin_signs_and_the_standing_changes();
+  void a_second_assessor_marks_it_apart_without_seeing_the_first();
+  void whoever_has_seen_the_marks_does_not_mark_it_apart();
+  void failing_names_what_to_practise_and_leads_to_the_next_one_on_one();
+  void restrictions_that_stand_are_said_and_medical_reasons_are_not_asked();
   void a_wrong_pin_signs_nothing_and_keeps_the_marks();
   void marks_are_kept_when_looking_elsewhere();
   void what_was_marked_survives_the_end_of_the_program_and_another_seat();
@@ -58,6 +62,8 @@ class CheckoutsTest : public QObject {
       QTest::keyClick(QApplication::focusWidget(), *key);
     }
   }
+  /// Signed by Mara, and then Odile sits down, who was able to assess it too.
+  void sign_and_seat_a_second();
   void make_page(const std::vector<Sheet>& sheets = evening::sheets());
   /// A page whose sheet asks for a thickness in its last line, the eleventh, which is critical.
   void make_measuring_page();
@@ -223,6 +229,102 @@ void CheckoutsTest::the_assessors_pin_signs_and_the_standing_changes() {
   const auto place = goes[0][0].value<Place>();
   QCOMPARE(place.page, QString("desk"));
   QCOMPARE(place.person, PersonId("tola"));
+}
+
+void CheckoutsTest::sign_and_seat_a_second() {
+  shop_->sit_down("odile", "8642");
+  shop_->enter(db::EnterFact{Appoint{"odile", Everything{}, true, day_of({2027, 12, 31})}});
+  shop_->clock = shop_->clock + 60;
+  shop_->sit_down("mara", "2468");
+  mark("1111111113");
+  sign("2468");
+  QCOMPARE(signed_ones().size(), std::size_t{1});
+  QVERIFY(sheet()->isVisible());
+  QVERIFY(!page_->findChild<QPushButton*>("mark_apart")->isVisible());
+  shop_->clock = shop_->clock + 60;
+  shop_->sit_down("odile", "8642");
+}
+
+void CheckoutsTest::a_second_assessor_marks_it_apart_without_seeing_the_first() {
+  sign_and_seat_a_second();
+  QVERIFY(!sheet()->isVisible());
+  QVERIFY2(text("after").contains("The marks are covered"), qPrintable(text("after")));
+  evening::grab(*page_, "checkouts-covered");
+  press(Qt::Key_M, Qt::ControlModifier);
+  QVERIFY(sheet()->isVisible());
+  QVERIFY(std::ranges::all_of(sheet()->on_sheet().marks, [](Mark mark) { return mark == Mark::none; }));
+  QVERIFY(!field("restrictions")->isVisible());
+  QVERIFY(!outcome()->isVisible());
+  mark("12");
+  // Neither the end of the program nor another seat takes it.
+  page_.reset();
+  make_page();
+  press(Qt::Key_M, Qt::ControlModifier);
+  QVERIFY(sheet()->on_sheet().marks[1] == Mark::shown_when_asked);
+  mark("1231111111");
+  evening::grab(*page_, "checkouts-apart");
+  const auto before = rung("tola", "jointer-planer/planing");
+  press(Qt::Key_Return, Qt::ControlModifier);
+  QVERIFY2(refused_.join(' ').contains("second assessor types their own PIN"),
+           qPrintable(refused_.join(' ')));
+  QTest::keyClicks(QApplication::focusWidget(), "8642");
+  press(Qt::Key_Return);
+  const auto scored = shop_->facts<db::ScoredApart>();
+  QCOMPARE(scored.size(), std::size_t{1});
+  QCOMPARE(scored[0].assessor, PersonId("odile"));
+  QVERIFY(scored[0].marks[1] == Mark::shown_when_asked && scored[0].marks[2] == Mark::not_shown &&
+          scored[0].marks[9] == Mark::shown);
+  QVERIFY(rung("tola", "jointer-planer/planing") == before);
+  QCOMPARE(signed_ones().size(), std::size_t{1});
+  // What the first marked is shown now, and nothing is to be marked a second time.
+  QVERIFY(sheet()->isVisible());
+  QVERIFY(sheet()->on_sheet().marks[9] == Mark::not_shown);
+  QVERIFY(!page_->findChild<QPushButton*>("mark_apart")->isVisible());
+}
+
+void CheckoutsTest::whoever_has_seen_the_marks_does_not_mark_it_apart() {
+  sign_and_seat_a_second();
+  press(Qt::Key_M, Qt::ControlModifier | Qt::ShiftModifier);
+  QVERIFY(sheet()->isVisible());
+  QVERIFY(sheet()->on_sheet().marks[9] == Mark::not_shown);
+  press(Qt::Key_M, Qt::ControlModifier);
+  QVERIFY(sheet()->on_sheet().marks[9] == Mark::not_shown);
+  QVERIFY(!field("pin")->isVisible());
+}
+
+void CheckoutsTest::failing_names_what_to_practise_and_leads_to_the_next_one_on_one() {
+  mark("1111311211");
+  sign("2468");
+  QCOMPARE(signed_ones().size(), std::size_t{1});
+  QVERIFY(signed_ones()[0].outcome == Outcome::failed);
+  const QString after = text("practise");
+  QVERIFY2(
+      after.startsWith("Not this time, and there is a next one. Shown well: 8 of 10 lines. Worth practising, "
+                       "with somebody beside: Guard covers all of the cutterhead not in use (line 5); "),
+      qPrintable(after));
+  QVERIFY2(after.contains("(line 8)") && !after.contains("(line 4)"), qPrintable(after));
+  QVERIFY2(text("after").contains("Tola may use the jointer/planer"), qPrintable(text("after")));
+  QVERIFY(page_->findChild<QPushButton*>("next")->isVisible());
+  evening::grab(*page_, "checkouts-failed");
+  QSignalSpy goes(page_.get(), &Page::go);
+  press(Qt::Key_O, Qt::ControlModifier);
+  QCOMPARE(goes.size(), 1);
+  const auto place = goes[0][0].value<Place>();
+  QCOMPARE(place.page, QString("diary"));
+  QCOMPARE(place.person, PersonId("tola"));
+  QCOMPARE(place.target, TargetName("jointer-planer/jointing"));
+}
+
+void CheckoutsTest::restrictions_that_stand_are_said_and_medical_reasons_are_not_asked() {
+  QVERIFY2(text("never_medical").contains("Never a medical reason"), qPrintable(text("never_medical")));
+  QVERIFY(page_->findChild<QLabel*>("never_medical")->isVisible());
+  QVERIFY(!text("under").contains("Restricted"));
+  db::SignCheckout earlier;
+  earlier.checkout = {"tola", "jointer-planer", 4, Outcome::passed, "mara"};
+  earlier.pin = "2468";
+  earlier.restrictions = {"with the adapted jig"};
+  shop_->enter(earlier);
+  QVERIFY2(text("under").contains("Restricted: with the adapted jig."), qPrintable(text("under")));
 }
 
 void CheckoutsTest::a_wrong_pin_signs_nothing_and_keeps_the_marks() {

@@ -1,5 +1,6 @@
 // Figures by keyboard on the demo shop: the two questions that something is wrong with come first, and what
 // can't be worked out is said in words.
+#include "app/figures/agreed_words.h"
 #include "app/figures/figures_page.h"
 
 #include <QProcess>
@@ -8,6 +9,7 @@
 #include "app/figures/question_card.h"
 #include "db/journal/subject.h"
 #include "demo_shop.h"
+#include "evening.h"
 #include "lists_shop.h"
 
 using namespace wm;
@@ -75,13 +77,12 @@ class FiguresTest : public QObject {
     QVERIFY(seen.contains("Fewer get this right than would by guessing: "));
     QVERIFY(seen.contains("Which dust is the worst for your lungs?"));
     QVERIFY(seen.contains("The dust that you can smell, from resinous or tropical wood"));
-    QVERIFY(seen.contains("No performance has been scored by two assessors here"));
   }
 
   void a_quiz_is_chosen_by_arrow_and_shows_all_of_its_questions() {
     ShownFigures shown(*demo_);
     auto* list = shown.page.findChild<ListView*>("list");
-    QCOMPARE(list->rows().size(), std::size_t(5));
+    QCOMPARE(list->rows().size(), std::size_t(6));  // assessors last
     press(shown.page, Qt::Key_Down);
     QCOMPARE(list->chosen(), QString("tier 1"));
     press(shown.page, Qt::Key_Down);
@@ -94,6 +95,76 @@ class FiguresTest : public QObject {
     QVERIFY(shown.cards().contains("question_whose-padlock"));
     QVERIFY(shown.cards().size() > 28);
     QCOMPARE(shown.page.findChildren<QGraphicsView*>().size(), 2);
+  }
+
+  void how_far_assessors_agree_is_told_by_number_only_where_there_is_one() {
+    ShownFigures shown(*demo_);
+    auto* list = shown.page.findChild<ListView*>("list");
+    list->choose("assessors");
+    QCOMPARE(list->chosen(), QString("assessors"));
+    QVERIFY2(seen_on(shown.page).contains("No performance has been marked by two assessors here"),
+             qPrintable(seen_on(shown.page)));
+    Agreed agreed;
+    agreed.things = 20;
+    agreed.alike = 15;
+    stats::Kappa kappa;
+    kappa.kappa = 0.583;
+    kappa.interval = stats::Interval{0.2, 0.9};
+    agreed.kappa = kappa;
+    QCOMPARE(agreed_sentence(agreed), QString("Marked alike: 15 of 20. They agree moderately beyond chance "
+                                              "(kappa 0.58; 0.20 to 0.90)."));
+    kappa.interval = stats::Interval{-0.2, 1};
+    agreed.kappa = kappa;
+    QVERIFY2(agreed_sentence(agreed).contains("They may agree no better than chance (kappa 0.58; "),
+             qPrintable(agreed_sentence(agreed)));
+    kappa.kappa = -0.1;
+    agreed.kappa = kappa;
+    QVERIFY(agreed_sentence(agreed).contains("They agree no better than chance (kappa "));
+    agreed.things = 9;
+    agreed.alike = 7;
+    QVERIFY(agreed_sentence(agreed).startsWith("Marked alike: 7 of 9. That is too few"));
+    QVERIFY(!agreed_sentence(agreed).contains("kappa"));
+    agreed.kappa = tl::unexpected(stats::NoKappa::chance_is_all);
+    QVERIFY(agreed_sentence(agreed).contains("Chance would do that too"));
+  }
+
+  void sheets_that_two_marked_show_their_worst_lines_first() {
+    evening::Shop shop;
+    shop.sit_down("odile", "8642");
+    shop.enter(db::EnterFact{Appoint{"odile", Everything{}, true, day_of({2027, 12, 31})}});
+    for (int i = 0; i < 12; ++i) {
+      shop.clock = shop.clock + 60;
+      shop.sit_down("mara", "2468");
+      db::SignCheckout sign;
+      sign.checkout = {i % 2 ? "tola" : "jonas", "jointer-planer", 4, Outcome::failed, "mara"};
+      sign.pin = "2468";
+      sign.machine = "jp1";
+      sign.sheet = "jointer-planer";
+      sign.sheet_revision = 4;
+      sign.marks = {Mark::shown, i % 3 ? Mark::shown : Mark::not_shown, Mark::shown};
+      shop.enter(sign);
+      const RecordId checkout =
+          db::as<db::SheetMarks>(shop.session->store().of_kind("marks").back()->fact)->checkout;
+      shop.sit_down("odile", "8642");
+      shop.enter(db::ScoreApart{
+          {checkout,
+           "odile",
+           "jointer-planer",
+           4,
+           {Mark::shown, i % 3 ? Mark::shown : Mark::not_shown, i % 2 ? Mark::shown : Mark::not_shown}},
+          "8642"});
+    }
+    ShownFigures shown(*shop.session);
+    auto* list = shown.page.findChild<ListView*>("list");
+    list->choose("assessors");
+    const QString seen = seen_on(shown.page);
+    QVERIFY2(seen.contains("sheet revision 4. Performances: 12. Assessors of each: 2."), qPrintable(seen));
+    QVERIFY2(seen.contains("Marked alike: 30 of 36."), qPrintable(seen));
+    const auto third = seen.indexOf("Line 3"), first = seen.indexOf("Line 1"),
+               second = seen.indexOf("Line 2");
+    QVERIFY2(third >= 0 && third < first && third < second, qPrintable(seen));
+    QVERIFY2(seen.contains("Marked alike: 6 of 12. They agree no better than chance (kappa 0.00"),
+             qPrintable(seen));
   }
 
   void a_quiz_that_was_struck_out_or_entered_later_is_left_out() {

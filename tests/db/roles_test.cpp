@@ -19,7 +19,7 @@ namespace {
 /// What the table's actions refer to.
 struct Records {
   RecordId desk_lock, instructor_lock, manager_lock, reached_lock, suspension, appointment, booking, waiting;
-  RecordId started, held, desk_entry, manager_entry, old_desk_entry, checkout, noted, begun;
+  RecordId started, held, desk_entry, manager_entry, old_desk_entry, checkout, noted, begun, watched;
 };
 
 /// Makes a shop in which each of the table's actions could have happened.
@@ -44,6 +44,12 @@ Records prepare(TestShop& shop) {
   REQUIRE(paper);
   r.checkout = paper->entries.front().id;
   shop.enter("mia", own(small_bank()));
+  const auto signed_sheet =
+      shop.from_paper("mia", fact(Checkout{"lou", "bandsaw", 0, Outcome::passed, "ivo"}), evening);
+  REQUIRE(signed_sheet);
+  r.watched = signed_sheet->entries.front().id;
+  REQUIRE(
+      shop.from_paper("mia", own(SheetMarks{r.watched, "bandsaw", 1, {Mark::shown}, {}, "b1", {}}), evening));
   Command begin = shop.command("mia", own(begun_by("mia")));
   begin.quiz_station = true;
   r.begun = begin.id;
@@ -268,6 +274,18 @@ const std::vector<Line>& lines() {
          return own(SheetMarks{e.checkout, "bandsaw", 1, {Mark::shown}, {}, "b1", {}});
        },
        true},
+      {"mark a check-out apart, as the instructor", "",
+       [](auto& e) {
+         return ScoreApart{{e.watched, "ivo", "bandsaw", 1, {Mark::shown}}, "2222"};
+       }},
+      {"mark a check-out apart, as the manager", "m",
+       [](auto& e) {
+         return ScoreApart{{e.watched, "mia", "bandsaw", 1, {Mark::shown}}, "1111"};
+       }},
+      {"mark a check-out apart by hand", "",
+       [](auto& e) {
+         return own(ScoredApart{e.watched, "mia", "bandsaw", 1, {Mark::shown}});
+       }},
       {"add a machine", "m",
        [](auto&) {
          return own(MachineAdded{"b3", "bandsaw", "Third"});

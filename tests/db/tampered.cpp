@@ -55,7 +55,9 @@ std::string referred(const Json& body) {
   for (const char* key : {"record", "suspension", "appointment", "lockout", "booking", "begun"})
     if (body.contains(key)) return body.at(key);
   if (kind == "waiting_end") return body.at("waiting");
-  return kind == "restriction" || kind == "marks" || kind == "signature" ? body.at("checkout") : "";
+  return kind == "restriction" || kind == "marks" || kind == "signature" || kind == "scored_apart"
+             ? body.at("checkout")
+             : "";
 }
 
 std::string insert_of(const Json& leaf) {

@@ -63,6 +63,13 @@ SignCheckout signing() {
   return sign;
 }
 
+/// Signed before, so that a second assessor can mark it apart.
+SignCheckout watched_by_two() {
+  SignCheckout sign = signing();
+  sign.booking.reset();
+  return sign;
+}
+
 Command noted(Command command, const std::string& note) {
   command.note = note;
   return command;
@@ -89,7 +96,8 @@ std::vector<Command> groundwork() {
           command("begun", "dee", own(Started{"ivo", "s1", "sander", ""})),
           noted(command("remark", "dee", own(Presence{"kim"})), "limps a little"),
           command("bank", "mia", own(small_bank())),
-          at_station(command("sitting", "kim", own(begun_by("kim"))))};
+          at_station(command("sitting", "kim", own(begun_by("kim")))),
+          command("watched", "ivo", watched_by_two())};
 }
 
 /// Every alternative of Action but one, so that all that a command can write is written.
@@ -107,6 +115,8 @@ std::vector<std::pair<std::string, Command>> commands() {
        command("c19", "ivo", own(Busy{"ivo", evening, evening + day, {{evening, evening + hour}}}))},
       {"give a role", command("c7", "mia", own(RoleGiven{"kim", Role::desk}))},
       {"sign a check-out", command("c8", "ivo", signing())},
+      {"mark a performance apart",
+       command("c20", "mia", ScoreApart{{"watched", "mia", "bandsaw", 1, signing().marks}, "1111"})},
       {"put a machine out of service",
        command("c9", "dee", PutOutOfService{"b1", "7", "3", "blade cracked", "dee"})},
       {"start a machine", command("c21", "dee", own(Started{"kim", "c1", "combi/joint", "mia"}))},

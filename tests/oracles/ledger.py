@@ -222,7 +222,7 @@ class Leaf:
                 return self.text(key)
         if self.kind == "waiting_end":
             return self.text("waiting")
-        return self.text("checkout") if self.kind in ("restriction", "marks", "signature") else ""
+        return self.text("checkout") if self.kind in ("restriction", "marks", "signature", "scored_apart") else ""
 
 
 class Look:
@@ -351,7 +351,7 @@ class Look:
                 commit, hashes, open_ones = leaf.commit, [], {}
             if leaf.kind == "pin":
                 keys[leaf.person] = leaf.text("key")
-            if leaf.kind == "checkout":
+            if leaf.kind in ("checkout", "scored_apart"):
                 open_ones[leaf.id] = leaf.text("assessor")
             if leaf.kind == "signature":
                 assessor = open_ones.pop(leaf.text("checkout"), None)

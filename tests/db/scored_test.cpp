@@ -1,0 +1,92 @@
+// A second assessor marks a performance apart: what may be entered, and that no standing rests on it.
+#include <catch2/catch.hpp>
+
+#include "db/journal/subject.h"
+#include "test_shop.h"
+
+using namespace wm;
+using namespace wm::db;
+
+namespace {
+
+const std::vector<Mark> seen_marks{Mark::shown, Mark::shown_when_asked, Mark::shown};
+
+/// Kim's check-out by Ivo, on a sheet of three lines.
+RecordId watched_checkout(TestShop& shop) {
+  shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
+  shop.wait(60);
+  SignCheckout sign;
+  sign.checkout = {"kim", "bandsaw", 0, Outcome::passed, "ivo"};
+  sign.pin = "2222";
+  sign.machine = "b1";
+  sign.sheet = "bandsaw";
+  sign.sheet_revision = 1;
+  sign.marks = seen_marks;
+  const auto done = shop.commit("ivo", sign);
+  INFO((done ? "" : done.error().what));
+  REQUIRE(done);
+  shop.wait(60);
+  return done->entries.front().id;
+}
+
+/// Mia, who may assess too.
+ScoreApart scored_by_mia(const RecordId& checkout) {
+  return {{checkout, "mia", "bandsaw", 1, {Mark::shown, Mark::not_shown, Mark::none}}, "1111"};
+}
+
+void turned_away(const Expected<Committed>& done, const std::string& part) {
+  REQUIRE_FALSE(done);
+  INFO(done.error().what);
+  CHECK(done.error().what.find(part) != std::string::npos);
+  CHECK_FALSE(done.error().remedy.empty());
+}
+
+}  // namespace
+
+TEST_CASE("A second assessor's marks are kept about the check-out, signed, and change no standing") {
+  TestShop shop;
+  const RecordId checkout = watched_checkout(shop);
+  const Shop before = shop.store().shop();
+  const auto done = shop.commit("mia", scored_by_mia(checkout));
+  INFO((done ? "" : done.error().what));
+  REQUIRE(done);
+  REQUIRE(done->entries.size() == 2);
+  CHECK(*as<ScoredApart>(done->entries[0].fact) == scored_by_mia(checkout).scored);
+  CHECK(as<Signature>(done->entries[1].fact)->person == "mia");
+  CHECK(shop.store().shop().records == before.records);
+  const std::vector<Entry> kept = shop.store().entries();
+  shop.reopen();
+  CHECK(shop.store().entries() == kept);
+}
+
+TEST_CASE("What is no second, apart look at the same sheet is refused", "[refusals]") {
+  TestShop shop;
+  const RecordId checkout = watched_checkout(shop);
+  const auto with = [&](auto change, const char* by = "mia") {
+    ScoreApart score = scored_by_mia(checkout);
+    change(score);
+    return shop.commit(by, score);
+  };
+  turned_away(with([](ScoreApart& s) { s.scored.checkout = "nothing"; }), "no check-out");
+  turned_away(with([](ScoreApart& s) { s.scored.sheet_revision = 2; }), "revision 1");
+  turned_away(with([](ScoreApart& s) { s.scored.marks.pop_back(); }), "which is another");
+  turned_away(with([](ScoreApart& s) { s.scored.marks.assign(3, Mark::none); }), "No line is marked");
+  turned_away(with([](ScoreApart& s) { s.pin = "9999"; }), "PIN");
+  shop.wait(1000);
+  turned_away(with([](ScoreApart& s) { s.scored.assessor = "ivo"; }, "ivo"), "neither side");
+  turned_away(with([](ScoreApart&) {}, "ivo"), "by the one who watched");
+  turned_away(with([](ScoreApart&) {}, "dee"), "The desk may not");
+  turned_away(shop.commit("mia", own(scored_by_mia(checkout).scored)), "not entered by hand");
+  REQUIRE(with([](ScoreApart&) {}));
+  turned_away(with([](ScoreApart&) {}), "already");
+}
+
+TEST_CASE("Who could not have signed it then does not judge it either", "[refusals]") {
+  TestShop shop;
+  const RecordId checkout = watched_checkout(shop);
+  shop.enter("mia", own(RoleGiven{"dee", Role::instructor}));
+  ScoreApart score = scored_by_mia(checkout);
+  score.scored.assessor = "dee";
+  score.pin = "3333";
+  turned_away(shop.commit("dee", score), "could not assess");
+}
