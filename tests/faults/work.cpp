@@ -116,7 +116,7 @@ std::vector<std::pair<std::string, Command>> commands() {
       {"give a role", command("c7", "mia", own(RoleGiven{"kim", Role::desk}))},
       {"sign a check-out", command("c8", "ivo", signing())},
       {"mark a performance apart",
-       command("c20", "mia", ScoreApart{{"watched", "mia", "bandsaw", 1, signing().marks}, "1111"})},
+       command("c23", "mia", ScoreApart{{"watched", "mia", "bandsaw", 1, signing().marks}, "1111"})},
       {"put a machine out of service",
        command("c9", "dee", PutOutOfService{"b1", "7", "3", "blade cracked", "dee"})},
       {"start a machine", command("c21", "dee", own(Started{"kim", "c1", "combi/joint", "mia"}))},
