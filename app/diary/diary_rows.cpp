@@ -38,13 +38,16 @@ QString turnout_words(db::Turnout turnout) {
   return {};
 }
 
-/// What is restricted for the person on the target now, after other words.
-QString and_restricted(Session& session, const Restrictions& left_open, const QString& words,
-                       const PersonId& person, const TargetName& target) {
-  const QStringList open = left_open.on(session.decider(), session.joined(person), target, session.at());
-  return open.isEmpty() ? words
-                        : DiaryRows::tr("%1; %2", "how a booking is, what is restricted")
-                              .arg(words, restricted_words(open));
+/// What is restricted for the person on the target now.
+QString restricted_for(Session& session, const Restrictions& left_open, const PersonId& person,
+                       const TargetName& target) {
+  return restricted_words(left_open.on(session.decider(), session.joined(person), target, session.at()));
+}
+
+QString and_restricted(const QString& words, const QString& restricted) {
+  return restricted.isEmpty()
+             ? words
+             : DiaryRows::tr("%1; %2", "how a booking is, what is restricted").arg(words, restricted);
 }
 
 DiaryRow booking_row(Session& session, const std::vector<Unit>& units, const Restrictions& left_open,
@@ -59,7 +62,8 @@ DiaryRow booking_row(Session& session, const std::vector<Unit>& units, const Res
   row.booking = line;
   row.trouble = trouble_of(session, line);
   if (row.trouble) row.reason = trouble_words(*row.trouble);
-  row.reason = and_restricted(session, left_open, row.reason, line.booking.person, line.booking.target);
+  row.reason = and_restricted(row.reason,
+                              restricted_for(session, left_open, line.booking.person, line.booking.target));
   return row;
 }
 
@@ -71,8 +75,7 @@ DiaryRow slot_row(const Session& session, const std::vector<Unit>& units, const 
   row.machine = unit_label(units, slot.unit);
   row.people = DiaryRows::tr("free with %1", "an assessor").arg(name_of(session, slot.assessor));
   row.reason = fit_words(session, question, slot);
-  if (!restricted.isEmpty())
-    row.reason = DiaryRows::tr("%1; %2", "how a booking is, what is restricted").arg(row.reason, restricted);
+  row.reason = and_restricted(row.reason, restricted);
   row.slot = slot;
   return row;
 }
@@ -161,8 +164,7 @@ std::vector<DiaryRow> diary_rows(Session& session, const DiaryQuestion& q) {
     const SlotQuestion question = slot_question(session, q.wish, q.first, q.days, q.moved);
     const auto moved = std::ranges::find_if(
         rows, [&](const DiaryRow& row) { return row.booking && row.booking->id == q.moved; });
-    const QString restricted = restricted_words(
-        left_open.on(session.decider(), session.joined(q.wish.person), q.wish.target, session.at()));
+    const QString restricted = restricted_for(session, left_open, q.wish.person, q.wish.target);
     for (const Slot& slot : side_by_side(fitting(question)))
       if (moved == rows.end() || !is_where(slot, moved->booking->booking))
         free.push_back(slot_row(session, shop_units, question, restricted, slot));

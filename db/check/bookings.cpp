@@ -5,7 +5,6 @@
 #include "core/diary/limits.h"
 #include "db/check/checks.h"
 #include "db/diary/diary.h"
-#include "db/diary/floor.h"
 
 namespace wm::db {
 namespace {
@@ -65,21 +64,18 @@ Expected<void> check_free(const Case& c, const Booking& f, const RecordId& but_f
                   "Choose another time, or cancel that booking.");
   }
   // Whoever is at a machine now, and that machine, are not free now.
+  if (c.now < f.from) return {};
   for (const AtMachine& each : at_machines(c.memory, c.now)) {
-    if (c.now < f.from) break;
     // What was booked, and is under way.
     if (each.machine == f.machine && has(member, each.person)) continue;
-    const PersonId who[] = {each.person, each.supervisor};
     const auto there = [&](const std::vector<PersonId>& them) {
-      return has(them, who[0]) || (!who[1].empty() && has(them, who[1]));
+      return has(them, each.person) || has(them, each.supervisor);
     };
     if (each.machine != f.machine && !there(assessor) && !there(member)) continue;
     return refuse(each.machine == f.machine ? "machine"
                   : there(assessor)         ? "assessor"
                                             : "person",
-                  c.memory.name(each.person) + " is at the machine " + unit_words(c, each.machine) +
-                      " since " + said(c, each.since) + ".",
-                  "Enter that it was left, or choose a later time.");
+                  at_machine_words(c, each.person, each), "Enter that it was left, or choose a later time.");
   }
   return {};
 }

@@ -2,6 +2,7 @@
 // What cannot have happened is refused: one check for each thing that is entered.
 #include "db/check/case.h"
 #include "db/command.h"
+#include "db/diary/floor.h"
 
 namespace wm::db {
 
@@ -45,6 +46,8 @@ Expected<void> check_scoring(const Case& c, const ScoredApart& scored);
 Expected<void> check_measured(const std::vector<LineMeasured>& measured, std::size_t lines);
 /// "'unit 1' (jointer-planer)", as people call it.
 std::string unit_words(const Case& c, const MachineId& id);
+/// "Kim Abara is at the machine 'unit 1' (bandsaw) since …", of whoever works or supervises there.
+std::string at_machine_words(const Case& c, const PersonId& who, const AtMachine& at);
 /// Whether they may start it as things are, and nobody is there or elsewhere already.
 Expected<void> check_started(const Case& c, const Started& started);
 Expected<void> check_left(const Case& c, const Left& left);

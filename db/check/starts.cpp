@@ -3,7 +3,6 @@
 
 #include "db/check/checks.h"
 #include "db/diary/diary.h"
-#include "db/diary/floor.h"
 
 namespace wm::db {
 namespace {
@@ -11,12 +10,13 @@ namespace {
 /// In seconds; whoever was at a machine for longer has left it and did not say so.
 constexpr std::int64_t longest = 24 * 3600;
 
+int minutes_between(Instant since, Instant left) {
+  return static_cast<int>(std::max<std::int64_t>(1, (left.seconds - since.seconds) / 60));
+}
+
 tl::unexpected<Problem> at_another(const Case& c, const char* where, const PersonId& who,
                                    const AtMachine& at) {
-  return refuse(where,
-                c.memory.name(who) + " is at the machine " + unit_words(c, at.machine) + " since " +
-                    said(c, at.since) + ".",
-                "Enter first that it was left.");
+  return refuse(where, at_machine_words(c, who, at), "Enter first that it was left.");
 }
 
 /// A unit has one who works it, and one person is at one machine, on whichever side.
@@ -39,8 +39,8 @@ Expected<void> check_not_since(const Case& c, const Started& f) {
   if (f.supervisor.empty()) return {};
   Case then = c;
   then.founding = true;  // who may supervise is asked by what may be started
-  const auto minutes = static_cast<int>(std::max<std::int64_t>(1, (c.now.seconds - c.at.seconds) / 60));
-  return check_session(then, Supervised{f.person, f.target, std::min(minutes, 1440), f.supervisor});
+  const int minutes = std::min(minutes_between(c.at, c.now), 1440);
+  return check_session(then, Supervised{f.person, f.target, minutes, f.supervisor});
 }
 
 std::string because(Hindrance hindrance) {
@@ -86,6 +86,11 @@ Expected<void> check_may_start(const Case& c, const Started& f) {
 
 }  // namespace
 
+std::string at_machine_words(const Case& c, const PersonId& who, const AtMachine& at) {
+  return c.memory.name(who) + " is at the machine " + unit_words(c, at.machine) + " since " +
+         said(c, at.since) + ".";
+}
+
 Expected<void> check_started(const Case& c, const Started& f) {
   if (class_of(f.target) != c.memory.class_of_machine(f.machine))
     return refuse("machine", "The machine " + unit_words(c, f.machine) + " is not of '" + f.target + "'.",
@@ -115,8 +120,7 @@ Expected<void> check_left(const Case& c, const Left& f) {
 
 Fact worked(const Started& f, Instant since, Instant left) {
   if (f.supervisor.empty()) return Use{f.person, f.target};
-  const auto minutes = static_cast<int>(std::max<std::int64_t>(1, (left.seconds - since.seconds) / 60));
-  return Supervised{f.person, f.target, minutes, f.supervisor};
+  return Supervised{f.person, f.target, minutes_between(since, left), f.supervisor};
 }
 
 }  // namespace wm::db

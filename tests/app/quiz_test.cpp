@@ -87,13 +87,6 @@ class QuizTest : public QObject {
       QVERIFY(session().commit(db::EnterFact{fact}));
     session().hand_over();
   }
-  template <class T>
-  std::vector<T> facts() const {
-    std::vector<T> out;
-    for (const db::Entry& entry : session().store().entries())
-      if (const T* fact = db::as<T>(entry.fact)) out.push_back(*fact);
-    return out;
-  }
   static void show_lucja(MainWindow& desk) {
     Place at_desk;
     at_desk.page = "desk";
@@ -139,14 +132,14 @@ class QuizTest : public QObject {
     QCOMPARE(text("place_in_paper"), QString("Question 1 of 5"));
     sit_whole(*station_);
     QCOMPARE(text("result"), QString("Passed: 5 of 5 right."));
-    QVERIFY(facts<Quiz>().back() == (Quiz{"lucja", "cutters", 1, 5, 5, 0}));
-    QVERIFY(facts<db::AttemptSat>().back().person == "lucja");
+    QVERIFY(shop_->facts<Quiz>().back() == (Quiz{"lucja", "cutters", 1, 5, 5, 0}));
+    QVERIFY(shop_->facts<db::AttemptSat>().back().person == "lucja");
     // The Desk beside it has moved on to the one-on-one.
     QVERIFY2(!needs().contains("quiz"), qPrintable(needs()));
     QVERIFY2(station_->findChild<QTextBrowser*>("reasons")->toPlainText().contains("An eighth of an inch."),
              "no reasons");
     key(Qt::Key_1, Qt::ControlModifier);
-    QVERIFY(facts<db::Waiting>().back() == (db::Waiting{"lucja", "jointer-planer/jointing"}));
+    QVERIFY(shop_->facts<db::Waiting>().back() == (db::Waiting{"lucja", "jointer-planer/jointing"}));
     QVERIFY2(text("asked").startsWith("You are on the waiting list"), qPrintable(text("asked")));
     key(Qt::Key_Return, Qt::ControlModifier);
     QVERIFY(seen("member_number"));
@@ -273,7 +266,7 @@ class QuizTest : public QObject {
     // This computer was started anew, and the clock says that four minutes have gone by.
     shop_->now = shop_->now + 240;
     QVERIFY(session().store().entries().size() > 0);
-    QTRY_COMPARE(facts<db::AttemptBegun>().size(), std::size_t(1));
+    QTRY_COMPARE(shop_->facts<db::AttemptBegun>().size(), std::size_t(1));
     open();
     const Sitting* sitting = station_->run().sitting();
     QVERIFY(sitting);
@@ -289,7 +282,7 @@ class QuizTest : public QObject {
     }
     key(Qt::Key_Return, Qt::ControlModifier);
     QCOMPARE(text("result"), QString("Passed: 5 of 5 right."));
-    QVERIFY(facts<Quiz>().back() == (Quiz{"jonas", "cutters", 1, 5, 5, 0}));
+    QVERIFY(shop_->facts<Quiz>().back() == (Quiz{"jonas", "cutters", 1, 5, 5, 0}));
   }
 
   void the_time_that_is_over_hands_in_what_there_is() {
@@ -328,7 +321,7 @@ class QuizTest : public QObject {
     key(Qt::Key_Return);
     QCOMPARE(station_->run().sitting()->state().attempt.seed, seed);
     QCOMPARE(station_->run().sitting()->state().gone, std::int64_t(300));
-    QCOMPARE(facts<db::AttemptBegun>().size(), std::size_t(1));
+    QCOMPARE(shop_->facts<db::AttemptBegun>().size(), std::size_t(1));
   }
 
   void what_was_begun_and_never_handed_in_is_not_begun_beside_itself() {
@@ -375,8 +368,8 @@ class QuizTest : public QObject {
     QVERIFY(!station_->run().sitting());
     QVERIFY2(text("result").startsWith("Left with the desk's help. Not passed yet: 1 of 5"),
              qPrintable(text("result")));
-    QVERIFY(facts<Quiz>().back() ==
-            (Quiz{"jonas", "cutters", 1, 1, 5, facts<Quiz>().back().critical_missed}));
+    QVERIFY(shop_->facts<Quiz>().back() ==
+            (Quiz{"jonas", "cutters", 1, 1, 5, shop_->facts<Quiz>().back().critical_missed}));
     QVERIFY(!session().seated());
   }
 
@@ -390,7 +383,7 @@ class QuizTest : public QObject {
     for (const char* help : {"interpreter", "large_type"})
       station_->findChild<QCheckBox*>(help)->setChecked(true);
     station_->findChild<QPushButton*>("begin")->click();
-    const auto begun = facts<db::AttemptBegun>().back();
+    const auto begun = shop_->facts<db::AttemptBegun>().back();
     QCOMPARE(begun.language, std::string("es"));
     QVERIFY(begun.helps == (std::vector<db::Help>{db::Help::interpreter, db::Help::large_type}));
     const teach::Question& question = station_->run().sitting()->question();
@@ -484,7 +477,7 @@ class QuizTest : public QObject {
     journal.refresh();
     Place place;
     place.page = "journal";
-    place.record = session().store().entry(facts<db::AttemptSat>().back().quiz)->id;
+    place.record = session().store().entry(shop_->facts<db::AttemptSat>().back().quiz)->id;
     journal.open(place);
     auto* show = journal.findChild<QPushButton*>("show_as_sat");
     QVERIFY(show);

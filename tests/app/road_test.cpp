@@ -80,13 +80,6 @@ class RoadTest : public QObject {
     return {};
   }
   Rung rung() const { return session().decider().rung(wilma_, "jointer-planer/jointing", session().now()); }
-  template <class T>
-  std::vector<T> facts() const {
-    std::vector<T> out;
-    for (const db::Entry& entry : session().store().entries())
-      if (const T* fact = db::as<T>(entry.fact)) out.push_back(*fact);
-    return out;
-  }
 
   void sit_down(const char* number, const char* pin) const {
     key(Qt::Key_F10);
@@ -116,7 +109,7 @@ class RoadTest : public QObject {
       press(station, Qt::Key_Return, Qt::ControlModifier);
     }
     evening::grab(station, "road-3-lesson");
-    QCOMPARE(facts<Lesson>().back().person, wilma_);
+    QCOMPARE(shop_->facts<Lesson>().back().person, wilma_);
     press(station, Qt::Key_Escape);
     press(station, Qt::Key_Return);
     QVERIFY(station.run().sitting());
@@ -125,7 +118,7 @@ class RoadTest : public QObject {
     QCOMPARE(station.findChild<QLabel*>("result")->text(), QString("Passed: 5 of 5 right."));
     evening::grab(station, "road-5-passed");
     press(station, Qt::Key_1, Qt::ControlModifier);
-    QCOMPARE(facts<db::Waiting>().back().person, wilma_);
+    QCOMPARE(shop_->facts<db::Waiting>().back().person, wilma_);
     press(station, Qt::Key_Return, Qt::ControlModifier);
   }
   void mark_measure_and_sign() const {
@@ -184,7 +177,7 @@ class RoadTest : public QObject {
     // The paper that she brings.
     key(Qt::Key_R, Qt::ControlModifier);
     key(Qt::Key_Return, Qt::ControlModifier);
-    QVERIFY2(!facts<Document>().empty() && facts<Document>().back().person == wilma_,
+    QVERIFY2(!shop_->facts<Document>().empty() && shop_->facts<Document>().back().person == wilma_,
              qPrintable(text("message")));
     evening::grab(*window_, "road-2-paper");
 
@@ -205,10 +198,10 @@ class RoadTest : public QObject {
              qPrintable(proposal->item(0)->text()));
     evening::grab(*window_, "road-6-fit-everyone");
     key(Qt::Key_Return, Qt::ControlModifier);
-    const db::Booking booking = facts<db::Booking>().back();
+    const db::Booking booking = shop_->facts<db::Booking>().back();
     QCOMPARE(booking.person, wilma_);
     QCOMPARE(booking.assessor, PersonId("mara"));
-    QCOMPARE(facts<db::WaitingEnd>().size(), std::size_t{1});
+    QCOMPARE(shop_->facts<db::WaitingEnd>().size(), std::size_t{1});
     evening::grab(*window_, "road-7-booked");
 
     // The check-out, when its time has come.
@@ -223,7 +216,7 @@ class RoadTest : public QObject {
     mark_measure_and_sign();
     QVERIFY2(text("after").contains("without a supervisor"), qPrintable(text("after") + text("message")));
     QCOMPARE(rung(), Rung::independent);
-    QCOMPARE(facts<db::SheetMarks>().back().measured.size(), std::size_t{3});
+    QCOMPARE(shop_->facts<db::SheetMarks>().back().measured.size(), std::size_t{3});
     evening::grab(*window_, "road-9-signed");
 
     // She may start the machine while staff are in.

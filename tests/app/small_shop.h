@@ -9,6 +9,7 @@
 
 #include "app/session.h"
 #include "core/time/text.h"
+#include "db/journal/subject.h"
 
 namespace wm::app {
 
@@ -30,6 +31,15 @@ struct SmallShop {
     const auto done = store->found(history());
     if (!done) qFatal("%s: %s", done.error().where.c_str(), done.error().what.c_str());
     session = std::make_unique<Session>(std::move(*store), folder.path());
+  }
+
+  /// Every one of a kind that was entered, in order.
+  template <class T>
+  std::vector<T> facts() const {
+    std::vector<T> out;
+    for (const db::Entry& entry : session->store().entries())
+      if (const T* fact = db::as<T>(entry.fact)) out.push_back(*fact);
+    return out;
   }
 
   static Gate gate(const char* id, Rung guards, Requirement need) {
