@@ -55,8 +55,9 @@ struct Comparison {
     return are({AnyFact(a.fact)});
   }
   bool operator()(const EnterShopFact& a) const { return are({AnyFact(a.fact)}); }
-  bool operator()(const SignCheckout& a) const {
-    std::vector<AnyFact> facts = facts_of(a, command.id);
+  bool operator()(const SignCheckout& a) const { return signed_as(facts_of(a, command.id), a); }
+  bool operator()(const EnterPaperSheet& a) const { return signed_as(facts_of(a, command.id), a.sheet); }
+  bool signed_as(std::vector<AnyFact> facts, const SignCheckout& a) const {
     // Where its turnout was not marked yet.
     if (a.booking && facts.size() < entries.size() && as<Attendance>(entries[facts.size()].fact) != nullptr)
       facts.push_back(arrival(*a.booking));

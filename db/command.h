@@ -41,6 +41,12 @@ struct EnterShopFact {
   ShopFact fact;
   friend bool operator==(const EnterShopFact&, const EnterShopFact&) = default;
 };
+/// By what a member countersigns: their PIN, or what the reader makes of their card; nothing with `paper`.
+struct Countersign {
+  Hand hand = Hand::pin;
+  std::string secret;
+  friend bool operator==(const Countersign&, const Countersign&) = default;
+};
 /// The assessor's signature under a check-out: their own PIN.
 struct SignCheckout {
   Checkout checkout;
@@ -52,7 +58,17 @@ struct SignCheckout {
   std::vector<std::string> restrictions;
   std::optional<RecordId> booking;
   std::vector<LineMeasured> measured = {};
+  RecordId opened = {};
+  std::optional<Countersign> countersign = {};
   friend bool operator==(const SignCheckout&, const SignCheckout&) = default;
+};
+/// A check-out that was marked and signed on a blank sheet printed here, taken in later by a manager, from
+/// paper. `sheet` has no PIN and no sheet in hand, and is countersigned on paper or not at all; `form` is the
+/// number at the paper's foot.
+struct EnterPaperSheet {
+  SignCheckout sheet;
+  std::string form;
+  friend bool operator==(const EnterPaperSheet&, const EnterPaperSheet&) = default;
 };
 /// A second assessor's marks of a performance, with their own PIN.
 struct ScoreApart {
@@ -121,7 +137,7 @@ struct ConfirmClock {
 
 using Action = std::variant<EnterPerson, CorrectPerson, BlankPerson, ChoosePin, EnterFact, EnterShopFact,
                             SignCheckout, PutOutOfService, RecordIncident, LeaveMachine, PublishRulebook,
-                            StrikeOutRecord, BlankRecord, HandIn, ConfirmClock, ScoreApart>;
+                            StrikeOutRecord, BlankRecord, HandIn, ConfirmClock, ScoreApart, EnterPaperSheet>;
 
 /// An instructor or a manager who vouches for what somebody else enters: their own PIN.
 struct Second {

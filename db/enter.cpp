@@ -56,10 +56,7 @@ Expected<void> Store::Impl::check_command(const Command& command, Instant at) co
 }
 
 bool Store::Impl::without_manager(Instant t) const {
-  for (const PersonId& manager : memory.managers(t))
-    for (const PersonId& alias : memory.aliases(manager))
-      if (!memory.kept_pin(alias).empty()) return false;
-  return true;
+  return std::ranges::none_of(memory.managers(t), [&](const PersonId& id) { return memory.has_pin(id); });
 }
 
 Expected<void> Store::Impl::check_permission(const Command& command, Instant at, Instant recorded) {
@@ -212,19 +209,22 @@ Expected<Committed> Store::Impl::write(const Command& command, const Case& c, Pl
                             n == 0 ? command.note : "", origin.second, station == "quiz"});
     return add(done.entries.back(), origin, plan.rulebook ? &*plan.rulebook : nullptr);
   };
-  if (plan.signer && plan.signer->chosen) plan.facts.emplace_back(ShopFact(std::move(*plan.signer->chosen)));
+  for (auto* signer : {&plan.countersigner, &plan.signer})
+    if (*signer && (*signer)->chosen) plan.facts.emplace_back(ShopFact(std::move(*(*signer)->chosen)));
   std::vector<ledger::Hash> hashes;
   for (AnyFact& fact : plan.facts) {
     const auto hash = enter_next(std::move(fact));
     if (!hash) return tl::make_unexpected(hash.error());
     hashes.push_back(*hash);
   }
-  if (plan.signer) {
-    const ledger::SigningKey& key = plan.signer->key;
+  for (const auto* signer : {&plan.countersigner, &plan.signer}) {
+    if (!*signer) continue;
+    const ledger::SigningKey& key = (*signer)->key;
     const auto hash =
-        enter_next(ShopFact(Signature{command.id, plan.signer->person, ledger::to_hex(key.public_key()),
+        enter_next(ShopFact(Signature{command.id, (*signer)->person, ledger::to_hex(key.public_key()),
                                       ledger::to_hex(key.sign(ledger::checkout_message(hashes)))}));
     if (!hash) return tl::make_unexpected(hash.error());
+    hashes.push_back(*hash);
   }
   for (const Entry& entry : done.entries) memory.add_entry(entry);
   if (plan.rulebook) memory.add_rulebook(*plan.rulebook);

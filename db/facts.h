@@ -114,7 +114,45 @@ struct SheetMarks {
   std::vector<Mark> again;
   MachineId machine;
   std::vector<LineMeasured> measured = {};
+  RecordId opened = {};   // the sheet as it was marked at the machine, line by line; empty: it was not
+  std::string form = {};  // the number on the blank sheet, where it was marked on paper
   WM_EQUAL(SheetMarks);
+};
+/// Somebody's run sheet taken in hand at a machine. Nothing counts of it before a check-out is signed; it
+/// stays open, for another day and another station too, until then or until it is struck out.
+struct SheetOpened {
+  PersonId person;
+  MachineId machine;
+  TargetName target;
+  std::string sheet;
+  int sheet_revision = 0;
+  WM_EQUAL(SheetOpened);
+};
+/// How a line of it is marked from now on: line 1 is the sheet's first.
+struct LineMarked {
+  RecordId opened;
+  int line = 1;
+  Mark mark = Mark::none, again = Mark::none;
+  std::optional<LineMeasured> measured;
+  WM_EQUAL(LineMarked);
+};
+/// Stopped, to go on another day: what whoever goes on has to know, and what is to be left open.
+struct SheetPutBy {
+  RecordId opened;
+  std::string note;
+  std::vector<std::string> restrictions;
+  WM_EQUAL(SheetPutBy);
+};
+/// By what hand a member says that they were shown the cautions: their own PIN, their card held to the
+/// reader, or their name on the paper.
+enum class Hand { pin, card, paper };
+/// A member's word, at their check-out, that they were shown the machine's cautions. By SignCheckout, or from
+/// paper.
+struct Countersigned {
+  RecordId checkout;
+  PersonId person;
+  Hand hand = Hand::pin;
+  WM_EQUAL(Countersigned);
 };
 /// What a second assessor saw of a performance that was checked out, marked apart from the first, on the same
 /// sheet and its revision: line by line at the first showing. A record about the check-out that counts for
@@ -248,8 +286,9 @@ struct PinChosen {
   std::string kept;
   WM_EQUAL(PinChosen);
 };
-/// The assessor's signature under the records of a check-out: those of the same commit before it. `key` and
-/// `signature` (Ed25519) in hexadecimal.
+/// A signature under the records of a check-out: those of the same commit before it. The assessor's is the
+/// last; a member who countersigns with their PIN signs before. `key` and `signature` (Ed25519) in
+/// hexadecimal.
 struct Signature {
   RecordId checkout;
   PersonId person;
@@ -267,6 +306,7 @@ struct Printed {
   std::string title;
   int pages = 0;
   std::string digest;
+  std::string form = {};  // the number on a blank sheet; empty on all other papers
   WM_EQUAL(Printed);
 };
 /// A manager found the computer's clock right although it had jumped. `jumped`: seconds, ahead or (less than
@@ -359,7 +399,7 @@ using ShopFact =
                  SheetMarks, Tag, Reached, MachineAdded, Hours, StrikeOut, RulebookIssued, Details, PinChosen,
                  Erased, Signature, Close, Printed, ClockConfirmed, Blanked, Issued, AttemptBegun, AttemptSat,
                  Confirmed, WeekHours, OtherHours, Break, TakesOn, Lasts, DiaryRules, Upkeep, Busy, Happened,
-                 Started, Left, ScoredApart>;
+                 Started, Left, ScoredApart, SheetOpened, LineMarked, SheetPutBy, Countersigned>;
 
 /// Whether a fact is never struck out: a strike-out itself, what was issued or printed, and what commands of
 /// their own make and undo.

@@ -82,12 +82,12 @@ Expected<void> FirstLook::Impl::read(const PersonId& person) {
   persons = std::move(reached);
   std::move(contents.begin(), contents.end(), std::back_inserter(*read));
   const auto order = [](const LeafContent* content) { return content->entry.order; };
+  const auto same = [&](const LeafContent* a, const LeafContent* b) { return order(a) == order(b); };
   std::vector<LeafContent*> sorted;  // since the contents themselves are heavy to move
   for (LeafContent& content : *read) sorted.push_back(&content);
   std::ranges::sort(sorted, {}, order);
   // What is about the whole shop may be about a person too.
-  const auto twice = std::ranges::unique(sorted, {}, order);
-  sorted.erase(twice.begin(), twice.end());
+  sorted.erase(std::unique(sorted.begin(), sorted.end(), same), sorted.end());
   contents.clear();
   contents.reserve(sorted.size());
   for (LeafContent* content : sorted) contents.push_back(std::move(*content));

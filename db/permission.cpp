@@ -28,6 +28,13 @@ Expected<void> own_pin(const Action& action, const Occasion& o) {
   return refuse("pin", "Only a manager may give somebody else a PIN.", "Ask a manager.");
 }
 
+/// A member who countersigns chooses their first PIN at whatever station they stand.
+Expected<void> own_or_first_pin(const Action& action, const Occasion& o) {
+  const PersonId& person = std::get<ChoosePin>(action).person;
+  if (!o.memory.role(person, o.now) && !o.memory.has_pin(person)) return {};
+  return own_pin(action, o);
+}
+
 Expected<void> own_signature(const Action& action, const Occasion& o) {
   if (same(o, std::get<SignCheckout>(action).checkout.assessor, o.by)) return {};
   return refuse("assessor", "A check-out is signed by the one who assessed it.",
@@ -146,13 +153,18 @@ constexpr std::array table = {
     PermissionRow{"enter_person",   no,           yes,       yes,           yes},
     PermissionRow{"correct_person", no,           yes,       yes,           yes},
     PermissionRow{"blank_person",   no,           no,        no,            yes},
-    PermissionRow{"choose_pin",     no,           own_pin,   own_pin,       yes},
+    PermissionRow{"choose_pin",     no,           own_or_first_pin, own_or_first_pin, yes},
     PermissionRow{"birth",          no,           yes,       yes,           yes},
     PermissionRow{"document",       no,           yes,       yes,           yes},
     PermissionRow{"lesson",         for_themselves, yes,       yes,           yes},
     PermissionRow{"quiz",           yes,          no,        no,            from_paper},
     PermissionRow{"checkout",       no,           no,        no,            from_paper},
     PermissionRow{"sign_checkout",  no,           no,        own_signature, own_signature},
+    PermissionRow{"paper_sheet",    no,           no,        no,            from_paper},
+    PermissionRow{"sheet_opened",   no,           no,        yes,           yes},
+    PermissionRow{"line_marked",    no,           no,        yes,           yes},
+    PermissionRow{"sheet_put_by",   no,           no,        yes,           yes},
+    PermissionRow{"countersigned",  no,           no,        no,            from_paper},
     PermissionRow{"score_apart",    no,           no,        own_marks,     own_marks},
     PermissionRow{"supervised",     no,           no,        yes,           yes},
     PermissionRow{"use",            no,           no,        yes,           yes},
@@ -251,6 +263,7 @@ std::string action_word(const Action& action) {
     std::string operator()(const HandIn&) const { return "hand_in"; }
     std::string operator()(const ConfirmClock&) const { return "clock"; }
     std::string operator()(const ScoreApart&) const { return "score_apart"; }
+    std::string operator()(const EnterPaperSheet&) const { return "paper_sheet"; }
   };
   return std::visit(Words{}, action);
 }

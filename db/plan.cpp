@@ -57,10 +57,23 @@ struct Planner {
     auto signer = pins.signer(a.checkout.assessor, a.pin);
     if (!signer) return tl::make_unexpected(signer.error());
     Plan plan{.facts = facts_of(a, record)};
+    if (a.countersign && a.countersign->hand == Hand::pin) {
+      auto member = pins.signer(a.checkout.person, a.countersign->secret);
+      if (!member) return tl::make_unexpected(member.error());
+      plan.countersigner = std::move(*member);
+    }
     plan.signer = std::move(*signer);
     if (a.booking && c.memory.about<Attendance>(*a.booking) == nullptr)
       plan.facts.push_back(arrival(*a.booking));
     return plan;
+  }
+  Expected<Plan> operator()(const EnterPaperSheet& a) const {
+    return check_paper_sheet(c, a).map([&] {
+      Plan plan{.facts = facts_of(a, record)};
+      if (a.sheet.booking && c.memory.about<Attendance>(*a.sheet.booking) == nullptr)
+        plan.facts.push_back(arrival(*a.sheet.booking));
+      return plan;
+    });
   }
   Expected<Plan> operator()(const PutOutOfService& a) const {
     return check_out_of_service(c, a).map([&] { return Plan{.facts = facts_of(a, record)}; });
@@ -119,13 +132,26 @@ struct Planner {
 
 }  // namespace
 
-std::vector<AnyFact> facts_of(const SignCheckout& a, const RecordId& record) {
+namespace {
+
+std::vector<AnyFact> sheet_facts(const SignCheckout& a, const RecordId& record, const std::string& form) {
   std::vector<AnyFact> facts = {core(a.checkout)};
   if (!a.sheet.empty() || !a.machine.empty() || !a.marks.empty() || !a.measured.empty())
-    facts.push_back(
-        own(SheetMarks{record, a.sheet, a.sheet_revision, a.marks, a.again, a.machine, a.measured}));
+    facts.push_back(own(SheetMarks{record, a.sheet, a.sheet_revision, a.marks, a.again, a.machine, a.measured,
+                                   a.opened, form}));
+  if (a.countersign) facts.push_back(own(Countersigned{record, a.checkout.person, a.countersign->hand}));
   for (const std::string& text : a.restrictions) facts.push_back(own(Restriction{record, text}));
   return facts;
+}
+
+}  // namespace
+
+std::vector<AnyFact> facts_of(const SignCheckout& a, const RecordId& record) {
+  return sheet_facts(a, record, {});
+}
+
+std::vector<AnyFact> facts_of(const EnterPaperSheet& a, const RecordId& record) {
+  return sheet_facts(a.sheet, record, a.form);
 }
 
 std::vector<AnyFact> facts_of(const PutOutOfService& a, const RecordId& record) {

@@ -19,12 +19,14 @@ struct Signer {
 struct Plan {
   std::vector<AnyFact> facts = {};  // in the order they are entered
   std::optional<Rulebook> rulebook = {};
+  std::optional<Signer> countersigner = {};  // signs before the signer
   std::optional<Signer> signer = {};
   std::optional<Instant> since = {};  // when what comes after the first happened; nothing: with it
 };
 
 /// What these come to whatever the shop is like. `record` as below.
 std::vector<AnyFact> facts_of(const SignCheckout& a, const RecordId& record);
+std::vector<AnyFact> facts_of(const EnterPaperSheet& a, const RecordId& record);
 std::vector<AnyFact> facts_of(const PutOutOfService& a, const RecordId& record);
 std::vector<AnyFact> facts_of(const RecordIncident& a, const RecordId& record);
 /// The id of a command's record at that place, from 0 on.

@@ -154,6 +154,10 @@ std::vector<Booked> Store::booked(const Interval& within) const {
   return db::booked(impl_->memory, within, now());
 }
 
+bool Store::has_pin(const PersonId& person) const { return impl_->memory.has_pin(person); }
+
+std::vector<OpenSheet> Store::open_sheets() const { return db::open_sheets(impl_->memory); }
+
 Expected<void> Store::still_stands(const RecordId& booking) {
   const Case c{impl_->memory,
                impl_->zone,

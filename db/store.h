@@ -14,6 +14,7 @@
 #include "core/problem.h"
 #include "core/records/shop.h"
 #include "db/command.h"
+#include "db/open_sheets.h"
 
 namespace wm::db {
 
@@ -120,6 +121,8 @@ class Store {
 
   /// The role of whoever knows this PIN; wrong ones slow the station down.
   Expected<Role> sit_down(const PersonId& person, const std::string& pin);
+  /// Whether somebody has chosen a PIN.
+  bool has_pin(const PersonId& person) const;
   /// Hours, and how the shop books, as all that counts now says; people by whom they count for.
   ShopHours hours() const;
   DiaryRules diary_rules() const;
@@ -136,6 +139,10 @@ class Store {
   /// Whether an assessor taught somebody there, where another is to check them out.
   bool must_leave_to_another(const PersonId& assessor, const PersonId& person, const TargetName& target,
                              Instant at);
+
+  /// Run sheets in hand and not signed yet, in the order in which they were opened; for each person and
+  /// target the latest.
+  std::vector<OpenSheet> open_sheets() const;
 
   /// The role somebody has now, or had at `known` as was known then.
   std::optional<Role> role_of(const PersonId& person, std::optional<Instant> known = std::nullopt) const;

@@ -6,21 +6,9 @@
 #include <QScrollBar>
 #include <algorithm>
 
-namespace wm::app {
+#include "app/words/labels.h"
 
-QString mark_words(Mark mark) {
-  switch (mark) {
-    case Mark::none:
-      return SheetView::tr("no mark");
-    case Mark::shown:
-      return SheetView::tr("shown");
-    case Mark::shown_when_asked:
-      return SheetView::tr("shown when asked");
-    case Mark::not_shown:
-      return SheetView::tr("not shown");
-  }
-  return {};
-}
+namespace wm::app {
 
 SheetView::SheetView(QWidget* parent) : QAbstractScrollArea(parent) {
   setObjectName("sheet");

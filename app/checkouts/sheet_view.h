@@ -100,6 +100,4 @@ class SheetView : public QAbstractScrollArea {
   bool in_again_ = false, read_only_ = false;
 };
 
-QString mark_words(Mark mark);
-
 }  // namespace wm::app

@@ -44,6 +44,20 @@ QString target_phrase(std::string_view target) {
   return Words::tr("the %1 for %2", "a machine and its mode").arg(machine, plain(mode));
 }
 
+QString mark_words(Mark mark) {
+  switch (mark) {
+    case Mark::none:
+      return Words::tr("no mark");
+    case Mark::shown:
+      return Words::tr("shown");
+    case Mark::shown_when_asked:
+      return Words::tr("shown when asked");
+    case Mark::not_shown:
+      return Words::tr("not shown");
+  }
+  return {};
+}
+
 QString revision_words(int revision) {
   return revision > 0 ? Words::tr(", revision %1", "ends a phrase").arg(revision) : QString();
 }

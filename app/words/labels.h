@@ -16,6 +16,7 @@ QString class_label(std::string_view machine_class);
 QString target_phrase(std::string_view target);
 /// ", revision 3", which ends a phrase, or nothing for 0.
 QString revision_words(int revision);
+QString mark_words(Mark mark);
 /// "Jonas Lindqvist", or the number where the details have been blanked.
 QString person_name(const std::optional<db::Person>& person);
 

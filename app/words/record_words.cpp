@@ -241,13 +241,40 @@ struct Sentence {
       measured << Words::tr("line %1, typed “%2”: %3, by marks of %4")
                       .arg(QString::number(one.line), QString::fromStdString(one.typed),
                            QString::fromStdString(one.read), QString::fromStdString(one.marks));
-    const QString marked =
+    QString marked =
         Words::tr("Run sheet marked%1. %2").arg(revision_words(r.sheet_revision), other(r.checkout));
+    if (!r.form.empty())
+      marked = Words::tr("%1 On paper, number %2.").arg(marked, QString::fromStdString(r.form));
     return measured.isEmpty() ? marked : Words::tr("%1 Measured: %2.").arg(marked, measured.join("; "));
   }
   QString operator()(const db::ScoredApart& r) const {
     return Words::tr("%1 marked the run sheet apart%2. %3", "who, revision, the check-out")
         .arg(name(r.assessor), revision_words(r.sheet_revision), other(r.checkout));
+  }
+  QString operator()(const db::SheetOpened& r) const {
+    return Words::tr("%1 took the run sheet for %2 in hand%3.", "who, on what, revision")
+        .arg(name(r.person), target_phrase(r.target), revision_words(r.sheet_revision));
+  }
+  QString operator()(const db::LineMarked& r) const {
+    QStringList said{mark_words(r.mark)};
+    if (r.again != Mark::none) said << Words::tr("the second time %1", "a mark").arg(mark_words(r.again));
+    if (r.measured)
+      said << Words::tr("measured “%1”", "as it was typed").arg(QString::fromStdString(r.measured->typed));
+    return Words::tr("Line %1: %2. %3", "its marks, the sheet")
+        .arg(QString::number(r.line), said.join(", "), other(r.opened));
+  }
+  QString operator()(const db::SheetPutBy& r) const {
+    const QString said = Words::tr("Put by, to go on another day: %1", "the sheet").arg(other(r.opened));
+    QStringList open;
+    for (const std::string& each : r.restrictions) open << QString::fromStdString(each);
+    if (!r.note.empty()) open << QString::fromStdString(r.note);
+    return open.isEmpty() ? said : Words::tr("%1 Said then: %2.").arg(said, open.join("; "));
+  }
+  QString operator()(const db::Countersigned& r) const {
+    const QString said = r.hand == db::Hand::pin    ? Words::tr("%1 countersigned with their PIN: %2")
+                         : r.hand == db::Hand::card ? Words::tr("%1 countersigned with their card: %2")
+                                                    : Words::tr("%1 countersigned on paper: %2");
+    return said.arg(name(r.person), other(r.checkout));
   }
   QString operator()(const db::Tag& r) const {
     QString padlock = QString::fromStdString(r.padlock);
@@ -290,8 +317,12 @@ struct Sentence {
     return Words::tr("%1 named %2 as close to them.").arg(name(r.person), name(r.other));
   }
   QString operator()(const db::Printed& r) const {
-    return Words::tr("Printed: %1, %n page(s), text %2.", nullptr, r.pages)
-        .arg(QString::fromStdString(r.title), QString::fromStdString(r.digest.substr(0, 16)));
+    const QString said =
+        Words::tr("Printed: %1, %n page(s), text %2.", nullptr, r.pages)
+            .arg(QString::fromStdString(r.title), QString::fromStdString(r.digest.substr(0, 16)));
+    return r.form.empty() ? said
+                          : Words::tr("%1 A blank run sheet with the number %2.", "what was printed")
+                                .arg(said, QString::fromStdString(r.form));
   }
   QString operator()(const db::Blanked& r) const {
     return Words::tr("Text erased in: %1").arg(other(r.record));
@@ -350,6 +381,10 @@ struct Kind {
   QString operator()(const db::Restriction&) const { return Words::tr("Check-out"); }
   QString operator()(const db::SheetMarks&) const { return Words::tr("Check-out"); }
   QString operator()(const db::ScoredApart&) const { return Words::tr("Check-out"); }
+  QString operator()(const db::SheetOpened&) const { return Words::tr("Run sheet"); }
+  QString operator()(const db::LineMarked&) const { return Words::tr("Run sheet"); }
+  QString operator()(const db::SheetPutBy&) const { return Words::tr("Run sheet"); }
+  QString operator()(const db::Countersigned&) const { return Words::tr("Check-out"); }
   QString operator()(const db::Tag&) const { return Words::tr("Out of service"); }
   QString operator()(const db::Reached&) const { return Words::tr("Out of service"); }
   QString operator()(const db::MachineAdded&) const { return Words::tr("Unit"); }
@@ -406,10 +441,12 @@ struct People {
     if constexpr (requires { r.booking; }) follow(r.booking);
     if constexpr (requires { r.waiting; }) follow(r.waiting);
     if constexpr (requires { r.started; }) follow(r.started);
+    if constexpr (std::is_same_v<T, db::LineMarked> || std::is_same_v<T, db::SheetPutBy>) follow(r.opened);
     if constexpr (requires { r.incidents; })
       for (const RecordId& incident : r.incidents) follow(incident);
     if constexpr (std::is_same_v<T, db::Restriction> || std::is_same_v<T, db::SheetMarks> ||
-                  std::is_same_v<T, db::Signature> || std::is_same_v<T, db::ScoredApart>)
+                  std::is_same_v<T, db::Signature> || std::is_same_v<T, db::ScoredApart> ||
+                  std::is_same_v<T, db::Countersigned>)
       follow(r.checkout);
     if constexpr (std::is_same_v<T, db::StrikeOut>) follow(r.record);
   }

@@ -40,6 +40,17 @@ Expected<void> check_known_person(const Case& c, const PersonId& person, const c
 /// `rulebook` with `recorded` filled in.
 Expected<void> check_rulebook(const Case& c, const Rulebook& rulebook);
 Expected<void> check_signing(const Case& c, const SignCheckout& signing);
+Expected<void> check_sheet_opened(const Case& c, const SheetOpened& opened);
+Expected<void> check_line_marked(const Case& c, const LineMarked& marked);
+Expected<void> check_sheet_put_by(const Case& c, const SheetPutBy& put_by);
+Expected<void> check_restrictions(const std::vector<std::string>& restrictions);
+/// That what is signed is what was marked, where it was marked line by line.
+Expected<void> check_sheet_in_hand(const Case& c, const SignCheckout& signing);
+Expected<void> check_countersign(const Case& c, const PersonId& person, const Countersign& by);
+Expected<void> check_countersigned(const Case& c, const Countersigned& countersigned);
+Expected<void> check_paper_sheet(const Case& c, const EnterPaperSheet& action);
+/// The number of a blank sheet: printed here, and entered once. Empty: none.
+Expected<void> check_form(const Case& c, const std::string& form);
 /// Of a second assessor, who watched what was checked out and has not seen it marked.
 Expected<void> check_scoring(const Case& c, const ScoredApart& scored);
 /// Of a sheet of so many lines.

@@ -104,10 +104,11 @@ Expected<void> check_signing(const Case& c, const SignCheckout& s) {
   if (!s.machine.empty() && c.memory.class_of_machine(s.machine).empty())
     return refuse("machine", "There is no machine '" + s.machine + "'.",
                   "Choose one of the shop's machines.");
-  for (const std::string& restriction : s.restrictions)
-    if (restriction.empty())
-      return refuse("restrictions", "A restriction is empty.", "Say what it is, or take it out.");
+  if (auto fine = check_restrictions(s.restrictions); !fine) return fine;
   if (auto fine = check_measured(s.measured, s.marks.size()); !fine) return fine;
+  if (auto fine = check_sheet_in_hand(c, s); !fine) return fine;
+  if (s.countersign)
+    if (auto fine = check_countersign(c, s.checkout.person, *s.countersign); !fine) return fine;
   return check_assessor(c, s.checkout, s.machine);
 }
 

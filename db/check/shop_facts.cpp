@@ -80,9 +80,13 @@ struct CheckShopFact {
   }
   Expected<void> operator()(const SheetMarks& f) const {
     return check_exists<Checkout>(c, f.checkout, "checkout", "check-out").and_then([&] {
-      return check_measured(f.measured, f.marks.size());
+      return check_measured(f.measured, f.marks.size()).and_then([&] { return check_form(c, f.form); });
     });
   }
+  Expected<void> operator()(const SheetOpened& f) const { return check_sheet_opened(c, f); }
+  Expected<void> operator()(const LineMarked& f) const { return check_line_marked(c, f); }
+  Expected<void> operator()(const SheetPutBy& f) const { return check_sheet_put_by(c, f); }
+  Expected<void> operator()(const Countersigned& f) const { return check_countersigned(c, f); }
   Expected<void> operator()(const Tag& f) const {
     return check_exists<Lockout>(c, f.lockout, "lockout", "lock").and_then([&] {
       return check_said(f.reason, "reason", "A machine is put out of service with a reason.");

@@ -32,6 +32,9 @@ void Memory::index(std::size_t position) {
   kinds_[std::string(any_kind_word(entry.fact))].push_back(position);
   const Subject subject = subject_of(entry.fact);
   if (!subject.refers_to.empty()) references_[subject.refers_to].push_back(position);
+  // The marks of a check-out are about it, and end the sheet that was in hand.
+  if (const auto* f = as<SheetMarks>(entry.fact); f && !f->opened.empty())
+    references_[f->opened].push_back(position);
   if (const auto* f = as<Supervised>(entry.fact)) {
     sessions_[f->person].push_back(position);
     if (f->supervisor != f->person) sessions_[f->supervisor].push_back(position);
@@ -166,6 +169,10 @@ std::vector<const Entry*> Memory::details_of(const PersonId& id) const {
 std::string Memory::kept_pin(const PersonId& id) const {
   const auto found = pins_.find(id);
   return found == pins_.end() ? "" : found->second.back().second;
+}
+
+bool Memory::has_pin(const PersonId& id) const {
+  return std::ranges::any_of(aliases(id), [&](const PersonId& alias) { return !kept_pin(alias).empty(); });
 }
 
 const Entry* Memory::find(const RecordId& id) const {

@@ -62,6 +62,8 @@ class Memory {
   const Person* other_with_card(const Person& person) const;
   /// What the person's PIN is tested by; empty where they have none.
   std::string kept_pin(const PersonId& id) const;
+  /// Whether any of those who count as the same person has one.
+  bool has_pin(const PersonId& id) const;
   /// The record of the person's latest PIN; empty where they have none.
   RecordId pin_of(const PersonId& id) const;
   const Entry* find(const RecordId& id) const;
@@ -79,6 +81,8 @@ class Memory {
       if (!entries_[i].voided && as<F>(entries_[i].fact) != nullptr) found = &entries_[i];
     return found;
   }
+  /// Records that refer to another, of whatever kind, struck out or not, in order.
+  const Positions& referring_to(const RecordId& id) const { return at(references_, id); }
   /// Records of a kind, struck out or not, in order.
   const Positions& of_kind(std::string_view kind) const;
   /// Supervised sessions that somebody was in, as either side.

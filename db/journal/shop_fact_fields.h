@@ -56,7 +56,21 @@ template <class A> void fields(A& a, LineMeasured& f) {
 template <class A> void fields(A& a, SheetMarks& f) {
   a("checkout", f.checkout); a("sheet", f.sheet); a("sheet_revision", f.sheet_revision);
   a("marks", f.marks); a("again", f.again); a("machine", f.machine);
-  a.may("measured", f.measured);
+  a.may("measured", f.measured); a.may("opened", f.opened); a.may("form", f.form);
+}
+template <class A> void fields(A& a, SheetOpened& f) {
+  a("person", f.person); a("machine", f.machine); a("target", f.target);
+  a("sheet", f.sheet); a("sheet_revision", f.sheet_revision);
+}
+template <class A> void fields(A& a, LineMarked& f) {
+  a("opened", f.opened); a("line", f.line); a("mark", f.mark); a("again", f.again); a("measured", f.measured);
+}
+template <class A> void fields(A& a, SheetPutBy& f) {
+  a("opened", f.opened); a.may("restrictions", f.restrictions);
+  a.personal("note", f.note);
+}
+template <class A> void fields(A& a, Countersigned& f) {
+  a("checkout", f.checkout); a("person", f.person); a("hand", f.hand);
 }
 template <class A> void fields(A& a, ScoredApart& f) {
   a("checkout", f.checkout); a("assessor", f.assessor); a("sheet", f.sheet); a("sheet_revision", f.sheet_revision);
@@ -91,7 +105,7 @@ template <class A> void fields(A& a, Signature& f) {
   a("checkout", f.checkout); a("person", f.person); a("key", f.key); a("signature", f.signature);
 }
 template <class A> void fields(A& a, Close& f) { a("person", f.person); a("other", f.other); }
-template <class A> void fields(A& a, Printed& f) { a("title", f.title); a("pages", f.pages); a("digest", f.digest); }
+template <class A> void fields(A& a, Printed& f) { a("title", f.title); a("pages", f.pages); a("digest", f.digest); a.may("form", f.form); }
 template <class A> void fields(A& a, ClockConfirmed& f) { a("shown", f.shown); a("jumped", f.jumped); }
 template <class A> void fields(A& a, Erased& f) { a("person", f.person); a("born_by", f.born_by); }
 template <class A> void fields(A& a, Blanked& f) { a("record", f.record); }

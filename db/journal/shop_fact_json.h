@@ -19,6 +19,7 @@ std::string_view word(Role role);
 std::string_view word(Purpose purpose);
 std::string_view word(Turnout turnout);
 std::string_view word(Mark mark);
+std::string_view word(Hand hand);
 std::string_view word(Work work);
 std::string_view word(Help help);
 

@@ -6,12 +6,14 @@ namespace wm::db {
 namespace {
 
 template <class F>
-constexpr bool adds_to_checkout = std::is_same_v<F, Restriction> || std::is_same_v<F, SheetMarks> ||
-                                  std::is_same_v<F, Signature> || std::is_same_v<F, ScoredApart>;
+constexpr bool adds_to_checkout =
+    std::is_same_v<F, Restriction> || std::is_same_v<F, SheetMarks> || std::is_same_v<F, Signature> ||
+    std::is_same_v<F, ScoredApart> || std::is_same_v<F, Countersigned>;
 
 /// The record named by a fact; a check-out's own `checkout` is the name of a test and not of a record.
 template <class F>
 RecordId referred(const F& f) {
+  if constexpr (adds_to_checkout<F>) return f.checkout;
   if constexpr (requires { f.record; }) return f.record;
   if constexpr (requires { f.suspension; }) return f.suspension;
   if constexpr (requires { f.appointment; }) return f.appointment;
@@ -20,8 +22,8 @@ RecordId referred(const F& f) {
   if constexpr (requires { f.instead_of; }) return f.instead_of;
   if constexpr (requires { f.begun; }) return f.begun;
   if constexpr (requires { f.started; }) return f.started;
+  if constexpr (requires { f.opened; }) return f.opened;
   if constexpr (std::is_same_v<F, WaitingEnd>) return f.waiting;
-  if constexpr (adds_to_checkout<F>) return f.checkout;
   return {};
 }
 

@@ -13,13 +13,12 @@ std::string_view text_or_empty(const Members& members, std::string_view key) {
 
 /// The records that one refers to stand under these names; two names mean a record in some kinds alone.
 std::string_view referred_to(const LeafContent& leaf) {
-  for (const char* key :
-       {"record", "suspension", "appointment", "lockout", "booking", "instead_of", "begun", "started"})
+  for (const char* kind : {"restriction", "marks", "signature", "scored_apart", "countersigned"})
+    if (leaf.kind == kind) return text_or_empty(leaf.body, "checkout");
+  for (const char* key : {"record", "suspension", "appointment", "lockout", "booking", "instead_of", "begun",
+                          "started", "opened"})
     if (leaf.body.has(key)) return text_or_empty(leaf.body, key);
-  if (leaf.kind == "waiting_end") return text_or_empty(leaf.body, "waiting");
-  const bool adds = leaf.kind == "restriction" || leaf.kind == "marks" || leaf.kind == "signature" ||
-                    leaf.kind == "scored_apart";
-  return adds ? text_or_empty(leaf.body, "checkout") : "";
+  return leaf.kind == "waiting_end" ? text_or_empty(leaf.body, "waiting") : "";
 }
 
 bool is_hash(std::string_view text) {

@@ -7,10 +7,14 @@ namespace wm::verify {
 void Signatures::check(const LeafContent& leaf, const ledger::Hash& hash) {
   if (leaf.commit != commit_) end_commit();
   commit_ = leaf.commit;
+  if (leaf.kind == "join")
+    joined_[std::string(leaf.body.text("other").value_or(""))] = leaf.body.text("keep").value_or("");
   if (leaf.kind == "pin") keys_[leaf.person] = leaf.body.text("key").value_or("");
   if (leaf.kind == "checkout" || leaf.kind == "scored_apart")
     unsigned_.push_back({leaf.order, leaf.id, std::string(leaf.body.text("assessor").value_or("")),
                          leaf.paper, leaf.station == "import"});
+  if (leaf.kind == "countersigned" && leaf.body.text("hand") == "pin")
+    members_.push_back({leaf.order, std::string(leaf.body.text("checkout").value_or("")), leaf.person});
   if (leaf.kind == "signature") take_signature(leaf);
   hashes_.push_back(hash);
 }
@@ -21,21 +25,35 @@ void Signatures::wrong(std::int64_t order, std::string says, std::string should)
 }
 
 void Signatures::take_signature(const LeafContent& leaf) {
+  // A member who countersigns with their PIN signs before the assessor.
+  const auto member = std::find_if(members_.begin(), members_.end(), [&](const Member& one) {
+    return one.checkout == leaf.body.text("checkout");
+  });
+  if (member != members_.end()) {
+    keep(leaf, member->person, false);
+    members_.erase(member);
+    return;
+  }
   const auto checkout = std::find_if(unsigned_.begin(), unsigned_.end(),
                                      [&](const Open& one) { return one.id == leaf.body.text("checkout"); });
   if (checkout == unsigned_.end())
     return wrong(leaf.order, "a signature of no check-out entered with it",
                  "one of a check-out just before it");
-  signed_.push_back({leaf.order, leaf.person, checkout->assessor,
-                     std::string(leaf.body.text("key").value_or("")), keys_[leaf.person],
-                     std::string(leaf.body.text("signature").value_or("")),
-                     ledger::checkout_message(hashes_)});
+  keep(leaf, checkout->assessor, true);
   unsigned_.erase(checkout);
 }
 
+void Signatures::keep(const LeafContent& leaf, const std::string& wanted, bool assessor) {
+  signed_.push_back({leaf.order, leaf.person, wanted, assessor,
+                     std::string(leaf.body.text("key").value_or("")), keys_[leaf.person],
+                     std::string(leaf.body.text("signature").value_or("")),
+                     ledger::checkout_message(hashes_)});
+}
+
 void Signatures::verify(const Signed& one) {
-  if (one.signer != one.assessor)
-    return wrong(one.order, "signed by " + one.signer, "signed by " + one.assessor + ", who assessed");
+  if (!same(one.signer, one.wanted))
+    return wrong(one.order, "signed by " + one.signer,
+                 "signed by " + one.wanted + (one.assessor ? ", who assessed" : ", who countersigned"));
   if (one.latest_key.empty())
     return wrong(one.order, "signed with the key " + one.key, "a key of " + one.signer + ", who had none");
   if (one.key != one.latest_key)
@@ -45,23 +63,41 @@ void Signatures::verify(const Signed& one) {
   const auto signature = ledger::bytes_from_hex<64>(one.signature);
   if (!key || !signature || !ledger::verify(*key, one.message, *signature))
     return wrong(one.order, "a signature that does not hold", "one over the records of its commit before it");
-  ++count_.held;
+  if (one.assessor) ++count_.held;
+}
+
+/// Two entries of one person: a PIN chosen under the one signs for the other.
+bool Signatures::same(const std::string& a, const std::string& b) const {
+  const auto first = [&](std::string id) {
+    // As many steps as there are joins, since a damaged file may join in a ring.
+    for (std::size_t i = 0; i <= joined_.size(); ++i) {
+      const auto found = joined_.find(id);
+      if (found == joined_.end()) break;
+      id = found->second;
+    }
+    return id;
+  };
+  return a == b || first(a) == first(b);
 }
 
 void Signatures::end_commit() {
   for (const Open& one : unsigned_)
     ++(one.paper ? count_.paper : one.imported ? count_.imported : count_.unsigned_here);
+  for (const Member& one : members_)
+    wrong(one.order, "countersigned with a PIN, and no signature of " + one.person,
+          "their signature in the same commit");
   unsigned_.clear();
+  members_.clear();
   hashes_.clear();
 }
 
 CheckoutCount Signatures::finish(std::int64_t covered) {
   end_commit();
   for (const Signed& one : signed_)
-    if (one.order <= covered)
-      ++count_.verified_before;
-    else
+    if (one.order > covered)
       verify(one);
+    else if (one.assessor)
+      ++count_.verified_before;
   return count_;
 }
 

@@ -1,5 +1,5 @@
 #pragma once
-// The signatures of check-outs.
+// The signatures of check-outs: the assessor's, and the member's who countersigns.
 #include <map>
 #include <string>
 #include <vector>
@@ -32,21 +32,33 @@ class Signatures {
     std::string id, assessor;
     bool paper, imported;
   };
+  /// Who countersigned with a PIN, whose signature is to come.
+  struct Member {
+    std::int64_t order;
+    std::string checkout, person;
+  };
   struct Signed {
     std::int64_t order;
-    std::string signer, assessor, key, latest_key, signature;  // keys and signature in hexadecimal
+    std::string signer, wanted;
+    bool assessor;                           // or a member who countersigned
+    std::string key, latest_key, signature;  // in hexadecimal
     std::string message;
   };
   void end_commit();
   void take_signature(const LeafContent& leaf);
+  /// A signature that is to be `wanted`'s.
+  void keep(const LeafContent& leaf, const std::string& wanted, bool assessor);
+  bool same(const std::string& a, const std::string& b) const;
   void verify(const Signed& one);
   void wrong(std::int64_t order, std::string says, std::string should);
 
   Findings& findings_;
   std::int64_t commit_ = 0;
-  std::vector<ledger::Hash> hashes_;         // of this commit so far
-  std::vector<Open> unsigned_;               // its check-outs without a signature so far
-  std::map<std::string, std::string> keys_;  // by person, in hexadecimal
+  std::vector<ledger::Hash> hashes_;  // of this commit so far
+  std::vector<Open> unsigned_;        // its check-outs without a signature so far
+  std::vector<Member> members_;
+  std::map<std::string, std::string> keys_;    // by person, in hexadecimal
+  std::map<std::string, std::string> joined_;  // into which entry of the same person
   std::vector<Signed> signed_;
   CheckoutCount count_;
 };

@@ -52,12 +52,11 @@ std::string or_null(const std::string& text) { return text.empty() ? "NULL" : qu
 
 std::string referred(const Json& body) {
   const std::string kind = body.at("kind");
-  for (const char* key : {"record", "suspension", "appointment", "lockout", "booking", "begun"})
+  for (const char* about_checkout : {"restriction", "marks", "signature", "scored_apart", "countersigned"})
+    if (kind == about_checkout) return body.at("checkout");
+  for (const char* key : {"record", "suspension", "appointment", "lockout", "booking", "begun", "opened"})
     if (body.contains(key)) return body.at(key);
-  if (kind == "waiting_end") return body.at("waiting");
-  return kind == "restriction" || kind == "marks" || kind == "signature" || kind == "scored_apart"
-             ? body.at("checkout")
-             : "";
+  return kind == "waiting_end" ? body.at("waiting") : "";
 }
 
 std::string insert_of(const Json& leaf) {

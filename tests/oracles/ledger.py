@@ -175,7 +175,8 @@ def known_root(text):
 
 # --- what a leaf says ---
 PERSONAL = {"birth": "born", "details": "details", "pin": "pin"}
-REFERS = ["record", "suspension", "appointment", "lockout", "booking", "instead_of", "begun", "started"]
+REFERS = ["record", "suspension", "appointment", "lockout", "booking", "instead_of", "begun", "started",
+          "opened"]
 
 
 class Leaf:
@@ -217,12 +218,12 @@ class Leaf:
         return value if isinstance(value, str) else ""
 
     def referred(self):
+        if self.kind in ("restriction", "marks", "signature", "scored_apart", "countersigned"):
+            return self.text("checkout")
         for key in REFERS:
             if key in self.body:
                 return self.text(key)
-        if self.kind == "waiting_end":
-            return self.text("waiting")
-        return self.text("checkout") if self.kind in ("restriction", "marks", "signature", "scored_apart") else ""
+        return self.text("waiting") if self.kind == "waiting_end" else ""
 
 
 class Look:
@@ -345,23 +346,47 @@ class Look:
         return leaf.person if leaf is not None and leaf.person else None
 
     def signatures(self, covered):
-        keys, commit, hashes, open_ones = {}, 0, [], {}
+        keys, commit, hashes, open_ones, members = {}, 0, [], {}, {}
+
+        joined = {}
+
+        def same(a, b):
+            # A PIN chosen under one entry of a person signs for the other too.
+            def first(one):
+                for _ in range(len(joined) + 1):
+                    one = joined.get(one, one)
+                return one
+
+            return first(a) == first(b)
+
+        def without_signature():
+            for order, _ in members.values():
+                self.add("signature", f"record {order}")
+
         for now, (leaf, hashed, size) in self.said.items():
             if leaf.commit != commit:
-                commit, hashes, open_ones = leaf.commit, [], {}
+                without_signature()
+                commit, hashes, open_ones, members = leaf.commit, [], {}, {}
+            if leaf.kind == "join":
+                joined[leaf.text("other")] = leaf.text("keep")
             if leaf.kind == "pin":
                 keys[leaf.person] = leaf.text("key")
             if leaf.kind in ("checkout", "scored_apart"):
                 open_ones[leaf.id] = leaf.text("assessor")
+            if leaf.kind == "countersigned" and leaf.text("hand") == "pin":
+                members[leaf.text("checkout")] = (now, leaf.person)
             if leaf.kind == "signature":
-                assessor = open_ones.pop(leaf.text("checkout"), None)
+                # A member who countersigns with their PIN signs before the assessor.
+                member = members.pop(leaf.text("checkout"), None)
+                assessor = member[1] if member else open_ones.pop(leaf.text("checkout"), None)
                 message = b"witnessmark check-out 1\n" + b"".join(hashes)
                 holds = assessor is not None and (
-                    size <= covered or assessor == leaf.person and keys.get(leaf.person) == leaf.text("key")
+                    size <= covered or same(assessor, leaf.person) and keys.get(leaf.person) == leaf.text("key")
                     and self.holds(leaf, message))
                 if not holds:
                     self.add("signature", f"record {now}")
             hashes.append(hashed)
+        without_signature()
 
     @staticmethod
     def holds(leaf, message):

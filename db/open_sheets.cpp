@@ -1,0 +1,80 @@
+#include "db/open_sheets.h"
+
+#include <algorithm>
+#include <map>
+
+#include "db/journal/memory.h"
+
+namespace wm::db {
+namespace {
+
+bool is_open(const Memory& memory, const RecordId& id) {
+  return memory.live<SheetOpened>(id) != nullptr && memory.about<SheetMarks>(id) == nullptr;
+}
+
+void mark(OpenSheet& open, const LineMarked& said) {
+  const auto line = static_cast<std::size_t>(said.line);
+  if (open.marks.size() < line) {
+    open.marks.resize(line, Mark::none);
+    open.again.resize(line, Mark::none);
+  }
+  open.marks[line - 1] = said.mark;
+  open.again[line - 1] = said.again;
+  std::erase_if(open.measured, [&](const LineMeasured& one) { return one.line == said.line; });
+  if (!said.measured) return;
+  const auto after = std::find_if(open.measured.begin(), open.measured.end(),
+                                  [&](const LineMeasured& one) { return one.line > said.line; });
+  open.measured.insert(after, *said.measured);
+}
+
+OpenSheet read(const Memory& memory, const Entry& opened) {
+  OpenSheet open{.id = opened.id,
+                 .sheet = *as<SheetOpened>(opened.fact),
+                 .since = opened.at,
+                 .last_marked = opened.at,
+                 .marked_by = opened.entered_by};
+  for (const std::size_t i : memory.referring_to(opened.id)) {
+    const Entry& entry = memory.entries()[i];
+    if (entry.voided) continue;
+    if (const auto* line = as<LineMarked>(entry.fact)) {
+      mark(open, *line);
+      open.put_by.reset();
+    } else if (const auto* by = as<SheetPutBy>(entry.fact)) {
+      open.put_by = entry.at;
+      open.note = by->note;
+      open.restrictions = by->restrictions;
+      continue;
+    } else {
+      continue;
+    }
+    open.last_marked = entry.at;
+    open.marked_by = entry.entered_by;
+  }
+  return open;
+}
+
+}  // namespace
+
+std::optional<OpenSheet> open_sheet(const Memory& memory, const RecordId& id) {
+  if (!is_open(memory, id)) return std::nullopt;
+  return read(memory, *memory.find(id));
+}
+
+std::vector<OpenSheet> open_sheets(const Memory& memory) {
+  std::map<std::pair<PersonId, TargetName>, RecordId> latest;
+  const auto key = [&](const SheetOpened& f) { return std::pair(memory.joined(f.person), f.target); };
+  const auto& all = memory.of_kind("sheet_opened");
+  for (const std::size_t i : all) {
+    const Entry& entry = memory.entries()[i];
+    if (is_open(memory, entry.id)) latest[key(*as<SheetOpened>(entry.fact))] = entry.id;
+  }
+  std::vector<OpenSheet> open;
+  for (const std::size_t i : all) {
+    const Entry& entry = memory.entries()[i];
+    const auto found = latest.find(key(*as<SheetOpened>(entry.fact)));
+    if (found != latest.end() && found->second == entry.id) open.push_back(read(memory, entry));
+  }
+  return open;
+}
+
+}  // namespace wm::db
