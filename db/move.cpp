@@ -1,5 +1,7 @@
 #include "db/move.h"
 
+#include <algorithm>
+
 #include "db/heads.h"
 #include "db/journal/rows.h"
 #include "db/refuse.h"
@@ -19,6 +21,12 @@ constexpr const char* records_of =
     "WHERE ord > ? AND ord <= ? ORDER BY ord";
 constexpr const char* kept_of =
     "SELECT ord, field, salt, value FROM private_values WHERE ord > ? AND ord <= ? ORDER BY ord, field";
+/// What bookings take from the last entry on: what is over by then may lie there or not. It is made anew by
+/// the records themselves.
+constexpr const char* taken_of =
+    "SELECT ord, what, from_at, until_at, held_through FROM taken, (SELECT max(recorded_at) AS last FROM "
+    "records) l "
+    "WHERE ord > ? AND ord <= ? AND until_at > last AND (held_through IS NULL OR held_through > last)";
 constexpr const char* add_record =
     "INSERT INTO records (ord, commit_no, id, kind, recorded_at, person, refers_to, leaf, hash) "
     "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)";
@@ -26,7 +34,7 @@ constexpr const char* add_kept = "INSERT INTO private_values (ord, field, salt, 
 
 using Row = QVariantList;
 struct Stretch {
-  std::vector<Row> records, kept;
+  std::vector<Row> records, kept, taken;
 };
 
 Expected<std::vector<Row>> rows(Connection& connection, const char* sql, qlonglong after) {
@@ -34,7 +42,7 @@ Expected<std::vector<Row>> rows(Connection& connection, const char* sql, qlonglo
   if (!query) return tl::make_unexpected(query.error());
   std::vector<Row> all;
   auto there = connection.next(**query);
-  const int columns = sql == records_of ? 9 : 4;
+  const int columns = sql == records_of ? 9 : sql == kept_of ? 4 : 5;
   for (; there && *there; there = connection.next(**query)) {
     Row row;
     for (int i = 0; i < columns; ++i) row << (*query)->value(i);
@@ -47,8 +55,13 @@ Expected<std::vector<Row>> rows(Connection& connection, const char* sql, qlonglo
 Expected<Stretch> read(Connection& connection, qlonglong after) {
   auto records = rows(connection, records_of, after);
   if (!records) return tl::make_unexpected(records.error());
+  auto taken = rows(connection, taken_of, after);
+  if (!taken) return tl::make_unexpected(taken.error());
+  std::sort(taken->begin(), taken->end(), [](const Row& a, const Row& b) {
+    return std::pair(a[0].toLongLong(), text(a[1])) < std::pair(b[0].toLongLong(), text(b[1]));
+  });
   return rows(connection, kept_of, after).map([&](std::vector<Row> kept) {
-    return Stretch{std::move(*records), std::move(kept)};
+    return Stretch{std::move(*records), std::move(kept), std::move(*taken)};
   });
 }
 
@@ -84,10 +97,11 @@ Expected<void> copy(Connection& from, Connection& to) {
   return *was == *is ? Expected<void>{} : damaged(from);
 }
 
-/// Engines give numbers in types of their own.
+/// Engines give numbers, and nothing where one would be, in types of their own.
 bool same(const Row& a, const Row& b) {
   return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](const QVariant& one, const QVariant& other) {
-    return one.isNull() == other.isNull() && one.toByteArray() == other.toByteArray();
+    if (one.isNull() || other.isNull()) return one.isNull() && other.isNull();
+    return one.toByteArray() == other.toByteArray();
   });
 }
 
@@ -100,7 +114,7 @@ Expected<void> compare(Connection& from, Connection& to) {
   for (qlonglong after = 0;; after += stretch) {
     const auto was = read(from, after), is = read(to, after);
     if (!was || !is) return tl::make_unexpected(was ? is.error() : was.error());
-    if (!same(was->records, is->records) || !same(was->kept, is->kept))
+    if (!same(was->records, is->records) || !same(was->kept, is->kept) || !same(was->taken, is->taken))
       return refuse(to.shown(), "What was written there is not what was read.", "Use the shop where it was.");
     if (was->records.empty()) return {};
   }

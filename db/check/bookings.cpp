@@ -44,7 +44,7 @@ Expected<void> check_moved(const Case& c, const Booking& f) {
                 "Cancel it, and book another.");
 }
 
-Expected<void> check_free(const Case& c, const Booking& f, const RecordId& but_for = {}) {
+Expected<void> check_not_booked(const Case& c, const Booking& f, const RecordId& but_for = {}) {
   const auto member = c.memory.aliases(f.person), assessor = c.memory.aliases(f.assessor);
   for (const std::size_t i : c.memory.of_kind("booking")) {
     const Entry& entry = c.memory.entries()[i];
@@ -63,8 +63,13 @@ Expected<void> check_free(const Case& c, const Booking& f, const RecordId& but_f
                   who + " is booked already from " + said(c, other.from) + " to " + said(c, other.to) + ".",
                   "Choose another time, or cancel that booking.");
   }
-  // Whoever is at a machine now, and that machine, are not free now.
+  return {};
+}
+
+/// Whoever is at a machine now, and that machine, are not free now.
+Expected<void> check_not_at_machine(const Case& c, const Booking& f) {
   if (c.now < f.from) return {};
+  const auto member = c.memory.aliases(f.person), assessor = c.memory.aliases(f.assessor);
   for (const AtMachine& each : at_machines(c.memory, c.now)) {
     // What was booked, and is under way.
     if (each.machine == f.machine && has(member, each.person)) continue;
@@ -78,6 +83,19 @@ Expected<void> check_free(const Case& c, const Booking& f, const RecordId& but_f
                   at_machine_words(c, each.person, each), "Enter that it was left, or choose a later time.");
   }
   return {};
+}
+
+Expected<void> check_free(const Case& c, const Booking& f, const RecordId& but_for = {}) {
+  return check_not_booked(c, f, but_for).and_then([&] { return check_not_at_machine(c, f); });
+}
+
+/// A booking that stands, and is not over, as if it were moved to where it is: it is not in its own way.
+std::optional<Booking> moved_to_itself(const Case& c, const RecordId& id) {
+  const Booking* booking = id.empty() ? nullptr : c.memory.live<Booking>(id);
+  if (booking == nullptr || booking->to <= c.now) return std::nullopt;
+  Booking again = *booking;
+  again.instead_of = id;
+  return again;
 }
 
 Expected<void> check_in_service(const Case& c, const Booking& f, const ShopHours& hours) {
@@ -201,11 +219,17 @@ Expected<void> check_revived(const Case& c, const StrikeOut& f) {
   if (const auto* cancel = as<Cancel>(struck->fact)) id = cancel->booking;
   if (const auto* moved = as<Booking>(struck->fact)) id = moved->instead_of;
   if (const auto* came = as<Attendance>(struck->fact)) id = came->booking;
-  const Booking* revived = id.empty() ? nullptr : c.memory.live<Booking>(id);
-  if (revived == nullptr || revived->to <= c.now) return {};
-  Booking again = *revived;
-  again.instead_of = id;
-  return check_free(c, again, f.record);
+  const auto revived = moved_to_itself(c, id);
+  return revived ? check_free(c, *revived, f.record) : Expected<void>{};
+}
+
+Expected<void> check_attendance(const Case& c, const Attendance& f) {
+  const Entry* before = c.memory.about<Attendance>(f.booking);
+  if (f.turnout == Turnout::not_come || before == nullptr ||
+      as<Attendance>(before->fact)->turnout != Turnout::not_come)
+    return {};
+  const auto booking = moved_to_itself(c, f.booking);
+  return booking ? check_not_booked(c, *booking) : Expected<void>{};
 }
 
 Expected<void> check_stands(const Case& c, const RecordId& booking) {

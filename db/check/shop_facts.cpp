@@ -63,7 +63,9 @@ struct CheckShopFact {
   Expected<void> operator()(const DiaryRules& f) const { return check_diary(f); }
   Expected<void> operator()(const Upkeep& f) const { return check_diary(f); }
   Expected<void> operator()(const Busy& f) const { return check_diary(f); }
-  Expected<void> operator()(const Attendance& f) const { return check_open_booking(c, f.booking); }
+  Expected<void> operator()(const Attendance& f) const {
+    return check_open_booking(c, f.booking).and_then([&] { return check_attendance(c, f); });
+  }
   Expected<void> operator()(const Presence&) const { return {}; }
   Expected<void> operator()(const Waiting&) const { return {}; }
   Expected<void> operator()(const WaitingEnd& f) const {

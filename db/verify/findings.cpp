@@ -24,6 +24,8 @@ std::string_view word(FindingKind kind) {
       return "edge";
     case FindingKind::signature:
       return "signature";
+    case FindingKind::taken:
+      return "taken";
     case FindingKind::altered:
       return "altered";
     case FindingKind::cut_off:

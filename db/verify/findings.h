@@ -17,6 +17,7 @@ enum class FindingKind {
   blanked,        // one is gone, and nothing says that it was erased
   edge,           // the kept edge of the tree is not the tree's
   signature,      // of a check-out: it does not hold
+  taken,          // a booking's time is not taken, or one that no booking takes is
   altered,        // what came before a root known from outside is not as it was
   cut_off,        // records that a root known from outside covered are not there
   unreadable,     // the file could not be read to its end

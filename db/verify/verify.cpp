@@ -8,6 +8,7 @@
 #include "db/verify/private_values.h"
 #include "db/verify/records.h"
 #include "db/verify/schema.h"
+#include "db/verify/taken.h"
 
 namespace wm::verify {
 namespace {
@@ -17,7 +18,11 @@ std::string record(std::int64_t order) { return "record " + std::to_string(order
 class Look {
  public:
   Look(const File& file, const Ask& ask)
-      : file_(file), ask_(ask), privates_(file, report_.findings), signatures_(report_.findings) {
+      : file_(file),
+        ask_(ask),
+        privates_(file, report_.findings),
+        signatures_(report_.findings),
+        taken_(report_.findings) {
     std::vector<KnownRoot> known = ask.against;
     if (ask.verified) known.push_back(*ask.verified);
     std::stable_sort(known.begin(), known.end(),
@@ -32,6 +37,7 @@ class Look {
     records();
     privates_.finish();
     report_.checkouts = signatures_.finish(covered());
+    taken_.finish(file_, report_.head.at);
     edge();
     roots();
     proofs();
@@ -116,6 +122,7 @@ class Look {
     sequence(content);
     privates_.check(content);
     signatures_.check(content, look.hash);
+    taken_.check(content);
     if (!ask_.record.empty() && content.id == ask_.record)
       report_.record = Inclusion{edge_.size() - 1, look.leaf, {}};
   }
@@ -193,6 +200,7 @@ class Look {
   Report report_;
   PrivateValues privates_;
   Signatures signatures_;
+  Taken taken_;
   ledger::Edge edge_;
   std::vector<ledger::Hash> hashes_;
   std::int64_t order_ = 0, commit_ = 0;

@@ -42,6 +42,10 @@ TestShop lived_in() {
   const RecordId booking =
       shop.enter("dee", own(Booking{"kim", "ivo", "b1", "bandsaw", shop.now() + 3600, shop.now() + 7200}));
   shop.enter("dee", own(Cancel{booking, "ill"}));
+  shop.enter("dee", own(Booking{"kim", "ivo", "b1", "bandsaw", shop.now() + day, shop.now() + day + hour}));
+  Booking held{"lou", "mia", "b2", "bandsaw", shop.now() + day, shop.now() + day + hour};
+  held.held_through = shop.now() + hour;
+  shop.enter("dee", own(held));
   shop.enter("mia", StrikeOutRecord{"past-19", "published by mistake"});
   shop.enter("mia", BlankPerson{"lou"});
   return shop;

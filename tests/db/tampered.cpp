@@ -54,7 +54,8 @@ std::string referred(const Json& body) {
   const std::string kind = body.at("kind");
   for (const char* about_checkout : {"restriction", "marks", "signature", "scored_apart", "countersigned"})
     if (kind == about_checkout) return body.at("checkout");
-  for (const char* key : {"record", "suspension", "appointment", "lockout", "booking", "begun", "opened"})
+  for (const char* key : {"record", "suspension", "appointment", "lockout", "booking", "instead_of", "begun",
+                          "started", "opened"})
     if (body.contains(key)) return body.at(key);
   return kind == "waiting_end" ? body.at("waiting") : "";
 }
@@ -120,7 +121,10 @@ void Tampered::rebuild(const std::function<void(std::vector<Json>&)>& change) {
     leaf["order"] = ++order;
     sql += insert_of(leaf);
   }
-  run(sql);
+  run(sql +
+      "DELETE FROM taken;\n"
+      "INSERT INTO taken SELECT ord, what, from_at, until_at, held_through FROM time_taken "
+      "WHERE until_at > (SELECT max(recorded_at) FROM records);\n");
   ledger::Edge edge;
   for (const ledger::Hash& hash : hashes()) edge.append(hash);
   run("UPDATE tree_edge SET size = " + std::to_string(edge.size()) + ", hashes = " + blob(edge.bytes()));

@@ -40,6 +40,15 @@ const std::string& honest_file() {
     sign.marks = {Mark::none};
     sign.measured = {{1, "25,2", "25.2 mm", "0.1 mm"}};
     REQUIRE(shop.commit("ivo", sign));
+    Booking booking{"kim", "ivo", "b1", "bandsaw", shop.now() + day, shop.now() + day + hour};
+    booking.instead_of = shop.enter("dee", own(booking));
+    booking.to = booking.to + hour;
+    shop.enter("dee", own(booking));
+    Booking held{"dee", "mia", "b2", "bandsaw", shop.now() + 2 * day, shop.now() + 2 * day + hour};
+    held.held_through = shop.now() + day;
+    shop.enter("dee", own(held));
+    held = {"dee", "mia", "b2", "bandsaw", shop.now() + day, shop.now() + day + hour};
+    shop.enter("dee", own(Cancel{shop.enter("dee", own(held)), "ill"}));
     const RecordId wrong = shop.enter("mia", own(Waiting{"lou", "bandsaw"}));
     shop.enter("mia", StrikeOutRecord{wrong, "Lou meant the sander"});
     const Person kim = *shop.store().person("kim");
@@ -199,7 +208,7 @@ TEST_CASE("records beyond one stretch of reading are looked at in their order", 
 
 TEST_CASE("whichever column of whichever table is changed, it is found", "[verify]") {
   Tampered honest(honest_file());
-  for (const char* table : {"shop", "records", "private_values", "tree_edge"}) {
+  for (const char* table : {"shop", "records", "private_values", "tree_edge", "taken"}) {
     for (const auto& column :
          honest.rows("SELECT name FROM pragma_table_info('" + std::string(table) + "')")) {
       const std::string name = column[0];
@@ -250,6 +259,16 @@ TEST_CASE("what was done is named", "[verify]") {
   SECTION("a record taken out of the middle") {
     file.run("DELETE FROM private_values WHERE ord = 9; DELETE FROM records WHERE ord = 9");
     CHECK(found(look(file.path())).contains("order: record 9"));
+  }
+  SECTION("a time that is taken set free, one made longer, and one taken by nobody") {
+    const std::string held = order_of(file, "ord IN (SELECT ord FROM taken WHERE held_through IS NOT NULL)"),
+                      moved = order_of(file, "ord IN (SELECT ord FROM taken WHERE held_through IS NULL)");
+    file.run(
+        "DELETE FROM taken WHERE what = 'machine b2'; UPDATE taken SET until_at = until_at + 60 WHERE what = "
+        "'person ivo'; INSERT INTO taken VALUES (1, 'machine s1', 0, 60, NULL)");
+    CHECK(found(look(file.path())) == Lines{"taken: record " + held + ", machine b2",
+                                            "taken: record " + moved + ", person ivo",
+                                            "taken: record 1, machine s1"});
   }
   SECTION("a guard gone, one changed, one added") {
     file.run_plain(

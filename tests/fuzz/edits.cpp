@@ -89,8 +89,8 @@ const auto& one_of(const List& list, std::size_t n) {
   return list[n % std::size(list)];
 }
 
-constexpr std::array tables = {"records", "private_values", "tree_edge", "shop",   "commits",
-                               "people",  "pins",           "rulebooks", "commits"};
+constexpr std::array tables = {"records", "private_values", "tree_edge", "shop", "commits",
+                               "people",  "pins",           "rulebooks", "taken"};
 
 /// Edits by SQL. Guards are put back after them as they were.
 class Cells {

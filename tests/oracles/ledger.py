@@ -393,6 +393,39 @@ class Look:
         lower = all(re.fullmatch("[0-9a-f]*", leaf.text(k)) for k in ("key", "signature"))
         return lower and signed(bytes.fromhex(leaf.text("key")), message, bytes.fromhex(leaf.text("signature")))
 
+    def standing(self):
+        """(order, what) of each booking that stands, with its times; whatever the time is now."""
+        struck = {leaf.refers_to for leaf, _, _ in self.said.values() if leaf.kind == "strike_out"}
+        about = {}
+        for leaf, _, _ in self.said.values():
+            if leaf.kind in ("attendance", "booking", "cancel", "confirmed") and leaf.id not in struck:
+                about.setdefault(leaf.refers_to, []).append(leaf)
+        for now, (leaf, _, _) in self.said.items():
+            said = about.get(leaf.id, [])
+            came = [one.text("turnout") for one in said if one.kind == "attendance"]
+            ended = leaf.id in struck or any(one.kind in ("booking", "cancel") for one in said) or came[-1:] == ["not_come"]
+            start, end = instant(leaf.text("from")), instant(leaf.text("to"))
+            if leaf.kind != "booking" or ended or start is None or end is None:
+                continue
+            held = None if any(one.kind == "confirmed" for one in said) else instant(leaf.text("held_through"))
+            for what in {"person " + leaf.text("person"), "person " + leaf.text("assessor"), "machine " + leaf.text("machine")}:
+                yield (now, what), (start, end, held)
+
+    def taken(self):
+        should = dict(self.standing())
+        last = max([leaf.recorded for leaf, _, _ in self.said.values()], default=-10**12)
+        for row in self.rows("taken", ["ord", "what", "from_at", "until_at", "held_through"], "ord, what"):
+            what = row["what"][1]
+            place = row["ord"][1], what.decode() if isinstance(what, bytes) else str(what)
+            times = should.pop(place, None)
+            types = [row[c][0] for c in ("ord", "what", "from_at", "until_at")] == ["integer", "text", "integer", "integer"]
+            have = tuple(row[c][1] for c in ("from_at", "until_at", "held_through"))
+            if times is None or not types or have != times:
+                self.add("taken", f"record {place[0]}, {place[1]}")
+        for place, (_, end, held) in should.items():
+            if end > last and (held is None or held > last):
+                self.add("taken", f"record {place[0]}, {place[1]}")
+
     def edge(self, tree):
         rows = list(self.rows("tree_edge", ["size", "hashes", "one"], "one"))
         if len(rows) != 1:
@@ -420,6 +453,7 @@ class Look:
                 covered = size
         self.private_values()
         self.signatures(covered)
+        self.taken()
         self.edge(tree)
         return {"size": len(tree.leaves), "root": tree.root().hex(), "short": short(len(tree.leaves), tree.root()),
                 "found": sorted(self.found), "roots": roots}
