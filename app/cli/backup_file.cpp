@@ -8,6 +8,7 @@
 #include "app/cli/refusal.h"
 #include "core/time/text.h"
 #include "db/backup/backup.h"
+#include "db/sql/server.h"
 
 namespace wm::app {
 namespace {
@@ -22,7 +23,9 @@ void say(const db::MissingCommit& commit) {
 
 void say(const db::RestorePlan& plan, const std::string& backup, const std::string& store) {
   std::cout << "The backup " << backup << " is whole and has " << plan.commits << " entries.\n";
-  if (!plan.replaces)
+  if (db::is_on_server(store))
+    std::cout << "There is nothing in " << db::shown_name(store) << " yet: nothing is lost.\n";
+  else if (!plan.replaces)
     std::cout << "There is no file at " << store << " yet: nothing is lost.\n";
   else if (!plan.readable)
     std::cout << "The file at " << store << " cannot be read, so what would be lost cannot be told.\n";

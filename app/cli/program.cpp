@@ -34,13 +34,21 @@ int run(int argc, char** argv) {
   std::string store, folder, backup;
   bool yes = false;
   CLI::App* backing = words.add_subcommand(
-      "backup", "Copy a shop's file into a folder, check the copy, and thin out older ones");
-  backing->add_option("STORE", store, "The shop's file; the program may have it open")->required();
+      "backup",
+      "Copy a shop, from its file or its server, into a folder, check the copy, and thin out older ones");
+  backing
+      ->add_option("STORE", store,
+                   "The shop: its file, or postgresql://login@server/database; the program may have it open")
+      ->required();
   backing->add_option("DIR", folder, "The folder, best on another disk")->required();
   CLI::App* restoring = words.add_subcommand(
       "restore", "Say what would be lost by putting a backup back, and with --yes put it back");
   restoring->add_option("BACKUP", backup, "The backup")->required();
-  restoring->add_option("STORE", store, "The shop's file; nobody may have it open")->required();
+  restoring
+      ->add_option("STORE", store,
+                   "The shop's file, which nobody may have open; or postgresql://login@server/database, with "
+                   "nothing in it")
+      ->required();
   restoring->add_flag("--yes", yes, "Do it. The file that was there is kept beside");
   VerifyWords verify;
   CLI::App* verifying = words.add_subcommand(

@@ -35,11 +35,11 @@ Expected<Identity> identity_of(Connection& connection) {
   return Identity{std::move(*details), *first};
 }
 
-QString stem_of(const std::string& store) { return QFileInfo(text(store)).completeBaseName(); }
-
-Problem on_a_server(const std::string& store) {
-  return {shown_name(store), "The shop is on a server, and this makes copies of files.",
-          "Let whoever looks after the server back it up, or move a copy of the shop into a file."};
+/// What a backup's name begins with: the file's own, or the database's.
+QString stem_of(const std::string& store) {
+  if (!is_on_server(store)) return QFileInfo(text(store)).completeBaseName();
+  const auto address = read_address(store);
+  return address ? QString(address->database).replace('/', '_') : QString();
 }
 
 tl::unexpected<Problem> no_folder(const std::string& folder) {
@@ -102,7 +102,6 @@ Expected<std::vector<BackupFile>> backups_in(const std::string& store, const std
 }
 
 Expected<BackupMade> back_up(const std::string& store, const std::string& folder, Instant now) {
-  if (is_on_server(store)) return tl::make_unexpected(on_a_server(store));
   const QDir into(text(folder));
   if (!into.exists()) return no_folder(folder);
   const auto connection = open_to_read(store);
@@ -116,7 +115,8 @@ Expected<BackupMade> back_up(const std::string& store, const std::string& folder
     return refuse(made.path, "There is a backup of this second already.", "Try again.");
   // What an earlier one left that was cut off.
   for (const BackupFile& part : named_as_ours(into, stem, unfinished)) QFile::remove(text(part.path));
-  const auto commits = copy_checked(**connection, name + unfinished);
+  const auto commits = is_on_server(store) ? copy_from_server(store, name + unfinished)
+                                           : copy_checked(**connection, name + unfinished);
   if (!commits) return tl::make_unexpected(commits.error());
   made.commits = *commits;
   std::error_code error;

@@ -14,10 +14,11 @@ struct BackupMade {
   std::vector<std::string> removed;  // older backups of this shop that were thinned out
 };
 
-/// Copies a store, which may be in use, into a folder that exists: to a file named after it and `now` in UTC,
-/// such as shop-20260314-230000Z.backup. The copy is on the disk, and has been read back and found equal,
-/// when this returns; only then are older ones thinned (keep.h). What is not a backup of this very shop is
-/// left alone. Where anything fails the store is untouched and the older backups are all there.
+/// Copies a store, which may be in use, into a folder that exists: to a file named after it (on a server:
+/// after its database) and `now` in UTC, such as shop-20260314-230000Z.backup. A shop on a server becomes a
+/// file too. The copy is on the disk, and has been read back and found equal, when this returns; only then
+/// are older ones thinned (keep.h). What is not a backup of this very shop is left alone. Where anything
+/// fails the store is untouched and the older backups are all there.
 Expected<BackupMade> back_up(const std::string& store, const std::string& folder, Instant now);
 
 /// A backup in its folder.
@@ -50,11 +51,12 @@ struct RestorePlan {
   friend bool operator==(const RestorePlan&, const RestorePlan&) = default;
 };
 
-/// Checks every page of the backup and compares it with the store. Refuses the backup of another shop.
+/// Checks every page of the backup and compares it with the store. Refuses the backup of another shop; and on
+/// a server a database in which there is anything: a backup goes into an empty one.
 Expected<RestorePlan> plan_restore(const std::string& backup, const std::string& store);
 /// Puts a copy of the backup in the store's place, which no program may have open. The file that was there
 /// stays beside it under the dated name that this returns; empty where there was none. At every moment a
-/// power cut leaves the one or the other in place, whole.
+/// power cut leaves the one or the other in place, whole. On a server all of it goes in at once, or nothing.
 Expected<std::string> restore(const std::string& backup, const std::string& store, Instant now);
 
 }  // namespace wm::db

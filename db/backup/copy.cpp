@@ -7,6 +7,7 @@
 
 #include "core/time/text.h"
 #include "db/backup/same_content.h"
+#include "db/move.h"
 #include "db/refuse.h"
 #include "db/sql/dialect.h"
 #include "db/sql/file.h"
@@ -74,6 +75,27 @@ Expected<std::int64_t> copy_checked(Connection& from, const std::string& to) {
     QFile::remove(text(to));
     if (!moved_on || i == tries) return done;
   }
+}
+
+Expected<std::int64_t> copy_from_server(const std::string& store, const std::string& to) {
+  const auto away = [&] {
+    for (const char* end : {"", "-wal", "-shm"}) QFile::remove(text(to + end));
+  };
+  away();
+  // Wherever the folder is: nobody works in a backup.
+  StoreOptions anywhere;
+  anywhere.on_network = [](const std::string&) { return false; };
+  auto done = move_store(store, to, anywhere).and_then([&](const ledger::Head&) -> Expected<std::int64_t> {
+    // One file, with no log beside it.
+    if (auto alone = Connection(to, StoreOptions().busy_ms).value(dialect::leave_log); !alone)
+      return tl::make_unexpected(alone.error());
+    if (!sync_file(to))
+      return refuse(to, "The disk failed while the copy was being made safe.",
+                    "Check the disk, then try again; the shop on the server is untouched.");
+    return read_back(to);
+  });
+  if (!done) away();
+  return done;
 }
 
 std::string stamp(Instant t) {

@@ -1,15 +1,18 @@
 #include <QFile>
 #include <QFileInfo>
+#include <QTemporaryDir>
 #include <filesystem>
 #include <map>
 
 #include "db/backup/backup.h"
 #include "db/backup/copy.h"
 #include "db/journal/rows.h"
+#include "db/move.h"
 #include "db/refuse.h"
 #include "db/sql/dialect.h"
 #include "db/sql/file.h"
 #include "db/sql/place.h"
+#include "db/sql/server.h"
 
 namespace wm::db {
 namespace {
@@ -104,6 +107,26 @@ bool name_again(const std::string& store, const std::string& kept) {
   return !error && sync_file(kept);
 }
 
+/// That a database has nothing in it, as a backup needs it.
+Expected<void> check_blank_there(const std::string& store) {
+  const auto blank = Connection(store, StoreOptions().busy_ms).value(dialect::postgres.read_blank);
+  if (!blank) return tl::make_unexpected(blank.error());
+  if (blank->toBool()) return {};
+  return refuse(shown_name(store), "There is something in this database already, and it stays as it is.",
+                "Make an empty database for the backup, and give the address of that.");
+}
+
+/// By way of a copy: opening it as a store would bring the backup itself up to date.
+Expected<void> restore_on_server(const std::string& backup, const std::string& store) {
+  const QTemporaryDir folder;
+  const std::string fresh = folder.filePath("backup").toStdString();
+  const auto from = open_to_read(backup);
+  if (!from) return tl::make_unexpected(from.error());
+  return copy_checked(**from, fresh)
+      .and_then([&](std::int64_t) { return move_store(fresh, store); })
+      .map([](const ledger::Head&) {});
+}
+
 }  // namespace
 
 Expected<RestorePlan> plan_restore(const std::string& backup, const std::string& store) {
@@ -114,6 +137,7 @@ Expected<RestorePlan> plan_restore(const std::string& backup, const std::string&
   if (!here) return tl::make_unexpected(here.error());
   RestorePlan plan;
   plan.commits = static_cast<std::int64_t>(here->size());
+  if (is_on_server(store)) return check_blank_there(store).map([&] { return plan; });
   plan.replaces = QFileInfo::exists(text(store));
   if (!plan.replaces) return plan;
   if (QFileInfo(text(store)).canonicalFilePath() == QFileInfo(text(backup)).canonicalFilePath())
@@ -131,6 +155,7 @@ Expected<RestorePlan> plan_restore(const std::string& backup, const std::string&
 
 Expected<std::string> restore(const std::string& backup, const std::string& store, Instant now) {
   if (const auto plan = plan_restore(backup, store); !plan) return tl::make_unexpected(plan.error());
+  if (is_on_server(store)) return restore_on_server(backup, store).map([] { return std::string(); });
   const QFileInfo place(text(store));
   const std::string folder = place.absolutePath().toStdString();
   const std::string kept = folder + "/" + place.completeBaseName().toStdString() + "-replaced-" + stamp(now) +

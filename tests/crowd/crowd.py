@@ -1,6 +1,6 @@
 """Many desks at once on one store, with desks and the server killed at random: nothing lost, nothing twice. See README.md.
 
-usage: crowd.py CROWD [--engine postgres|file] [--desks 8] [--commands 2000] [--seed N]"""
+usage: crowd.py CROWD [--engine postgres|file] [--desks 8] [--commands 2000] [--calm 1] [--seed N]"""
 import argparse
 import pathlib
 import random
@@ -46,10 +46,11 @@ def work(args, store, folder, server):
     each = -(-args.commands // args.desks)
     desks = [Desk(args.crowd, store, n, each, folder) for n in range(args.desks)]
     killed = {"desks": 0, "servers": 0}
-    next_server = time.monotonic() + random.uniform(1, 3)
+    longer = args.calm * max(1, args.commands / 10000)
+    next_server = time.monotonic() + random.uniform(1, 3) * args.calm
     began = time.monotonic()
     while not all([desk.is_done() for desk in desks]):
-        time.sleep(random.uniform(0.05, 0.4) * max(1, args.commands / 10000))
+        time.sleep(random.uniform(0.05, 0.4) * longer)
         running = [desk for desk in desks if desk.process.poll() is None]
         if running:
             random.choice(running).process.kill()
@@ -58,7 +59,7 @@ def work(args, store, folder, server):
             server.kill()
             start_again(server)
             killed["servers"] += 1
-            next_server = time.monotonic() + random.uniform(2, 5) * max(1, args.commands / 10000)
+            next_server = time.monotonic() + random.uniform(2, 5) * longer
     took = time.monotonic() - began
     print(f"{args.desks} desks, {took:.1f} s; desks killed {killed['desks']} times, the server {killed['servers']} times;"
           f" seed {args.seed}", flush=True)
@@ -71,6 +72,7 @@ def main():
     parser.add_argument("--engine", choices=["postgres", "file"], default="postgres")
     parser.add_argument("--desks", type=int, default=8)
     parser.add_argument("--commands", type=int, default=2000)
+    parser.add_argument("--calm", type=float, default=1, help="so many times as long between one kill and the next")
     parser.add_argument("--seed", type=int, default=random.randrange(10**6))
     args = parser.parse_args()
     random.seed(args.seed)

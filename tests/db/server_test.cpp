@@ -1,10 +1,14 @@
 // What holds of a store on a server beside all that holds of any. Hidden where there is none: see
 // tests/CMakeLists.txt.
 #include <QCoreApplication>
+#include <QDir>
 #include <QElapsedTimer>
+#include <QTemporaryDir>
 #include <catch2/catch.hpp>
 
+#include "db/backup/backup.h"
 #include "db/sql/connection.h"
+#include "db/verify/verify.h"
 #include "test_shop.h"
 
 using namespace wm;
@@ -241,4 +245,61 @@ TEST_CASE("A character with the code 0 is refused by a server, and nothing of it
   REQUIRE_FALSE(done);
   CHECK_THAT(done.error().what, Catch::Contains("code 0"));
   CHECK(shop.commit("dee", own(Presence{"kim"})));
+}
+
+TEST_CASE(
+    "A shop on a server is backed up into a file that was read back, and put back into an empty database",
+    "[.server]") {
+  TestShop shop;
+  QTemporaryDir folder;
+  const std::string into = folder.path().toStdString();
+  shop.enter("dee", own(Booking{"kim", "ivo", "b1", "bandsaw", evening + day, evening + day + hour}));
+  const auto made = back_up(shop.path(), into, evening);
+  INFO((made ? "" : made.error().what));
+  REQUIRE(made);
+  CHECK(made->commits == shop.store().last_commit());
+  CHECK(QDir(folder.path()).entryList(QDir::Files).size() == 1);  // and no log beside it
+  const auto report = verify::look_through(made->path, {});
+  REQUIRE(report);
+  CHECK(report->findings.empty());
+  CHECK(report->head.root == shop.store().head()->root);
+
+  shop.enter("dee", own(Presence{"kim"}));
+  const auto later = back_up(shop.path(), into, evening + 600);
+  REQUIRE(later);
+  CHECK(later->removed == std::vector{made->path});  // two of one day
+  const auto all = backups_in(shop.path(), into);
+  REQUIRE(all);
+  REQUIRE(all->size() == 1);
+  CHECK(all->front().commits == shop.store().last_commit());
+  CHECK_FALSE(back_up(shop.path(), into, evening + 600));  // there already
+
+  const TestPlace empty;
+  CHECK_THAT(plan_restore(later->path, shop.path()).error().what,
+             Catch::Contains("something in this database"));
+  CHECK_FALSE(restore(later->path, shop.path(), evening));
+  QFile file(QString::fromStdString(later->path));
+  REQUIRE(file.open(QIODevice::ReadOnly));
+  const QByteArray bytes = file.readAll();
+  const auto plan = plan_restore(later->path, empty.name());
+  REQUIRE(plan);
+  CHECK(plan->commits == shop.store().last_commit());
+  REQUIRE(restore(later->path, empty.name(), evening));
+  file.seek(0);
+  CHECK(file.readAll() == bytes);  // the backup stays as it was
+  auto back = Store::open(empty.name(), shop.clock(), cheap_pins());
+  REQUIRE(back);
+  CHECK(back->entries() == shop.store().entries());
+  CHECK(back->head()->root == shop.store().head()->root);
+  CHECK(back->commit(shop.command("dee", own(Presence{"lou"}))));
+  CHECK_FALSE(back->commit(
+      shop.command("dee", own(Booking{"lou", "ivo", "b2", "bandsaw", evening + day, evening + day + hour}))));
+}
+
+TEST_CASE("A backup of a server that goes away leaves nothing half done", "[.server]") {
+  QTemporaryDir folder;
+  const auto made = back_up("postgresql://a@/b?host=/nowhere", folder.path().toStdString(), evening);
+  REQUIRE_FALSE(made);
+  CHECK_THAT(made.error().what, Catch::Contains("cannot be reached"));
+  CHECK(QDir(folder.path()).entryList(QDir::Files).isEmpty());
 }

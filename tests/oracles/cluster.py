@@ -23,17 +23,18 @@ def binaries():
 
 
 class Cluster:
-    """A server's folder, and what is done with it. `settings` go to the server beside the usual ones."""
+    """A server's folder, and what is done with it. `settings` go to the server beside the usual ones; `within`: where the folder
+    is made, on the system's own place for such otherwise."""
 
-    def __init__(self, settings=""):
+    def __init__(self, settings="", within=None):
         self.programs = binaries()
-        self.folder = pathlib.Path(tempfile.mkdtemp(prefix="oracle-pg-"))
+        self.folder = pathlib.Path(tempfile.mkdtemp(prefix="oracle-pg-", dir=within))
         self.before, user = [], pwd.getpwuid(os.getuid()).pw_name
         if os.getuid() == 0:  # the server refuses to be root
             user = "postgres" if any(p.pw_name == "postgres" for p in pwd.getpwall()) else "nobody"
             shutil.chown(self.folder, user)
             self.before = ["runuser", "-u", user, "--"]
-        self.data = self.folder / "data"
+        self.data, self.log = self.folder / "data", "log"
         # The machine itself does not fail here, so that nothing need reach the disk for a killed server to find it again.
         self.settings = f"-k {self.folder} -c listen_addresses= -c fsync=off -c full_page_writes=off {settings}"
         self.run("initdb", "-D", self.data, "-U", "judge", "-A", "trust", "-E", "UTF8", "--locale=C", "--no-sync")
@@ -54,7 +55,7 @@ class Cluster:
         return f"postgresql://{user}@/{database}?host={self.folder}"
 
     def start(self):
-        self.run("pg_ctl", "-D", self.data, "-w", "-l", self.folder / "log", "-o", self.settings, "start")
+        self.run("pg_ctl", "-D", self.data, "-w", "-l", self.folder / self.log, "-o", self.settings, "start")
 
     def stop(self):
         self.run("pg_ctl", "-D", self.data, "-m", "immediate", "-w", "stop")
@@ -65,8 +66,8 @@ class Cluster:
 
 
 @contextlib.contextmanager
-def cluster(settings=""):
-    made = Cluster(settings)
+def cluster(settings="", within=None):
+    made = Cluster(settings, within)
     signal.signal(signal.SIGTERM, lambda *_: sys.exit(1))  # so that what follows `finally` is done
     try:
         made.start()
