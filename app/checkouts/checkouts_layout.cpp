@@ -6,6 +6,8 @@
 #include <QVBoxLayout>
 
 #include "app/checkouts/checkouts_page.h"
+#include "app/checkouts/countersign_fields.h"
+#include "app/checkouts/paper_entry.h"
 #include "app/checkouts/result_words.h"
 #include "app/checkouts/sheet_view.h"
 #include "app/diary/two_lines.h"
@@ -56,6 +58,7 @@ CheckoutsPage::CheckoutsPage(Session& session, QWidget* parent, const std::vecto
   views_ = new QStackedWidget;
   views_->addWidget(make_sheet());
   views_->addWidget(make_plan());
+  views_->addWidget(make_paper_entry());
   // A plan is as wide as the page.
   connect(views_, &QStackedWidget::currentChanged, this,
           [this](int view) { list_box_->setVisible(view == 0); });
@@ -102,7 +105,13 @@ QWidget* CheckoutsPage::make_sheet() {
   pass_plan_ = new KeyButton(tr("Pass plan"), QKeySequence("Ctrl+T"));
   pass_plan_->setObjectName("pass_plan");
   connect(pass_plan_, &QPushButton::clicked, this, &CheckoutsPage::show_pass_plan);
-  top->addWidget(pass_plan_, 0, Qt::AlignTop);
+  blank_ = new KeyButton(tr("Print it blank"), QKeySequence("Ctrl+P"));
+  blank_->setObjectName("blank");
+  connect(blank_, &QPushButton::clicked, this, &CheckoutsPage::print_blank);
+  from_paper_ = new KeyButton(tr("From a paper"), QKeySequence("Ctrl+Shift+F"));
+  from_paper_->setObjectName("from_paper");
+  connect(from_paper_, &QPushButton::clicked, this, &CheckoutsPage::enter_from_paper);
+  for (KeyButton* button : {pass_plan_, blank_, from_paper_}) top->addWidget(button, 0, Qt::AlignTop);
   under_ = label("sentence", {}, true);
   under_->setObjectName("under");
   how_ = label(
@@ -116,6 +125,7 @@ QWidget* CheckoutsPage::make_sheet() {
     show_result();
     fill_list();
   });
+  connect(sheet_, &SheetView::typed, this, &CheckoutsPage::send_in_passing);
   down->addLayout(top);
   down->addWidget(under_);
   down->addWidget(how_);
@@ -136,10 +146,40 @@ QWidget* CheckoutsPage::make_plan() {
   down->setContentsMargins(0, 0, 0, 0);
   plan_ = new PlanView(session());
   down->addWidget(plan_);
-  connect(plan_, &PlanView::left, this, &CheckoutsPage::leave_pass_plan);
+  connect(plan_, &PlanView::left, this, &CheckoutsPage::back_to_sheet);
   connect(plan_, &PlanView::tell, this, &Page::tell);
   connect(plan_, &PlanView::tell_problem, this, &Page::tell_problem);
   return box;
+}
+
+QWidget* CheckoutsPage::make_paper_entry() {
+  paper_entry_ = new PaperEntry(session(), sheets_);
+  connect(paper_entry_, &PaperEntry::left, this, &CheckoutsPage::back_to_sheet);
+  connect(paper_entry_, &PaperEntry::tell, this, &Page::tell);
+  connect(paper_entry_, &PaperEntry::tell_problem, this, &Page::tell_problem);
+  QFrame* box = paper();
+  auto* down = new QVBoxLayout(box);
+  down->setContentsMargins(0, 0, 0, 0);
+  down->addWidget(paper_entry_);
+  return box;
+}
+
+/// The member's word, and the key with which one who has no PIN chooses it.
+void CheckoutsPage::add_countersign(QGridLayout* grid, int row) {
+  countersign_ = new CountersignFields(session());
+  countersign_->setObjectName("countersign");
+  member_pin_ = new KeyButton(tr("Choose their PIN"), QKeySequence("Ctrl+Shift+P"));
+  member_pin_->setObjectName("choose_member_pin");
+  QLabel* member = caption(tr("M&ember"), countersign_);
+  auto* across = new QHBoxLayout;
+  across->setSpacing(8);
+  across->addWidget(countersign_, 1);
+  across->addWidget(member_pin_);
+  grid->addWidget(member, row, 0);
+  grid->addLayout(across, row, 1);
+  of_the_first_.insert(of_the_first_.end(), {member, countersign_});
+  connect(member_pin_, &QPushButton::clicked, this, &CheckoutsPage::choose_member_pin);
+  connect(countersign_, &CountersignFields::done, this, &CheckoutsPage::sign);
 }
 
 QWidget* CheckoutsPage::make_foot() {
@@ -169,18 +209,17 @@ QWidget* CheckoutsPage::make_foot() {
   pin_->setPlaceholderText(tr("the assessor's own PIN"));
   sign_ = new KeyButton(tr("Sign"), Qt::CTRL | Qt::Key_Return, true);
   sign_->setObjectName("sign");
-  grid->addWidget(suggested_, 0, 0, 1, 4);
   QLabel* restricted = caption(tr("&Restrictions"), restrictions_);
   grid->addWidget(restricted, 1, 0);
   grid->addWidget(restrictions_, 1, 1);
-  QLabel* never =
-      label("quiet",
-            tr("What stays open and what aid was used, a semicolon between. Never a medical reason: "
-               "nobody asks for one."),
-            true);
+  QLabel* never = label(
+      "quiet",
+      tr("Restrictions: what stays open and what aid was used, a semicolon between. Never a medical reason: "
+         "nobody asks for one. The member countersigns: I was shown this machine's cautions."),
+      true);
   never->setObjectName("never_medical");
   restrictions_->setAccessibleDescription(never->text());
-  grid->addWidget(never, 3, 1);
+  grid->addWidget(never, 4, 0, 1, 4);
   QLabel* result = caption(tr("Resu&lt"), outcome_);
   grid->addWidget(result, 1, 2);
   grid->addWidget(outcome_, 1, 3);
@@ -196,6 +235,17 @@ QWidget* CheckoutsPage::make_foot() {
   signature->addWidget(sign_);
   grid->addLayout(signature, 3, 3);
   of_the_first_ = {restricted, restrictions_, never, result, outcome_, notes, note_};
+  add_countersign(grid, 3);
+  another_day_ = new KeyButton(tr("Go on another day"), QKeySequence("Ctrl+Shift+D"));
+  another_day_->setObjectName("another_day");
+  connect(another_day_, &QPushButton::clicked, this, &CheckoutsPage::put_by);
+  auto* first = new QHBoxLayout;
+  first->addWidget(suggested_, 1);
+  first->addWidget(another_day_);
+  grid->addLayout(first, 0, 0, 1, 4);
+  kept_ = label("quiet", {}, true);
+  kept_->setObjectName("kept");
+  grid->addWidget(kept_, 5, 0, 1, 4);
   grid->setColumnStretch(1, 3);
   grid->setColumnStretch(3, 3);
 

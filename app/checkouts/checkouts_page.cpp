@@ -1,11 +1,17 @@
 #include "app/checkouts/checkouts_page.h"
 
+#include <QHBoxLayout>
 #include <algorithm>
 
+#include "app/checkouts/blank_sheet.h"
+#include "app/checkouts/countersign_fields.h"
+#include "app/checkouts/in_hand.h"
+#include "app/checkouts/paper_entry.h"
 #include "app/checkouts/result_words.h"
 #include "app/checkouts/sheet_view.h"
 #include "app/lists/answer_reader.h"
 #include "app/passes/plan_view.h"
+#include "app/people/pin_form.h"
 #include "app/widgets/key_button.h"
 #include "app/words/length_words.h"
 #include "app/words/standing_words.h"
@@ -25,11 +31,7 @@ Problem problem(const QString& where, const QString& what, const QString& remedy
 /// What was signed, where it was on this very sheet: as it was read, with its unit.
 OnSheet as_signed(const db::SheetMarks& signed_sheet, const Sheet& sheet) {
   if (signed_sheet.sheet != sheet.name || signed_sheet.sheet_revision != sheet.revision) return {};
-  OnSheet out{signed_sheet.marks, signed_sheet.again, std::vector<TypedMeasure>(line_count(sheet))};
-  for (const LineMeasured& one : signed_sheet.measured)
-    if (static_cast<std::size_t>(one.line) <= out.typed.size())
-      out.typed[static_cast<std::size_t>(one.line) - 1] = {length_words(one.read), length_words(one.marks)};
-  return out;
+  return on_sheet_of(signed_sheet.marks, signed_sheet.again, signed_sheet.measured, sheet);
 }
 
 /// The sheet of a check-out, where it was signed on one.
@@ -52,6 +54,9 @@ std::optional<Length> final_thickness(const Sheet* sheet) {
 }
 
 }  // namespace
+
+/// A field that loses the cursor as the page goes away says so to nobody.
+CheckoutsPage::~CheckoutsPage() { sheet_->disconnect(this); }
 
 const Sheet* CheckoutsPage::sheet_of(const TargetName& target) const {
   const Rulebook* rulebook = session().decider(std::nullopt).in_force(session().now());
@@ -86,9 +91,12 @@ void CheckoutsPage::open(const Place& place) {
 }
 
 void CheckoutsPage::refresh() {
+  if (sending_) return;
   take_up_drafts();
   all_ = one_on_ones(session());
-  all_.insert(all_.end(), without_.begin(), without_.end());
+  for (const OneOnOne& one : without_)
+    if (std::ranges::none_of(all_, [&](const OneOnOne& other) { return other.key() == one.key(); }))
+      all_.push_back(one);
   if (!current() && !all_.empty()) {
     const auto open =
         std::find_if(all_.begin(), all_.end(), [](const OneOnOne& one) { return !one.signed_as; });
@@ -96,6 +104,7 @@ void CheckoutsPage::refresh() {
   }
   fill_list();
   show_current();
+  from_paper_->setVisible(session().role() == db::Role::manager && !session().known());
   if (views_->currentIndex() == 1) plan_->refresh();
 }
 
@@ -109,10 +118,11 @@ void CheckoutsPage::fill_list() {
     const QString time = !one.when ? tr("no booking")
                          : tonight ? clock_time(one.when->from, session().zone())
                                    : short_day(one.when->from, session().zone());
-    const QString state = one.signed_as                 ? outcome_words(one.signed_as->outcome)
-                          : signed_.contains(one.key()) ? tr("signed")
-                          : drafts_.find(one.key())     ? tr("begun")
-                                                        : QString();
+    const QString state = one.signed_as                         ? outcome_words(one.signed_as->outcome)
+                          : signed_.contains(one.key())         ? tr("signed")
+                          : one.open && one.open->put_by        ? tr("put by")
+                          : one.open || drafts_.find(one.key()) ? tr("begun")
+                                                                : QString();
     const QString right = state.isEmpty() ? time : tr("%1, %2", "a time, how far it is").arg(time, state);
     const QString below = unit_label(shop_units, one.machine);
     auto* item = new QListWidgetItem(name_of(session(), one.person), list_);
@@ -128,6 +138,7 @@ void CheckoutsPage::fill_list() {
 void CheckoutsPage::choose(const std::string& key) {
   current_ = key;
   apart_.clear();
+  unsent_.reset();
   views_->setCurrentIndex(0);
   pin_->clear();
   fill_list();
@@ -155,6 +166,10 @@ void CheckoutsPage::show_current() {
   sheet_->setVisible(sheet && !covered);
   how_->setVisible(sheet && !done);
   sheet_->set_read_only(done);
+  if (one && sheet && !done && !apart && !session().known()) {
+    draft_for(*sheet);  // one of another sheet goes first
+    bring_in(*one, *sheet);
+  }
   if (!one) {
     heading_->setText(tr("No one-on-one tonight"));
     under_->setText(tr("Book one in the Diary, or open a person on the Desk and start from there."));
@@ -173,8 +188,16 @@ void CheckoutsPage::show_current() {
     note_->setText(draft.note);
     shown_key_ = draft_key();
     shown_sheet_ = sheet;
+    countersign_->clear();
+  } else if (const Draft* kept = drafts_.find(draft_key());
+             kept && !done && kept->on_sheet != sheet_->on_sheet()) {
+    sheet_->take(kept->on_sheet);
   }
+  countersign_->set_member(one->person);
+  another_day_->setVisible(!apart);
   fill_assessors(*one);
+  member_pin_->setVisible(!apart && !session().store().has_pin(one->person));
+  send_in_passing();
   if (done) show_signed(*one);
   if (covered && sheet)
     after_->setText(
@@ -201,9 +224,15 @@ void CheckoutsPage::show_heading(const OneOnOne& one, const Sheet* sheet) {
     words += '\n' + tr("%1 That stands through the next check-out that is passed.",
                        "what is restricted, as a sentence")
                         .arg(restricted_sentence(left_open));
+  if (one.open && !is_apart(one)) {
+    words += '\n' + in_hand_words(session(), *one.open);
+    if (sheet && (one.open->sheet.sheet != sheet->name || one.open->sheet.sheet_revision != sheet->revision))
+      words += ' ' + tr("That was revision %1 of the sheet; on this one it begins anew.")
+                         .arg(one.open->sheet.sheet_revision);
+  }
   const Draft* draft = drafts_.find(draft_key());
   const bool mine = draft && session().seated() && session().seated()->id == draft->marked_by;
-  if (draft && !mine && !draft->marked_by.empty())
+  if (draft && !one.open && !mine && !draft->marked_by.empty())
     words += '\n' + tr("Marked so far while %1 sat here.").arg(name_of(session(), draft->marked_by));
   if (sheet && one.signed_sheet && one.signed_sheet->sheet_revision != sheet->revision)
     words += '\n' + tr("It was signed on revision %1 of the sheet, which is not the one shown here.")
@@ -273,12 +302,76 @@ void CheckoutsPage::keep_draft() {
   draft.sheet_revision = shown_sheet_->revision;
   draft.marked_by = session().seated() ? session().seated()->id : PersonId();
   draft.changed = session().now();
-  draft.on_sheet = sheet_->on_sheet();
+  if (draft.apart)
+    draft.on_sheet = sheet_->on_sheet();
+  else
+    note_changed(draft, sheet_->on_sheet());
   draft.restrictions = restrictions_->text();
   draft.note = note_->text();
   if (sender() == outcome_) draft.outcome = outcome();
   if (sender() == assessor_) draft.assessor = assessor_->currentData().toString().toStdString();
   report(drafts_.write());
+  send_in_passing();
+}
+
+void CheckoutsPage::bring_in(const OneOnOne& one, const Sheet& sheet) {
+  const auto open = in_hand(session(), one, sheet);
+  const std::string key = one.key();
+  if (const Draft* draft = drafts_.find(key);
+      draft && !draft->opened.empty() && (!open || open->id != draft->opened)) {
+    // Signed, or struck out, somewhere else.
+    drafts_.drop(key);
+    report(drafts_.write());
+  }
+  if (!open) return;
+  const bool fresh = !drafts_.find(key);
+  Draft& draft = drafts_.at(key);
+  if (fresh) {
+    draft.one = one;
+    draft.sheet = sheet.name;
+    draft.sheet_revision = sheet.revision;
+    draft.marked_by = open->marked_by;
+    draft.changed = open->last_marked;
+    QStringList restricted;
+    for (const std::string& each : open->restrictions) restricted << QString::fromStdString(each);
+    draft.restrictions = restricted.join("; ");
+    draft.note = QString::fromStdString(open->note);
+  }
+  take_from_store(draft, *open, sheet);
+}
+
+/// Whoever may not mark, or sits nowhere, keeps it at this station.
+Expected<void> CheckoutsPage::send_marks(bool all) {
+  Draft* draft = drafts_.find(draft_key());
+  unsent_.reset();
+  if (!draft || draft->apart || draft->unsent.empty() || !shown_sheet_ || session().known()) return {};
+  if (!session().seated() || session().role() < db::Role::instructor)
+    return tl::make_unexpected(*(unsent_ = problem(tr("the marks"), tr("No instructor sits at this station"),
+                                                   tr("Sit down with your PIN"))));
+  sending_ = true;
+  const auto sent = send(session(), *draft, *shown_sheet_, all ? 0 : sheet_->typing());
+  sending_ = false;
+  report(drafts_.write());
+  if (!sent) unsent_ = sent.error();
+  return sent;
+}
+
+/// What cannot go to the store now is kept here and tried again, so that nobody at a machine has to mind it.
+void CheckoutsPage::send_in_passing() {
+  if (sending_) return;
+  const Draft* draft = drafts_.find(draft_key());
+  const bool was_open = draft && !draft->opened.empty();
+  [[maybe_unused]] const auto sent = send_marks(false);
+  show_kept();
+  if (draft && !was_open && !draft->opened.empty()) refresh();
+}
+
+void CheckoutsPage::show_kept() {
+  kept_->setVisible(unsent_ && foot_->isVisibleTo(this));
+  if (unsent_)
+    kept_->setText(tr("Kept at this station, not in the shop's store yet: %1. It goes there by itself.",
+                      "why not, as a sentence's part")
+                       .arg(QString::fromStdString(unsent_->what)));
 }
 
 void CheckoutsPage::report(const std::optional<Problem>& problem) {
@@ -291,7 +384,7 @@ void CheckoutsPage::take_up_drafts() {
   taken_up_ = true;
   report(drafts_.read(session().now()));
   for (const auto& [key, draft] : drafts_.all())
-    if (!draft.one.booking && !draft.apart) without_.push_back(draft.one);
+    if (!draft.one.booking && !draft.apart) without_.push_back(draft.one), without_.back().open.reset();
 }
 
 const Draft* CheckoutsPage::draft_for(const Sheet& sheet) {
@@ -321,6 +414,8 @@ std::optional<Problem> CheckoutsPage::not_yet(const OneOnOne& one) const {
   if (assessor_->currentData().toString().isEmpty())
     return problem(tr("the assessor"), tr("Nobody is chosen"),
                    tr("Choose who watched %1").arg(name_of(session(), one.person)));
+  if (*outcome() != Outcome::stopped)
+    if (auto missing = countersign_->missing()) return missing;
   if (pin_->text().isEmpty())
     return problem(tr("the signature"), tr("It is not signed yet"),
                    tr("The assessor types their own PIN, then Enter"));
@@ -334,9 +429,14 @@ void CheckoutsPage::sign() {
   if (is_apart(one)) return sign_apart(one);
   if (const auto stop = not_yet(one)) {
     emit tell_problem(*stop);
-    if (outcome() && pin_->text().isEmpty()) pin_->setFocus();
+    if (outcome() && *outcome() != Outcome::stopped && countersign_->missing())
+      countersign_->take_cursor();
+    else if (outcome() && pin_->text().isEmpty())
+      pin_->setFocus();
     return;
   }
+  if (const auto sent = send_marks(true); !sent) return emit tell_problem(sent.error());
+  const Draft* draft = drafts_.find(one.key());
   db::SignCheckout action;
   action.checkout = {one.person, shown_sheet_->checkout, shown_sheet_->revision, *outcome(),
                      assessor_->currentData().toString().toStdString()};
@@ -350,15 +450,23 @@ void CheckoutsPage::sign() {
   for (const QString& each : restrictions_in(restrictions_->text()))
     action.restrictions.push_back(each.toStdString());
   action.booking = one.booking;
+  if (draft) action.opened = draft->opened;
+  if (*outcome() != Outcome::stopped) action.countersign = countersign_->value();
   const Rungs before = rungs_on(session(), one.person, one.target);
   const Outcome outcome_signed = action.checkout.outcome;
   pin_->clear();
   const auto done = session().commit(action, std::nullopt, note_->text().trimmed().toStdString());
   if (!done) {
     emit tell_problem(done.error());
-    pin_->setFocus();
+    countersign_->clear();
+    refresh();
+    if (countersign_->missing())
+      countersign_->take_cursor();
+    else
+      pin_->setFocus();
     return;
   }
+  countersign_->clear();
   drafts_.drop(one.key());
   report(drafts_.write());
   signed_[one.key()] = changed_words(session(), one.person, one.target, before);
@@ -458,13 +566,79 @@ void CheckoutsPage::show_signed(const OneOnOne& one) {
   after_->setText(now);
 }
 
+void CheckoutsPage::put_by() {
+  const OneOnOne* shown = current();
+  if (!shown || !shown_sheet_ || is_apart(*shown)) return;
+  const OneOnOne one = *shown;
+  if (const auto sent = send_marks(true); !sent) return emit tell_problem(sent.error());
+  const Draft* draft = drafts_.find(one.key());
+  if (!draft || draft->opened.empty())
+    return emit tell_problem(problem(tr("the run sheet"), tr("Nothing is marked yet"),
+                                     tr("Move the booking in the Diary, if it is for another day")));
+  db::SheetPutBy action{draft->opened, note_->text().trimmed().toStdString(), {}};
+  for (const QString& each : restrictions_in(restrictions_->text()))
+    action.restrictions.push_back(each.toStdString());
+  if (const auto done = session().commit(db::EnterShopFact{std::move(action)}); !done)
+    return emit tell_problem(done.error());
+  refresh();
+  emit tell(tr("Put by. Any station goes on with it, on any day; nothing counts before it is signed."));
+  book_next();
+}
+
+bool CheckoutsPage::take_card(const QString& card) {
+  return isVisible() && views_->currentIndex() == 0 && foot_->isVisibleTo(this) && current() &&
+         apart_.empty() && countersign_->take_card(card);
+}
+
+void CheckoutsPage::choose_member_pin() {
+  const OneOnOne* one = current();
+  if (!one) return;
+  const QString name = name_of(session(), one->person);
+  auto* form = new PinForm(one->person, name);
+  auto* box = new QWidget;
+  auto* across = new QHBoxLayout(box);
+  across->addStretch(1);
+  across->addWidget(form, 2);
+  across->addStretch(1);
+  const int at = views_->addWidget(box);
+  const auto leave = [this, box] {
+    back_to_sheet();
+    views_->removeWidget(box);
+    box->deleteLater();
+    countersign_->set_member({});
+    show_current();
+    countersign_->take_cursor();
+  };
+  connect(form, &Form::left, this, leave);
+  connect(form, &Form::saved, this, [this, form, leave, name] {
+    if (const auto done = form->choose(session()); !done) return form->show_problem(done.error());
+    leave();
+    emit tell(tr("PIN of %1 chosen.").arg(name));
+  });
+  views_->setCurrentIndex(at);
+  form->take_cursor();
+}
+
+void CheckoutsPage::print_blank() {
+  if (!shown_sheet_) return;
+  const auto path = print_blank_sheet(session(), *shown_sheet_);
+  if (!path) return emit tell_problem(path.error());
+  emit tell(path->isEmpty() ? tr("A blank run sheet went to the printer.")
+                            : tr("A blank run sheet was saved as %1.").arg(*path));
+}
+
+void CheckoutsPage::enter_from_paper() {
+  views_->setCurrentIndex(2);
+  paper_entry_->begin();
+}
+
 void CheckoutsPage::show_pass_plan() {
   const OneOnOne* one = current();
   views_->setCurrentIndex(1);
   plan_->begin(one ? one->target : TargetName(), final_thickness(shown_sheet_));
 }
 
-void CheckoutsPage::leave_pass_plan() {
+void CheckoutsPage::back_to_sheet() {
   views_->setCurrentIndex(0);
   sheet_->setFocus();
 }

@@ -1,6 +1,7 @@
 #pragma once
 // Check-outs: the run sheet of one person on one machine, marked at the machine and signed by the assessor.
 #include <QComboBox>
+#include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
@@ -15,7 +16,9 @@
 
 namespace wm::app {
 
+class CountersignFields;
 class KeyButton;
+class PaperEntry;
 class PlanView;
 class SheetView;
 
@@ -26,11 +29,15 @@ class CheckoutsPage : public Page {
   explicit CheckoutsPage(Session& session, QWidget* parent = nullptr,
                          const std::vector<Sheet>& sheets = run_sheets());
 
+  ~CheckoutsPage() override;
+
   QString id() const override { return QStringLiteral("checkouts"); }
   QString title() const override { return tr("Check-outs"); }
   void refresh() override;
   /// By the booking's id, or by person and target: their booking, or a check-out without one.
   void open(const Place& place) override;
+  /// The member of the sheet in hand countersigns with it.
+  bool take_card(const QString& card) override;
 
  private:
   QWidget* make_list();
@@ -38,6 +45,8 @@ class CheckoutsPage : public Page {
   QWidget* make_foot();
   QWidget* make_after();
   QWidget* make_plan();
+  QWidget* make_paper_entry();
+  void add_countersign(QGridLayout* grid, int row);
 
   void fill_list();
   void choose(const std::string& key);
@@ -49,6 +58,11 @@ class CheckoutsPage : public Page {
   void show_result();
   std::optional<Outcome> outcome() const;
   void keep_draft();
+  /// What was marked at another station, or before today, comes in; what was marked here goes out.
+  void bring_in(const OneOnOne& one, const Sheet& sheet);
+  Expected<void> send_marks(bool all);
+  void send_in_passing();
+  void show_kept();
   /// What of a draft is shown on the sheet: nothing where the sheet has become another one since.
   const Draft* draft_for(const Sheet& sheet);
   void take_up_drafts();
@@ -74,19 +88,28 @@ class CheckoutsPage : public Page {
   const Checkout* not_passed(const OneOnOne& one) const;
   void book_next();
   void to_desk();
+  /// Stops here, and books the day to go on.
+  void put_by();
+  void choose_member_pin();
+  void print_blank();
+  void enter_from_paper();
   void show_pass_plan();
-  void leave_pass_plan();
+  /// From the pass plan, a paper or a PIN.
+  void back_to_sheet();
 
   QListWidget* list_;
-  QLabel *heading_, *under_, *revision_, *how_, *suggested_, *after_, *practise_;
+  QLabel *heading_, *under_, *revision_, *how_, *suggested_, *after_, *practise_, *kept_;
   SheetView* sheet_;
   QWidget* list_box_;
   QStackedWidget* views_;
   PlanView* plan_;
+  PaperEntry* paper_entry_;
+  CountersignFields* countersign_;
   QWidget *foot_, *after_box_;
   QLineEdit *restrictions_, *note_, *pin_;
   QComboBox *outcome_, *assessor_;
-  KeyButton *sign_, *desk_, *pass_plan_, *mark_apart_, *show_marks_, *next_;
+  KeyButton *sign_, *desk_, *pass_plan_, *mark_apart_, *show_marks_, *next_, *another_day_, *member_pin_,
+      *blank_, *from_paper_;
   std::vector<QWidget*> of_the_first_;  // what of the foot a second assessor has no use for
 
   const std::vector<Sheet>& sheets_;
@@ -100,7 +123,8 @@ class CheckoutsPage : public Page {
   std::set<std::pair<std::string, PersonId>> seen_;  // who has looked at which marks
   const Sheet* shown_sheet_ = nullptr;
   std::string shown_key_;
-  bool filling_ = false, taken_up_ = false;
+  bool filling_ = false, taken_up_ = false, sending_ = false;
+  std::optional<Problem> unsent_;  // why what was marked is not in the store yet
 };
 
 }  // namespace wm::app

@@ -61,6 +61,10 @@ QJsonObject json_of(const Draft& draft) {
                   {"changed", static_cast<qint64>(draft.changed.seconds)}};
   out["measured"] = typed_json(draft.on_sheet.typed);
   if (draft.apart) out["apart"] = true;
+  out["opened"] = words(draft.opened);
+  QJsonArray unsent;
+  for (const int line : draft.unsent) unsent.append(line);
+  out["unsent"] = unsent;
   if (draft.one.booking) out["booking"] = words(*draft.one.booking);
   if (draft.outcome) out["outcome"] = static_cast<int>(*draft.outcome);
   if (draft.assessor) out["assessor"] = words(*draft.assessor);
@@ -97,6 +101,12 @@ std::optional<Draft> draft_of(const QJsonObject& json) {
   draft.marked_by = text("marked_by").toStdString();
   draft.changed = {static_cast<std::int64_t>(json.value("changed").toDouble())};
   draft.apart = json.value("apart").toBool();
+  draft.opened = text("opened").toStdString();
+  // A draft of before marks went into the store has all of its own still to send.
+  if (!json.contains("unsent"))
+    for (std::size_t line = 1; line <= draft.on_sheet.marks.size(); ++line)
+      draft.unsent.insert(static_cast<int>(line));
+  for (const auto& each : json.value("unsent").toArray()) draft.unsent.insert(each.toInt());
   const int outcome = json.value("outcome").toInt(-1);
   if (outcome >= static_cast<int>(Outcome::passed) && outcome <= static_cast<int>(Outcome::stopped))
     draft.outcome = static_cast<Outcome>(outcome);

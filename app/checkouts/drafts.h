@@ -4,6 +4,7 @@
 #include <QString>
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -23,7 +24,9 @@ struct Draft {
   std::optional<PersonId> assessor;
   PersonId marked_by;  // who sat here when it was last changed
   Instant changed;
-  bool apart = false;  // a second assessor's, of one that is signed already
+  bool apart = false;    // a second assessor's, of one that is signed already
+  RecordId opened;       // the sheet in hand in the shop's store; empty: not there yet
+  std::set<int> unsent;  // lines, from 1 on, that were marked here and are not in the store yet
 
   std::string key() const { return key_of(one.key(), apart); }
   /// The second assessor's draft stands beside the first's.

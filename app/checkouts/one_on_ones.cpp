@@ -1,5 +1,7 @@
 #include "app/checkouts/one_on_ones.h"
 
+#include <algorithm>
+
 namespace wm::app {
 namespace {
 
@@ -7,6 +9,22 @@ OneOnOne from_booking(const BookingLine& line) {
   const db::Booking& b = line.booking;
   return {line.id,      b.person,       b.assessor,       b.machine, b.target, Interval{b.from, b.to},
           line.turnout, line.signed_as, line.signed_sheet};
+}
+
+/// Each with the one that it is for, or by itself.
+void add_in_hand(const Session& session, std::vector<OneOnOne>& all) {
+  for (db::OpenSheet& open : session.store().open_sheets()) {
+    const auto found = std::ranges::find_if(all, [&](const OneOnOne& one) {
+      return !one.signed_as && !one.open && one.target == open.sheet.target &&
+             session.joined(one.person) == session.joined(open.sheet.person);
+    });
+    OneOnOne alone;
+    alone.person = open.sheet.person;
+    alone.machine = open.sheet.machine;
+    alone.target = open.sheet.target;
+    OneOnOne& one = found != all.end() ? *found : all.emplace_back(std::move(alone));
+    one.open = std::move(open);
+  }
 }
 
 }  // namespace
@@ -23,6 +41,7 @@ std::vector<OneOnOne> one_on_ones(const Session& session) {
       before.push_back(from_booking(line));
   }
   now.insert(now.end(), before.rbegin(), before.rend());
+  if (!session.known()) add_in_hand(session, now);
   return now;
 }
 

@@ -20,13 +20,14 @@ struct OneOnOne {
   std::optional<db::Turnout> turnout;
   std::optional<Checkout> signed_as;
   std::optional<db::SheetMarks> signed_sheet;
+  std::optional<db::OpenSheet> open = {};  // the sheet in hand, of whatever revision
 
   /// The booking, or who is on what.
   std::string key() const { return booking ? *booking : person + '\n' + target; }
 };
 
-/// Today's in order of time, then those of the last two weeks that nobody signed, the latest first; people
-/// who did not come are left out.
+/// Today's in order of time, then those of the last two weeks that nobody signed, the latest first, then run
+/// sheets in hand without any of these; people who did not come are left out.
 std::vector<OneOnOne> one_on_ones(const Session& session);
 /// Without a booking: on the class's first unit that is in service, with whoever sits here if they are able.
 OneOnOne without_booking(Session& session, const PersonId& person, const TargetName& target);

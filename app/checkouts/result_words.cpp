@@ -120,6 +120,22 @@ QString practise_words(const Sheet& sheet, const db::SheetMarks& marked, Outcome
   return said.join(' ');
 }
 
+QString in_hand_words(const Session& session, const db::OpenSheet& open) {
+  const auto day = [&](Instant at) { return long_day(at, session.zone()); };
+  QStringList said;
+  said << (session.zone().day(open.since) == session.zone().day(open.last_marked)
+               ? Checkouts::tr("In hand since %1, marked by %2; every mark is in the shop's store.")
+                     .arg(day(open.since), name_of(session, open.marked_by))
+               : Checkouts::tr(
+                     "In hand since %1, marked last on %2 by %3; every mark is in the shop's store.")
+                     .arg(day(open.since), day(open.last_marked), name_of(session, open.marked_by)));
+  if (open.put_by)
+    said << (open.note.empty() ? Checkouts::tr("Put by on %1.").arg(day(*open.put_by))
+                               : Checkouts::tr("Put by on %1: %2")
+                                     .arg(day(*open.put_by), QString::fromStdString(open.note)));
+  return said.join(' ');
+}
+
 QStringList restrictions_in(const QString& text) {
   QStringList out;
   for (const QString& part : text.split(';'))

@@ -20,6 +20,8 @@ QString changed_words(Session& session, const PersonId& person, const TargetName
 /// After a check-out that was not passed: which lines to practise, and that the rest went well; or, where
 /// none was marked, that the next one begins anew.
 QString practise_words(const Sheet& sheet, const db::SheetMarks& marked, Outcome outcome);
+/// "In hand since 3 November, marked last by Mara Devlin. Put by on 4 November: the edge was left."
+QString in_hand_words(const Session& session, const db::OpenSheet& open);
 /// "no dado; with the adapted jig" as its parts.
 QStringList restrictions_in(const QString& text);
 

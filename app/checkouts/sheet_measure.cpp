@@ -24,6 +24,7 @@ void SheetView::make_fields() {
     field->installEventFilter(this);
     field->hide();
     connect(field, &QLineEdit::textEdited, this, &SheetView::take_typed);
+    connect(field, &QLineEdit::editingFinished, this, &SheetView::typed);
   }
 }
 

@@ -36,6 +36,18 @@ void SheetView::show_sheet(const Sheet* sheet, OnSheet on_it) {
   viewport()->update();
 }
 
+void SheetView::take(OnSheet on_it) {
+  on_it_ = std::move(on_it);
+  on_it_.marks.resize(lines_.size(), Mark::none);
+  on_it_.again.resize(lines_.size(), Mark::none);
+  on_it_.typed.resize(lines_.size());
+  before_.clear();  // a step back would undo what another marked
+  lay_out();
+  go_to(line_);
+}
+
+int SheetView::typing() const { return read_->hasFocus() || marks_apart_->hasFocus() ? line_ + 1 : 0; }
+
 void SheetView::set_read_only(bool read_only) {
   read_only_ = read_only;
   place_fields();

@@ -20,6 +20,10 @@ class SheetView : public QAbstractScrollArea {
   explicit SheetView(QWidget* parent = nullptr);
   /// `sheet` must live as long as it is shown; null shows nothing.
   void show_sheet(const Sheet* sheet, OnSheet on_it);
+  /// What was marked elsewhere meanwhile; the cursor stays.
+  void take(OnSheet on_it);
+  /// The line, from 1 on, in whose field somebody types just now; 0: in none.
+  int typing() const;
   /// A signed sheet is only read.
   void set_read_only(bool read_only);
   const OnSheet& on_sheet() const { return on_it_; }
@@ -32,6 +36,8 @@ class SheetView : public QAbstractScrollArea {
 
  signals:
   void marked();
+  /// What stands in a line's fields is finished.
+  void typed();
 
  protected:
   void paintEvent(QPaintEvent* event) override;

@@ -4,10 +4,9 @@
 
 #include "app/emergency/block.h"
 #include "app/emergency/units_list.h"
+#include "app/hours/moment.h"
 #include "app/hours/reading.h"
-#include "app/hours/weekly.h"
 #include "app/words/words.h"
-#include "core/diary/wall.h"
 #include "core/rulebook/checkouts.h"
 
 namespace wm::app {
@@ -122,25 +121,6 @@ QString IncidentForm::costs() const {
 
 void IncidentForm::say_costs() { costs_->setText(costs()); }
 
-Expected<std::optional<Instant>> IncidentForm::when() {
-  if (!day_->is_good()) {
-    day_->setFocus();
-    return mistyped(tr("day"), tr("“%1” is no day").arg(day_->text()),
-                    tr("Type it as 26 November, or leave it empty"));
-  }
-  const auto day = day_->typed();
-  const QString typed = time_->text().trimmed();
-  if (typed.isEmpty() && !day) return std::optional<Instant>();
-  const auto minute = read_minute(typed);
-  if (!minute || *minute == 24 * 60) {
-    time_->setFocus();
-    return typed.isEmpty()
-               ? mistyped(tr("time"), tr("It is not said at what time"), tr("Type it as 17:30"))
-               : mistyped(tr("time"), tr("“%1” is no time of day").arg(typed), tr("Type it as 17:30"));
-  }
-  return std::optional(on_wall(session_.zone(), day.value_or(session_.zone().day(session_.now())), *minute));
-}
-
 Expected<db::RecordIncident> IncidentForm::read() {
   auto parts = there_->parts();
   if (!parts) return tl::make_unexpected(parts.error());
@@ -157,7 +137,7 @@ Expected<db::RecordIncident> IncidentForm::read() {
 void IncidentForm::record() {
   auto incident = read();
   if (!incident) return emit tell_problem(incident.error());
-  const auto at = when();
+  const auto at = read_moment(session_, *day_, *time_);
   if (!at) return emit tell_problem(at.error());
   const auto done = session_.commit(*incident, *at);
   if (!done) return emit tell_problem(done.error());

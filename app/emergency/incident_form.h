@@ -34,8 +34,6 @@ class IncidentForm : public QFrame {
   QString costs() const;
   TargetName target() const;
   int severity() const { return severity_->currentData().toInt(); }
-  /// Nothing: now.
-  Expected<std::optional<Instant>> when();
   Expected<db::RecordIncident> read();
   void say_costs();
   void record();

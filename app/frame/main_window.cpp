@@ -214,6 +214,7 @@ void MainWindow::go(const Place& where) {
 void MainWindow::leave_seat_page() { go(place(before_seat_)); }
 
 void MainWindow::scanned(const QString& card) {
+  if (Page* here = current(); here && here->take_card(card)) return;
   for (const db::Person& person : session_.store().people())
     if (!person.card.empty() && card == QString::fromStdString(person.card))
       return go(place("desk", session_.store().joined(person.id)));

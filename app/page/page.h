@@ -29,6 +29,9 @@ class Page : public QWidget {
   virtual void refresh() = 0;
   /// Goes to what `place` names; the first field has the cursor afterwards.
   virtual void open(const Place& place) = 0;
+  /// Whether a card that the reader has just read is of use to what is done here; otherwise the person is
+  /// opened at the Desk.
+  virtual bool take_card(const QString&) { return false; }
 
  signals:
   void go(const wm::app::Place& place);

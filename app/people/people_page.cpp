@@ -10,6 +10,7 @@
 #include "app/people/birth_dates.h"
 #include "app/people/import_view.h"
 #include "app/people/person_form.h"
+#include "app/people/pin_form.h"
 #include "app/widgets/key_button.h"
 #include "app/widgets/person_box.h"
 #include "app/widgets/person_search.h"
@@ -345,24 +346,9 @@ void PeoplePage::give_role(const db::Person& person) {
 }
 
 void PeoplePage::choose_pin(const db::Person& person) {
-  auto* form = new Form(tr("A PIN for %1").arg(person_name(person)), tr("Take this PIN"));
-  auto* pin = form->line(tr("PIN"), "pin_first");
-  auto* again = form->line(tr("The same again"), "pin_again");
-  for (QLineEdit* field : {pin, again}) field->setEchoMode(QLineEdit::Password);
-  form->say(tr("Let %1 type it, out of sight.").arg(person_name(person)));
-  form->say(tr(
-      "Four digits are enough for this station, which wrong ones slow down. Whoever takes the shop's file "
-      "away tries all of them within minutes; each digit more makes that ten times as long. What is signed "
-      "with the PIN stays safe even then: its key needs this computer's own secret too, which is not in "
-      "that file."));
-  run_form(
-      form, tr("PIN of %1 chosen.").arg(person_name(person)),
-      [this, pin, again, id = person.id]() -> Expected<db::Committed> {
-        if (pin->text() != again->text())
-          return tl::unexpected(Problem{tr("PIN").toStdString(), tr("The two are not the same").toStdString(),
-                                        tr("Type both again").toStdString()});
-        return session().commit(db::ChoosePin{id, pin->text().toStdString()});
-      });
+  auto* form = new PinForm(person.id, person_name(person));
+  run_form(form, tr("PIN of %1 chosen.").arg(person_name(person)),
+           [this, form] { return form->choose(session()); });
 }
 
 void PeoplePage::take_in_file() {

@@ -8,6 +8,7 @@
 #include <QTextDocument>
 
 #include "app/print/own_file.h"
+#include "app/print/paper_words.h"
 #include "app/print/printed.h"
 
 namespace wm::app {
@@ -24,6 +25,27 @@ QString pdf_path(const QString& name) {
 }
 
 }  // namespace
+
+Expected<QString> print_laid(Session& session, const QString& file_name, const PaperText& text,
+                             const LaidText& laid, const QString& form) {
+  QString path;
+  if (QPrinterInfo::defaultPrinter().isNull()) {
+    path = pdf_path(file_name);
+    if (const auto pages = write_pdf(path, text, laid.pages, laid.draw); !pages)
+      return tl::unexpected(pages.error());
+  } else {
+    QPrinter printer(QPrinter::HighResolution);
+    set_up(printer, text);
+    if (!paint_paper(printer, text, laid.pages, laid.draw))
+      return tl::unexpected(Problem{printer.printerName().toStdString(),
+                                    HtmlPaper::tr("The printer did not take the paper").toStdString(),
+                                    HtmlPaper::tr("See whether it is on").toStdString()});
+  }
+  const auto noted =
+      note_printed(session, text.title, laid.pages, paper_words(text, laid.pages, laid.draw), form);
+  if (!noted) return tl::unexpected(noted.error());
+  return path;
+}
 
 Expected<QString> print_html(Session& session, const QString& file_name, const QString& title,
                              const QString& html) {

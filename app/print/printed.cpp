@@ -24,8 +24,11 @@ std::string words_digest(const QString& words) {
   return QCryptographicHash::hash(words.toUtf8(), QCryptographicHash::Sha256).toHex().toStdString();
 }
 
-Expected<void> note_printed(Session& session, const QString& title, int pages, const QString& words) {
-  return session.commit(db::EnterShopFact{db::Printed{title.toStdString(), pages, words_digest(words)}})
+Expected<void> note_printed(Session& session, const QString& title, int pages, const QString& words,
+                            const QString& form) {
+  return session
+      .commit(
+          db::EnterShopFact{db::Printed{title.toStdString(), pages, words_digest(words), form.toStdString()}})
       .map([](const db::Committed&) {})
       .map_error([](Problem problem) {
         problem.what = (out_but_unsaid() + ' ' + QString::fromStdString(problem.what)).toStdString();

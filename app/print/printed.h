@@ -10,8 +10,9 @@ QString ledger_code(const Session& session);
 
 /// SHA-256 of a paper's words in UTF-8, in hexadecimal.
 std::string words_digest(const QString& words);
-/// Notes that a paper left the program. Where that can't be entered the paper is out all the same, and the
-/// Problem says so.
-Expected<void> note_printed(Session& session, const QString& title, int pages, const QString& words);
+/// Notes that a paper left the program; `form`: the number on a blank sheet. Where that can't be entered the
+/// paper is out all the same, and the Problem says so.
+Expected<void> note_printed(Session& session, const QString& title, int pages, const QString& words,
+                            const QString& form = {});
 
 }  // namespace wm::app

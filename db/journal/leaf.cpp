@@ -69,6 +69,13 @@ std::int64_t whole_in(json::Value object, const char* key) {
     throw std::invalid_argument(std::string("\"") + key + "\" is no number");
   return value.whole();
 }
+/// A place in an order: from 1 on, and as far as every reader of JSON counts (RFC 8259, section 6), so that
+/// there is always a next one.
+std::int64_t place_in(json::Value object, const char* key) {
+  const std::int64_t place = whole_in(object, key);
+  if (place >= 1 && place < std::int64_t{1} << 53) return place;
+  throw std::invalid_argument(std::string("\"") + key + "\" is no place in an order");
+}
 bool truth_in(json::Value object, const char* key) {
   const auto value = object.find(key);
   return value && value->kind() == json::Kind::truth && value->truth();
@@ -187,8 +194,8 @@ Expected<LeafContent> read_leaf(std::string_view leaf, const ByField& kept, std:
     LeafContent content;
     content.kind = text_in(body, "kind");
     Entry& entry = content.entry;
-    entry.order = whole_in(all, "order");
-    entry.commit = whole_in(all, "commit");
+    entry.order = place_in(all, "order");
+    entry.commit = place_in(all, "commit");
     entry.id = text_in(body, "id");
     entry.at = instant_in(body, "at");
     entry.recorded = instant_in(body, "recorded");

@@ -243,7 +243,8 @@ std::optional<std::int64_t> Members::whole(std::string_view key) const {
 
 std::string_view Members::unknown(std::initializer_list<std::string_view> keys) const {
   for (const auto& [name, value] : members_)
-    if (std::none_of(keys.begin(), keys.end(), [&](std::string_view key) { return is(name, key); }))
+    if (std::none_of(keys.begin(), keys.end(),
+                     [&name = name](std::string_view key) { return is(name, key); }))
       return name;
   return {};
 }

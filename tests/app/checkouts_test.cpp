@@ -6,6 +6,7 @@
 
 #include "app/checkouts/checkouts_page.h"
 #include "app/checkouts/measure_words.h"
+#include "app/checkouts/paper_entry.h"
 #include "app/checkouts/sheet_view.h"
 #include "app/lists/record_reader.h"
 #include "app/words/record_words.h"
@@ -34,6 +35,12 @@ class CheckoutsTest : public QObject {
   void a_wrong_pin_signs_nothing_and_keeps_the_marks();
   void marks_are_kept_when_looking_elsewhere();
   void what_was_marked_survives_the_end_of_the_program_and_another_seat();
+  void every_mark_is_in_the_store_at_once_and_another_station_goes_on();
+  void what_cannot_go_to_the_store_is_kept_here_and_goes_there_later();
+  void it_is_put_by_and_gone_on_with_on_another_day();
+  void the_member_countersigns_with_a_pin_of_their_own();
+  void the_members_card_countersigns_and_anybody_elses_does_not();
+  void a_blank_sheet_is_printed_with_a_number_and_taken_in_from_the_paper();
   void marks_of_another_sheet_or_a_broken_file_are_not_taken_for_these();
   void a_check_out_without_a_booking_begins_from_the_desk();
   void a_machine_without_a_sheet_says_so();
@@ -47,9 +54,13 @@ class CheckoutsTest : public QObject {
 
  private:
   QString text(const char* name) const { return page_->findChild<QLabel*>(name)->text(); }
-  SheetView* sheet() const { return page_->findChild<SheetView*>(); }
+  SheetView* sheet() const { return page_->findChild<SheetView*>("sheet"); }
   QComboBox* outcome() const { return page_->findChild<QComboBox*>("outcome"); }
-  QLineEdit* field(const char* name) const { return page_->findChild<QLineEdit*>(name); }
+  /// The sheet's own first: a paper that is taken in has a sheet too.
+  QLineEdit* field(const char* name) const {
+    auto* of_sheet = sheet()->findChild<QLineEdit*>(name);
+    return of_sheet ? of_sheet : page_->findChild<QLineEdit*>(name);
+  }
   void press(Qt::Key key, Qt::KeyboardModifiers modifiers = {}) {
     QTest::keyClick(QApplication::focusWidget(), key, modifiers);
   }
@@ -74,7 +85,13 @@ class CheckoutsTest : public QObject {
     press(Qt::Key_M);
     QTest::keyClicks(QApplication::focusWidget(), typed);
   }
+  /// How the member countersigns: by its first letters.
+  void countersign(const char* how) {
+    page_->findChild<QComboBox*>("hand")->setFocus();
+    QTest::keyClicks(QApplication::focusWidget(), how);
+  }
   void sign(const char* pin) {
+    if (page_->findChild<QComboBox*>("hand")->currentText() == "choose") countersign("on");
     press(Qt::Key_Return, Qt::ControlModifier);  // leads to the PIN
     QTest::keyClicks(QApplication::focusWidget(), pin);
     press(Qt::Key_Return);
@@ -181,6 +198,7 @@ void CheckoutsTest::a_critical_line_not_shown_can_only_be_failed() {
   outcome()->setFocus();
   press(Qt::Key_P);
   QCOMPARE(outcome()->currentText(), QString("passed"));
+  countersign("on");
   field("pin")->setFocus();
   QTest::keyClicks(QApplication::focusWidget(), "2468");
   press(Qt::Key_Return);
@@ -370,7 +388,7 @@ void CheckoutsTest::what_was_marked_survives_the_end_of_the_program_and_another_
   QVERIFY((sheet()->on_sheet().marks[1] == Mark::shown &&
            sheet()->on_sheet().marks[2] == Mark::shown_when_asked));
   QCOMPARE(field("note")->text(), QString("left-handed"));
-  QVERIFY2(text("under").contains("while Mara Devlin sat here"), qPrintable(text("under")));
+  QVERIFY2(text("under").contains("marked by Mara Devlin"), qPrintable(text("under")));
   page_->open({{}, "jonas", "jointer-planer/jointing", {}, {}});
   QVERIFY(sheet()->on_sheet().marks[0] == Mark::not_shown);
   QVERIFY(signed_ones().empty());
@@ -387,7 +405,159 @@ void CheckoutsTest::what_was_marked_survives_the_end_of_the_program_and_another_
   QCOMPARE(kept.all().begin()->second.one.person, PersonId("jonas"));
 }
 
+void CheckoutsTest::every_mark_is_in_the_store_at_once_and_another_station_goes_on() {
+  mark("112");
+  auto open = shop_->session->store().open_sheets();
+  QCOMPARE(open.size(), std::size_t{1});
+  QVERIFY((open[0].marks == std::vector{Mark::shown, Mark::shown, Mark::shown_when_asked}));
+  QVERIFY(!page_->findChild<QLabel*>("kept")->isVisible());
+  QVERIFY2(text("under").contains("in the shop's store"), qPrintable(text("under")));
+  // Another station: nothing of this one's folder is there.
+  page_.reset();
+  QVERIFY(QFile::remove(shop_->session->station() + "/unsigned-check-outs.json"));
+  make_page();
+  QVERIFY(sheet()->on_sheet().marks[2] == Mark::shown_when_asked);
+  QVERIFY2(text("under").contains("In hand since"), qPrintable(text("under")));
+  // What is marked elsewhere meanwhile comes in while the cursor stays.
+  sheet()->go_to(4);
+  shop_->enter(db::EnterShopFact{db::LineMarked{open[0].id, 4, Mark::not_shown, Mark::none, {}}});
+  QVERIFY(sheet()->on_sheet().marks[3] == Mark::not_shown);
+  QCOMPARE(sheet()->line(), 4);
+  mark("1111111111");
+  sign("2468");
+  QCOMPARE(signed_ones().size(), std::size_t{1});
+  QCOMPARE(shop_->facts<db::SheetMarks>()[0].opened, open[0].id);
+  QVERIFY(shop_->session->store().open_sheets().empty());
+}
+
+void CheckoutsTest::what_cannot_go_to_the_store_is_kept_here_and_goes_there_later() {
+  shop_->session->hand_over();
+  page_->refresh();
+  mark("11");
+  QVERIFY(shop_->session->store().open_sheets().empty());
+  QVERIFY2(text("kept").startsWith("Kept at this station, not in the shop's store yet"),
+           qPrintable(text("kept")));
+  page_.reset();
+  make_page();
+  QVERIFY(sheet()->on_sheet().marks[1] == Mark::shown);
+  shop_->sit_down("mara", "2468");
+  page_->refresh();
+  QCOMPARE(shop_->session->store().open_sheets().size(), std::size_t{1});
+  QVERIFY((shop_->session->store().open_sheets()[0].marks == std::vector{Mark::shown, Mark::shown}));
+}
+
+void CheckoutsTest::it_is_put_by_and_gone_on_with_on_another_day() {
+  mark("1111");
+  field("note")->setFocus();
+  QTest::keyClicks(QApplication::focusWidget(), "the edge is left");
+  QSignalSpy goes(page_.get(), &Page::go);
+  press(Qt::Key_D, Qt::ControlModifier | Qt::ShiftModifier);
+  QCOMPARE(goes.size(), 1);
+  QCOMPARE(goes[0][0].value<Place>().page, QString("diary"));
+  page_.reset();
+  QVERIFY(QFile::remove(shop_->session->station() + "/unsigned-check-outs.json"));
+  shop_->clock = shop_->clock + 20 * 86400;  // the booking is long gone from the list
+  make_page();
+  page_->open({{}, "tola", {}, {}, {}});
+  QVERIFY2(text("under").contains("Put by on") && text("under").contains("the edge is left"),
+           qPrintable(text("under")));
+  QVERIFY(sheet()->on_sheet().marks[3] == Mark::shown);
+  QCOMPARE(field("note")->text(), QString("the edge is left"));
+  evening::grab(*page_, "checkouts-put-by");
+}
+
+void CheckoutsTest::the_member_countersigns_with_a_pin_of_their_own() {
+  mark("1111111111");
+  press(Qt::Key_Return, Qt::ControlModifier);
+  QVERIFY2(refused_.back().contains("how Tola"), qPrintable(refused_.back()));
+  QCOMPARE(QApplication::focusWidget(), page_->findChild<QComboBox*>("hand"));
+  press(Qt::Key_P, Qt::ControlModifier | Qt::ShiftModifier);
+  QTest::keyClicks(QApplication::focusWidget(), "7777");
+  press(Qt::Key_Tab);
+  QTest::keyClicks(QApplication::focusWidget(), "7777");
+  press(Qt::Key_Return);
+  QCOMPARE(QApplication::focusWidget(), field("member_pin"));
+  QVERIFY(!page_->findChild<QPushButton*>("choose_member_pin")->isVisible());
+  QTest::keyClicks(QApplication::focusWidget(), "7777");
+  evening::grab(*page_, "checkouts-countersign");
+  press(Qt::Key_Return);
+  QCOMPARE(QApplication::focusWidget(), field("pin"));
+  QTest::keyClicks(QApplication::focusWidget(), "2468");
+  press(Qt::Key_Return);
+  QCOMPARE(signed_ones().size(), std::size_t{1});
+  QVERIFY(shop_->facts<db::Countersigned>()[0].hand == db::Hand::pin);
+  QCOMPARE(shop_->facts<db::Signature>().size(), std::size_t{2});
+}
+
+void CheckoutsTest::the_members_card_countersigns_and_anybody_elses_does_not() {
+  db::Person tola = *shop_->session->store().person("tola");
+  tola.card = "0042";
+  shop_->enter(db::CorrectPerson{tola});
+  QVERIFY(!page_->take_card("0043"));
+  QVERIFY(page_->take_card("0042"));
+  QCOMPARE(text("member_card"), QString("held to the reader"));
+  mark("1111111111");
+  sign("2468");
+  QCOMPARE(signed_ones().size(), std::size_t{1});
+  QVERIFY(shop_->facts<db::Countersigned>()[0].hand == db::Hand::card);
+  QVERIFY(!page_->take_card("0042"));  // signed: the card opens the person again
+}
+
+void CheckoutsTest::a_blank_sheet_is_printed_with_a_number_and_taken_in_from_the_paper() {
+  press(Qt::Key_P, Qt::ControlModifier);
+  const auto printed = shop_->facts<db::Printed>();
+  QCOMPARE(printed.size(), std::size_t{1});
+  QCOMPARE(printed[0].form.size(), std::size_t{6});
+  shop_->clock = shop_->clock + 86400;
+  shop_->sit_down("odile", "8642");
+  page_->refresh();
+  press(Qt::Key_F, Qt::ControlModifier | Qt::ShiftModifier);
+  QCOMPARE(QApplication::focusWidget(), field("form"));
+  auto* entry = page_->findChild<PaperEntry*>();
+  const auto type_in = [&](const char* name, const QString& words) {
+    auto* at = entry->findChild<QWidget*>(name);
+    at->setFocus();
+    QTest::keyClicks(at, words);
+  };
+  type_in("form", QString::fromStdString(printed[0].form).toLower());
+  type_in("paper_sheet", "Joi");
+  type_in("paper_member", "tola");
+  press(Qt::Key_Return);
+  type_in("paper_unit", "Joi");
+  type_in("paper_assessor", "mara");
+  press(Qt::Key_Return);
+  type_in("paper_outcome", "pas");
+  entry->findChild<QCheckBox*>("paper_countersigned")->setChecked(true);
+  auto* lines = entry->findChild<SheetView*>();
+  lines->setFocus();
+  press(Qt::Key_Home);
+  for (int line = 0; line < 10; ++line) {
+    if (line > 0) press(Qt::Key_Down);
+    press(Qt::Key_1);
+  }
+  refused_.clear();
+  press(Qt::Key_Return, Qt::ControlModifier);
+  QVERIFY2(refused_.join(' ').contains("missing when it was"), qPrintable(refused_.join(' ')));
+  type_in("paper_day", "26 November 2026");
+  type_in("paper_time", "17:30");
+  evening::grab(*page_, "checkouts-from-paper");
+  press(Qt::Key_Return, Qt::ControlModifier);
+  QVERIFY2(told_.join(' ').contains("entered: the check-out of Tola Adeyemi was passed"),
+           qPrintable(told_.join(' ') + refused_.join(' ')));
+  QCOMPARE(signed_ones().size(), std::size_t{1});
+  const db::Entry& entered = *shop_->session->store().of_kind("checkout").back();
+  QVERIFY(entered.from_paper);
+  QCOMPARE(entered.entered_by, PersonId("odile"));
+  QVERIFY(entered.at == evening::at("2026-11-26T23:30:00Z"));
+  QCOMPARE(shop_->facts<db::SheetMarks>()[0].form, printed[0].form);
+  QVERIFY(shop_->facts<db::Countersigned>()[0].hand == db::Hand::paper);
+  press(Qt::Key_Escape);
+  QVERIFY(!entry->isVisible());
+}
+
 void CheckoutsTest::marks_of_another_sheet_or_a_broken_file_are_not_taken_for_these() {
+  shop_->session->hand_over();  // so that they are here and nowhere else
+  page_->refresh();
   mark("111");
   Drafts kept(shop_->session->station());
   QVERIFY(!kept.read(shop_->clock));
@@ -548,7 +718,7 @@ void CheckoutsTest::what_was_measured_is_signed_as_typed_and_shown_again() {
   // Nothing but the store knows of it now.
   make_measuring_page();
   QVERIFY(sheet()->on_sheet().marks[9] == Mark::shown);
-  QCOMPARE(sheet()->on_sheet().typed[10].measure, QString("25.5 mm"));
+  QCOMPARE(sheet()->on_sheet().typed[10].measure, QString("25.5mm"));
   sheet()->setFocus();
   press(Qt::Key_End);
   QVERIFY(!field("measure")->isVisible());

@@ -117,7 +117,7 @@ void DayTest::one_whole_evening() {
   place.person = id;
   place.target = booking->target;
   window_->go(place);
-  auto* sheet = window_->findChild<SheetView*>();
+  auto* sheet = window_->findChild<SheetView*>("sheet");
   QVERIFY(sheet && sheet->isVisible());
   sheet->setFocus();
   key(Qt::Key_Home);

@@ -19,7 +19,7 @@ namespace {
 /// What the table's actions refer to.
 struct Records {
   RecordId desk_lock, instructor_lock, manager_lock, reached_lock, suspension, appointment, booking, waiting;
-  RecordId started, held, desk_entry, manager_entry, old_desk_entry, checkout, noted, begun, watched;
+  RecordId started, held, desk_entry, manager_entry, old_desk_entry, checkout, noted, begun, watched, opened;
 };
 
 /// Makes a shop in which each of the table's actions could have happened.
@@ -50,6 +50,9 @@ Records prepare(TestShop& shop) {
   r.watched = signed_sheet->entries.front().id;
   REQUIRE(
       shop.from_paper("mia", own(SheetMarks{r.watched, "bandsaw", 1, {Mark::shown}, {}, "b1", {}}), evening));
+  r.opened = shop.enter("ivo", own(SheetOpened{"lou", "b1", "bandsaw", "bandsaw", 1}));
+  shop.enter("dee", own(Printed{"Run sheet", 1, std::string(64, 'a'), "7K2Q9X"}));
+  shop.enter("mia", ChoosePin{"lou", "5555"});
   Command begin = shop.command("mia", own(begun_by("mia")));
   begin.quiz_station = true;
   r.begun = begin.id;
@@ -105,9 +108,13 @@ const std::vector<Line>& lines() {
        [](auto&) {
          return ChoosePin{"ivo", "4444"};
        }},
-      {"give a member a PIN", "m",
+      {"give a member their first PIN", "dim",
        [](auto&) {
          return ChoosePin{"kim", "4444"};
+       }},
+      {"give a member who has a PIN another", "m",
+       [](auto&) {
+         return ChoosePin{"lou", "4444"};
        }},
       {"enter a birth date", "dim",
        [](auto&) {
@@ -272,6 +279,36 @@ const std::vector<Line>& lines() {
       {"enter marks from paper", "m",
        [](auto& e) {
          return own(SheetMarks{e.checkout, "bandsaw", 1, {Mark::shown}, {}, "b1", {}});
+       },
+       true},
+      {"take a run sheet in hand", "im",
+       [](auto&) {
+         return own(SheetOpened{"kim", "b1", "bandsaw", "bandsaw", 1});
+       }},
+      {"mark a line of it", "im",
+       [](auto& e) {
+         return own(LineMarked{e.opened, 1, Mark::shown, Mark::none, {}});
+       }},
+      {"put it by", "im",
+       [](auto& e) {
+         return own(SheetPutBy{e.opened, "the edge is left", {}});
+       }},
+      {"countersign by hand", "",
+       [](auto& e) {
+         return own(Countersigned{e.checkout, "lou", Hand::paper});
+       }},
+      {"enter a countersignature from paper", "m",
+       [](auto& e) {
+         return own(Countersigned{e.checkout, "lou", Hand::paper});
+       },
+       true},
+      {"enter a marked sheet from paper", "m",
+       [](auto&) {
+         SignCheckout sheet = signing("ivo", "");
+         sheet.sheet = "bandsaw";
+         sheet.sheet_revision = 1;
+         sheet.marks = {Mark::shown};
+         return EnterPaperSheet{sheet, "7K2Q9X"};
        },
        true},
       {"mark a check-out apart, as the instructor", "",

@@ -392,6 +392,78 @@ TEST_CASE("check-outs are held to their signatures", "[verify]") {
   }
 }
 
+TEST_CASE("a member's countersignature is held to their own key", "[verify]") {
+  TestShop shop;
+  shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
+  shop.enter("dee", ChoosePin{"kim", "7777"});
+  shop.wait(60);
+  SignCheckout sign;
+  sign.checkout = {"kim", "bandsaw", 0, wm::Outcome::passed, "ivo"};
+  sign.pin = "2222";
+  sign.countersign = Countersign{Hand::pin, "7777"};
+  REQUIRE(shop.commit("ivo", sign));
+  shop.close();
+  Tampered file(shop.path());
+  const auto is_members = [](const Json& leaf) {
+    return leaf["body"]["kind"] == "signature" && leaf["body"]["person"] == "kim";
+  };
+  const auto order = [&](const std::string& kind) {
+    return order_of(file, "kind = '" + kind + "' AND person = 'kim'");
+  };
+  SECTION("as it was signed") {
+    const verify::Report report = look(file.path());
+    CHECK(found(report).empty());
+    CHECK(report.checkouts.held == 1);  // one check-out, however many signed it
+  }
+  SECTION("the member's signature taken out, everything rebuilt") {
+    // The assessor's comes where the member's should stand.
+    file.rebuild([&](std::vector<Json>& leaves) { std::erase_if(leaves, is_members); });
+    CHECK(found(look(file.path())).contains("signature: record " + order_of(file, "kind = 'signature'")));
+  }
+  SECTION("both signatures taken out, everything rebuilt") {
+    const std::string place = "signature: record " + order("countersigned");
+    file.rebuild([&](std::vector<Json>& leaves) {
+      std::erase_if(leaves, [](const Json& leaf) { return leaf["body"]["kind"] == "signature"; });
+    });
+    CHECK(found(look(file.path())).contains(place));
+  }
+  SECTION("the member's signature made with another key") {
+    const std::string place = "signature: record " + order("signature");
+    const ledger::SigningKey other = ledger::SigningKey::random();
+    file.rebuild([&](std::vector<Json>& leaves) {
+      for (Json& leaf : leaves)
+        if (is_members(leaf)) leaf["body"]["signature"] = ledger::to_hex(other.sign("anything"));
+    });
+    CHECK(found(look(file.path())).contains(place));
+  }
+  SECTION("somebody else put in the member's place") {
+    file.rebuild([&](std::vector<Json>& leaves) {
+      for (Json& leaf : leaves)
+        if (leaf["body"]["kind"] == "countersigned") leaf["body"]["person"] = "dee";
+    });
+    CHECK_FALSE(found(look(file.path())).empty());
+  }
+}
+
+TEST_CASE("who signs with a PIN that they chose under another entry of theirs is who assessed", "[verify]") {
+  TestShop shop;
+  shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
+  shop.enter("mia",
+             EnterPerson{Person{"ivo-again", "M 90", "Ivo", "Again", {}, {}, {}, {}, {}}, std::nullopt});
+  shop.enter("mia", own(Join{"ivo-again", "ivo"}));
+  shop.wait(60);
+  SignCheckout sign;
+  sign.checkout = {"kim", "bandsaw", 0, wm::Outcome::passed, "ivo-again"};
+  sign.pin = "2222";
+  const auto done = shop.commit("ivo-again", sign);
+  INFO((done ? "" : done.error().what));
+  REQUIRE(done);
+  shop.close();
+  const verify::Report report = look(shop.path());
+  CHECK(found(report).empty());
+  CHECK(report.checkouts.held == 1);
+}
+
 TEST_CASE("one record, and the growth from one root to the next, are proved", "[verify]") {
   Tampered file(honest_file()), earlier(honest_file());
   earlier.rebuild([](std::vector<Json>& leaves) { leaves.resize(10); });
@@ -432,6 +504,10 @@ TEST_CASE("what a record is about is read as the program itself reads it, for ev
     if (Booking moves; std::holds_alternative<Booking>(fact)) {  // left out where it says nothing
       moves.instead_of = "instead_of";
       check(to_json("x", evening, evening, moves));
+    }
+    if (SheetMarks marks; std::holds_alternative<SheetMarks>(fact)) {
+      marks.opened = "opened";
+      check(to_json("x", evening, evening, marks));
     }
   });
   for_each_kind<Fact>([&](const Fact& fact) {

@@ -70,6 +70,32 @@ SignCheckout watched_by_two() {
   return sign;
 }
 
+SignCheckout countersigned() {
+  SignCheckout sign;
+  sign.checkout = {"kim", "bandsaw", 0, Outcome::passed, "ivo"};
+  sign.pin = "2222";
+  sign.machine = "b1";
+  sign.sheet = "bandsaw";
+  sign.sheet_revision = 1;
+  sign.marks = {Mark::shown};
+  sign.opened = "in-hand";
+  sign.countersign = Countersign{Hand::pin, "7777"};
+  return sign;
+}
+
+EnterPaperSheet marked_on_paper() {
+  SignCheckout sheet = countersigned();
+  sheet.pin.clear();
+  sheet.opened.clear();
+  sheet.countersign = Countersign{Hand::paper, {}};
+  return {sheet, "7K2Q9X"};
+}
+
+Command from_a_paper(Command command) {
+  command.from_paper = true;
+  return command;
+}
+
 Command noted(Command command, const std::string& note) {
   command.note = note;
   return command;
@@ -97,7 +123,11 @@ std::vector<Command> groundwork() {
           noted(command("remark", "dee", own(Presence{"kim"})), "limps a little"),
           command("bank", "mia", own(small_bank())),
           at_station(command("sitting", "kim", own(begun_by("kim")))),
-          command("watched", "ivo", watched_by_two())};
+          command("watched", "ivo", watched_by_two()),
+          command("member-pin", "dee", ChoosePin{"kim", "7777"}),
+          command("in-hand", "ivo", own(SheetOpened{"kim", "b1", "bandsaw", "bandsaw", 1})),
+          command("line-1", "ivo", own(LineMarked{"in-hand", 1, Mark::shown, Mark::none, {}})),
+          command("blank", "dee", own(Printed{"Run sheet", 2, std::string(64, 'b'), "7K2Q9X"}))};
 }
 
 /// Every alternative of Action but one, so that all that a command can write is written.
@@ -117,6 +147,16 @@ std::vector<std::pair<std::string, Command>> commands() {
       {"sign a check-out", command("c8", "ivo", signing())},
       {"mark a performance apart",
        command("c23", "mia", ScoreApart{{"watched", "mia", "bandsaw", 1, signing().marks}, "1111"})},
+      {"take a run sheet in hand",
+       command("c24", "ivo", own(SheetOpened{"lou", "b1", "bandsaw", "bandsaw", 1}))},
+      {"mark a line with its measure",
+       command("c25", "ivo",
+               own(LineMarked{"in-hand", 3, Mark::shown, Mark::none,
+                              LineMeasured{3, "63/64\"", "63/64 in", "1/64 in"}}))},
+      {"put a run sheet by",
+       command("c26", "ivo", own(SheetPutBy{"in-hand", "the edge is left", {"no resawing"}}))},
+      {"sign what is in hand, countersigned with a PIN", command("c27", "ivo", countersigned())},
+      {"enter a marked sheet from paper", from_a_paper(command("c28", "mia", marked_on_paper()))},
       {"put a machine out of service",
        command("c9", "dee", PutOutOfService{"b1", "7", "3", "blade cracked", "dee"})},
       {"start a machine", command("c21", "dee", own(Started{"kim", "c1", "combi/joint", "mia"}))},
