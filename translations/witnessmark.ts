@@ -264,6 +264,98 @@
         <comment>between lines of a sheet</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Member</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day and time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Assessor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>when asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measured: __________   by marks of: __________</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Result, put a ring around one: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stays open, aids used; never a medical reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Member: I was shown this machine&apos;s cautions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Assessor: this is what I watched</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark between cuts, never while stock is moving. A critical line (heavy) that was shown only when asked is shown again, unasked, before a pass. Nothing counts before a manager has entered this paper, by its number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run sheet: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 · sheet revision %2 · paper number %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper number %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ledger %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run sheet %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In hand since %1, marked by %2; every mark is in the shop&apos;s store.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In hand since %1, marked last on %2 by %3; every mark is in the shop&apos;s store.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put by on %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put by on %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>DeskWords</name>
@@ -624,6 +716,14 @@
         <source>See whether that folder can be written to</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The printer did not take the paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See whether it is on</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>LessonFiles</name>
@@ -841,6 +941,37 @@
     </message>
     <message>
         <source>%1; so near the edge, marks of %2 cannot tell for sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Moment</name>
+    <message>
+        <source>day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type it as 26 November, or leave it empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not said at what time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type it as 17:30</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no time of day</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3133,6 +3264,72 @@
         <comment>who, revision, the check-out</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>no mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shown when asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 On paper, number %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 took the run sheet for %2 in hand%3.</source>
+        <comment>who, on what, revision</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the second time %1</source>
+        <comment>a mark</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measured “%1”</source>
+        <comment>as it was typed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line %1: %2. %3</source>
+        <comment>its marks, the sheet</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put by, to go on another day: %1</source>
+        <comment>the sheet</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 Said then: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 countersigned with their PIN: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 countersigned with their card: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 countersigned on paper: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 A blank run sheet with the number %2.</source>
+        <comment>what was printed</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::AgreedWords</name>
@@ -4123,10 +4320,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>What stays open and what aid was used, a semicolon between. Never a medical reason: nobody asks for one.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Second assessor: mark it apart</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4170,6 +4363,154 @@
     </message>
     <message>
         <source>Marked apart by %1; what %2 may use stays as it was.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print it blank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From a paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose their PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>M&amp;ember</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restrictions: what stays open and what aid was used, a semicolon between. Never a medical reason: nobody asks for one. The member countersigns: I was shown this machine&apos;s cautions.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on another day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>put by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That was revision %1 of the sheet; on this one it begins anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No instructor sits at this station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sit down with your PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept at this station, not in the shop&apos;s store yet: %1. It goes there by itself.</source>
+        <comment>why not, as a sentence&apos;s part</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is marked yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the booking in the Diary, if it is for another day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put by. Any station goes on with it, on any day; nothing counts before it is signed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PIN of %1 chosen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A blank run sheet went to the printer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A blank run sheet was saved as %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::CountersignFields</name>
+    <message>
+        <source>How the member countersigns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with their PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with their card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on the printed sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not countersigned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the member&apos;s own PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The member&apos;s own PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hold it to the reader</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held to the reader</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the member</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is missing how %1 countersigns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a PIN, a card, the printed sheet, or that it is not countersigned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has no PIN yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let them choose one with Ctrl+Shift+P, or countersign in another way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has not countersigned yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 types their own PIN: they were shown this machine&apos;s cautions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 holds their card to the reader: they were shown this machine&apos;s cautions</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5924,34 +6265,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>day</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>“%1” is no day</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Type it as 26 November, or leave it empty</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>time</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>It is not said at what time</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Type it as 17:30</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>“%1” is no time of day</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Choose it from the list</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7066,6 +7379,175 @@
     </message>
 </context>
 <context>
+    <name>wm::app::PaperEntry</name>
+    <message>
+        <source>day</source>
+        <comment>on which it was</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The &amp;member signed the paper too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From a paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the foot of the paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Number of the paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run &amp;sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Membe&amp;r</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>17:30</source>
+        <comment>a time as it is typed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At what time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Day and time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Assessor, who signed the paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Resu&amp;lt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restrictions, a semi&amp;colon between; never a medical reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>N&amp;otes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark each line as it is marked on the paper.  1 shown · 2 shown when asked · 3 not shown · 0 no mark · M the measure. The paper says who signed it; the journal says who typed it. Keep the paper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the one-on-ones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter this paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, revision %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose which run sheet the paper is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose it from the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The number of the paper is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stands at the foot of each page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>run sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No run sheet is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>member</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type a part of the name, then Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No unit is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>assessor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is missing who signed the paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>result</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No result is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The marks do not come to %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at the paper again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is missing when it was</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the day and the time that stand on the paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper %1 entered: the check-out of %2 was %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>wm::app::PaperForm</name>
     <message>
         <source>no end</source>
@@ -7320,35 +7802,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A PIN for %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Take this PIN</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>PIN</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The same again</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Let %1 type it, out of sight.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>PIN of %1 chosen.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The two are not the same</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Type both again</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7574,10 +8028,6 @@
     </message>
     <message>
         <source>The last record that names this person is of %1. By the rulebook the details may be blanked since %2.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Four digits are enough for this station, which wrong ones slow down. Whoever takes the shop&apos;s file away tries all of them within minutes; each digit more makes that ten times as long. What is signed with the PIN stays safe even then: its key needs this computer&apos;s own secret too, which is not in that file.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7982,6 +8432,41 @@
     <message>
         <source>Ledger %1</source>
         <comment>a code of letters and figures</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::PinForm</name>
+    <message>
+        <source>A PIN for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take this PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let %1 type it, out of sight.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Four digits are enough for this station, which wrong ones slow down. Whoever takes the shop&apos;s file away tries all of them within minutes; each digit more makes that ten times as long. What is signed with the PIN stays safe even then: its key needs this computer&apos;s own secret too, which is not in that file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The two are not the same</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type both again</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8780,10 +9265,6 @@
     </message>
     <message>
         <source>when asked</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>no mark</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

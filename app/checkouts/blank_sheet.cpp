@@ -23,13 +23,15 @@ QString cell(const QString& html, const char* attributes = "") {
   return QString("<td %1>%2</td>").arg(QLatin1String(attributes), html);
 }
 
-/// A name with room behind it.
-QString room(const QString& name, const char* width) {
-  return cell("<small>" + name.toHtmlEscaped() + "</small><br>&nbsp;", width);
+/// A name with room for a pencil below it.
+QString room(const QString& name, const char* width, int lines = 1) {
+  return cell("<small>" + name.toHtmlEscaped() + "</small>" + QString("<br>&nbsp;").repeated(lines), width);
 }
 
+QString between() { return QStringLiteral("<p>&nbsp;</p>"); }
+
 QString who_and_when() {
-  return "<table width=100% border=1 cellspacing=0 cellpadding=30><tr>" +
+  return "<table width=99% border=1 cellspacing=0 cellpadding=40><tr>" +
          room(BlankSheets::tr("Member"), "width=30%") + room(BlankSheets::tr("Unit"), "width=20%") +
          room(BlankSheets::tr("Day and time"), "width=22%") + room(BlankSheets::tr("Assessor"), "width=28%") +
          "</tr></table>";
@@ -39,7 +41,7 @@ QString marks_heading() {
   QString out = "<tr>" + cell("", "width=5%") + cell("");
   for (const QString& each : {BlankSheets::tr("shown"), BlankSheets::tr("when asked"),
                               BlankSheets::tr("not shown"), BlankSheets::tr("again")})
-    out += "<td width=9% align=center><small>" + each + "</small></td>";
+    out += "<td width=9% align=center valign=bottom><small>" + each.toHtmlEscaped() + "</small></td>";
   return out + "</tr>";
 }
 
@@ -48,33 +50,34 @@ QString line_row(const SheetLine& line, int number) {
   QString text = line.critical ? "<b>" + said + "</b>" : said;
   if (!line.says.empty()) text += "<br><small>" + escaped(line.says) + "</small>";
   if (line.measure)
-    text += "<br><small>" + asked_words(*line.measure).toHtmlEscaped() + "<br>" +
+    text += "<br><small>" + asked_words(*line.measure).toHtmlEscaped() + "<br><br>" +
             BlankSheets::tr("measured: __________   by marks of: __________").toHtmlEscaped() + "</small>";
-  return "<tr>" + cell(QString::number(number)) + cell(text) + cell("") + cell("") + cell("") + cell("") +
-         "</tr>";
+  return "<tr>" + cell(QString::number(number), "valign=middle") + cell(text, "valign=middle") + cell("") +
+         cell("") + cell("") + cell("") + "</tr>";
 }
 
+/// The heading stands again on each page.
 QString lines_table(const Sheet& sheet) {
-  QString out;
+  QString out =
+      "<table width=99% border=1 cellspacing=0 cellpadding=45><thead>" + marks_heading() + "</thead>";
   int number = 0;
   for (const SheetSection& section : sheet.sections) {
-    out += "<p><b>" + escaped(section.name) + "</b></p>";
-    out += "<table width=100% border=1 cellspacing=0 cellpadding=24>" + marks_heading();
+    out += "<tr><td colspan=6 bgcolor=#eeeeee><b>" + escaped(section.name) + "</b></td></tr>";
     for (const SheetLine& line : section.lines) out += line_row(line, ++number);
-    out += "</table><p></p>";
   }
-  return out;
+  return out + "</table>";
 }
 
 QString at_the_end() {
   QStringList outcomes;
   for (const Outcome each : {Outcome::passed, Outcome::failed, Outcome::stopped})
     outcomes << outcome_words(each);
-  return "<table width=100% border=1 cellspacing=0 cellpadding=30><tr>" +
-         room(BlankSheets::tr("Result, put a ring around one: %1").arg(outcomes.join(" · ")), "width=50%") +
-         room(BlankSheets::tr("What stays open, aids used; never a medical reason"), "width=50%") +
-         "</tr><tr>" + room(BlankSheets::tr("Member: I was shown this machine's cautions"), "width=50%") +
-         room(BlankSheets::tr("Assessor: this is what I watched"), "width=50%") + "</tr></table><p>" +
+  return "<table width=99% border=1 cellspacing=0 cellpadding=40><tr>" +
+         room(BlankSheets::tr("Result, put a ring around one: %1").arg(outcomes.join(" · ")), "width=50%",
+              2) +
+         room(BlankSheets::tr("What stays open, aids used; never a medical reason"), "width=50%", 2) +
+         "</tr><tr>" + room(BlankSheets::tr("Member: I was shown this machine's cautions"), "width=50%", 2) +
+         room(BlankSheets::tr("Assessor: this is what I watched"), "width=50%", 2) + "</tr></table><p>" +
          BlankSheets::tr(
              "Mark between cuts, never while stock is moving. A critical line (heavy) that was shown only "
              "when asked is "
@@ -105,7 +108,8 @@ BlankSheet blank_sheet(const Session& session, const Sheet& sheet, const QString
                   BlankSheets::tr("Paper number %1").arg(form),
                   code.isEmpty() ? code : BlankSheets::tr("Ledger %1").arg(code), size, false, false},
                  {}};
-  out.laid = lay_out_text(out.text, who_and_when() + "<p></p>" + lines_table(sheet) + at_the_end());
+  out.laid =
+      lay_out_text(out.text, who_and_when() + between() + lines_table(sheet) + between() + at_the_end());
   return out;
 }
 
