@@ -47,9 +47,7 @@ void Session::hand_over() {
   emit seated_changed();
 }
 
-bool Session::counts(const db::Entry& entry) const {
-  return (!known_ || entry.recorded <= *known_) && !struck(entry);
-}
+bool Session::counts(const db::Entry& entry) const { return db::counts(entry, known_); }
 
 void Session::set_asked_at(std::optional<Instant> at) {
   if (at == asked_at_) return;

@@ -8,6 +8,8 @@
 
 #include "app/backups/backups.h"
 #include "core/decide/decider.h"
+#include "db/floor.h"
+#include "db/group_plan.h"
 #include "db/import/plan.h"
 #include "db/retention.h"
 #include "db/store.h"
@@ -64,12 +66,22 @@ class Session : public QObject {
   /// Whether it had been struck out by then.
   bool struck(const db::Entry& entry) const { return entry.voided && (!known_ || *entry.voided <= *known_); }
 
-  /// As db::details_that_may_go.
+  /// As db::visits_that_may_go, db::plan_group and db::details_that_may_go.
+  std::vector<db::VisitMayGo> visits_may_go() { return db::visits_that_may_go(store_); }
+  db::GroupPlan plan_group(const db::GroupForm& form) { return db::plan_group(store_, form); }
   std::vector<db::MayGo> may_go() { return db::details_that_may_go(store_); }
 
   /// As Store::entry.
   const db::Entry* entry(const RecordId& id) const { return store_.entry(id); }
 
+  /// As Store::start_now.
+  db::StartNow start_now(const PersonId& person, const MachineId& machine, const TargetName& target) {
+    return store_.start_now(person, machine, target);
+  }
+  /// As Store::permitted, for whoever sits here.
+  Expected<void> permitted(const db::Action& action) const {
+    return store_.permitted(seated_ ? seated_->id : PersonId(), action);
+  }
   /// As Store::still_stands and Store::must_leave_to_another.
   Expected<void> still_stands(const RecordId& booking) { return store_.still_stands(booking); }
   bool must_leave_to_another(const PersonId& assessor, const PersonId& person, const TargetName& target,

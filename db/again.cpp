@@ -65,6 +65,8 @@ struct Comparison {
   }
   bool operator()(const PutOutOfService& a) const { return are(facts_of(a, command.id)); }
   bool operator()(const RecordIncident& a) const { return are(facts_of(a, command.id)); }
+  bool operator()(const TeachGroup& a) const { return are(facts_of(a, command.id)); }
+  bool operator()(const RecordChange& a) const { return are(facts_of(a, command.id)); }
   bool operator()(const LeaveMachine& a) const {
     const auto* left = as<Left>(entries.front().fact);
     return left != nullptr && left->started == a.started;

@@ -81,6 +81,7 @@ struct PutOutOfService {
   MachineId machine;
   std::string tag, padlock, reason;
   PersonId key_holder;
+  PersonId put_on_by = {};  // whose lock it is; empty: who enters it
   friend bool operator==(const PutOutOfService&, const PutOutOfService&) = default;
 };
 /// The severity of what hurt nobody and cost nothing: no rulebook takes anything away for it.
@@ -107,6 +108,23 @@ struct RecordIncident {
 struct LeaveMachine {
   RecordId started;
   friend bool operator==(const LeaveMachine&, const LeaveMachine&) = default;
+};
+/// A machine was changed: on all that is `target`, whatever the unit, since check-outs are for a class. What
+/// it takes away is said by the rulebook (`renew_after_change`).
+struct RecordChange {
+  TargetName target;
+  MachineId machine;  // the unit; empty: every one of the class
+  Alteration kind = Alteration::other;
+  std::string what;
+  friend bool operator==(const RecordChange&, const RecordChange&) = default;
+};
+/// A lesson given to several people at once: a record for each who had it, and one that says who gave it. How
+/// many there may be to one instructor is said by the rulebook (`learners_to_one`).
+struct TeachGroup {
+  std::string lesson;
+  int revision = 0;
+  std::vector<PersonId> instructors, people;
+  friend bool operator==(const TeachGroup&, const TeachGroup&) = default;
 };
 struct PublishRulebook {
   Rulebook rulebook;
@@ -135,9 +153,10 @@ struct ConfirmClock {
   friend bool operator==(const ConfirmClock&, const ConfirmClock&) = default;
 };
 
-using Action = std::variant<EnterPerson, CorrectPerson, BlankPerson, ChoosePin, EnterFact, EnterShopFact,
-                            SignCheckout, PutOutOfService, RecordIncident, LeaveMachine, PublishRulebook,
-                            StrikeOutRecord, BlankRecord, HandIn, ConfirmClock, ScoreApart, EnterPaperSheet>;
+using Action =
+    std::variant<EnterPerson, CorrectPerson, BlankPerson, ChoosePin, EnterFact, EnterShopFact, SignCheckout,
+                 PutOutOfService, RecordIncident, LeaveMachine, PublishRulebook, StrikeOutRecord, BlankRecord,
+                 HandIn, ConfirmClock, ScoreApart, EnterPaperSheet, RecordChange, TeachGroup>;
 
 /// An instructor or a manager who vouches for what somebody else enters: their own PIN.
 struct Second {

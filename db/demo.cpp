@@ -27,6 +27,7 @@ struct DemoFiles {
   Instant now;
   std::string pin;
   std::vector<std::string> rulebooks;
+  FilePlan hours;
 };
 
 /// A file that the program carries: that it is missing is a mistake of the build, not of a user.
@@ -38,12 +39,28 @@ std::string carried_in(const std::string& folder, const std::string& name) {
 std::string carried(const std::string& name) { return carried_in("demo", name); }
 std::string carried_picture(const std::string& name) { return carried_in("quizzes", name); }
 
+/// When the shop is open, with so many adults on duty: weekdays from 0, Monday.
+FilePlan plan_hours(const nlohmann::json& shop) {
+  FilePlan plan;
+  const Instant since = *parse_instant(shop.at("hours_since").get<std::string>());
+  for (const auto& row : shop.at("hours"))
+    for (const int weekday : row.at("weekdays"))
+      for (const Doing doing : {Doing::open, Doing::staffed}) {
+        const std::string id = (doing == Doing::open ? "open-" : "staffed-") + std::to_string(weekday);
+        const WeekHours hours{doing, weekday, row.at("from_minute"), row.at("to_minute"), row.at("adults")};
+        plan.commands.push_back({id, {}, false, since, false, {}, EnterShopFact{hours}});
+        plan.lines.push_back(0);
+      }
+  return plan;
+}
+
 DemoFiles read_files() {
   const auto json = nlohmann::json::parse(carried("shop.json"));
   DemoFiles files{{json.at("name"), json.at("zone"), 0},
                   *parse_instant(json.at("now").get<std::string>()),
                   json.at("pin"),
-                  {}};
+                  {},
+                  plan_hours(json)};
   for (const auto& name : json.at("rulebooks")) files.rulebooks.push_back(carried(name));
   return files;
 }
@@ -141,6 +158,7 @@ Expected<void> fill(Store& store, const DemoFiles& files) {
   if (auto sat = sit_quizzes(plans.back(), carried("attempts.jsonl"), ground); !sat) return sat;
   plans.push_back(plan_pins(plans.back(), files.pin, files.now));
   plans.push_back(plan_issued());
+  plans.push_back(files.hours);
   const auto committed = import::run(plans, store);
   if (!committed) return tl::unexpected(committed.error());
   return {};

@@ -165,11 +165,13 @@ struct ScoredApart {
   std::vector<Mark> marks;
   WM_EQUAL(ScoredApart);
 };
-/// Details of a lockout: what the tag says, the padlock, who holds the key, why.
+/// Details of a lockout: what the tag says, the padlock, who holds the key, why; and whose lock it is, where
+/// somebody else entered it.
 struct Tag {
   RecordId lockout;
   std::string tag, padlock, reason;
   PersonId key_holder;
+  PersonId put_on_by = {};  // empty: who entered the lockout
   WM_EQUAL(Tag);
 };
 /// An attempt to reach the one who put a lock on, before somebody else takes it off.
@@ -392,6 +394,37 @@ struct Left {
   RecordId started;
   WM_EQUAL(Left);
 };
+/// What was changed on a machine: what cuts, what guards, what switches it, where it stands, a part repaired.
+enum class Alteration { cutter, guard, controls, moved, repair, other };
+/// Told beside the record of a change: on which unit, and what was done. By RecordChange only.
+struct Altered {
+  RecordId change;
+  MachineId machine;  // empty: every unit of the class
+  Alteration kind = Alteration::other;
+  std::string what;
+  WM_EQUAL(Altered);
+};
+/// A lesson given to several people at one time; `lessons`: the record of each who had it. By TeachGroup
+/// only.
+struct GroupTaught {
+  std::string lesson;
+  std::vector<PersonId> instructors;
+  std::vector<RecordId> lessons;
+  WM_EQUAL(GroupTaught);
+};
+/// Somebody who is in for one day, with somebody of the shop's, and uses nothing. They are none of the shop's
+/// people: all that is kept of them is in this record. `paper`: what they have signed.
+struct Visit {
+  std::string name;
+  std::string paper;
+  PersonId host;
+  WM_EQUAL(Visit);
+};
+/// They left again; without it they are gone when the day is.
+struct VisitEnd {
+  RecordId visit;
+  WM_EQUAL(VisitEnd);
+};
 #undef WM_EQUAL
 
 using ShopFact =
@@ -399,7 +432,8 @@ using ShopFact =
                  SheetMarks, Tag, Reached, MachineAdded, Hours, StrikeOut, RulebookIssued, Details, PinChosen,
                  Erased, Signature, Close, Printed, ClockConfirmed, Blanked, Issued, AttemptBegun, AttemptSat,
                  Confirmed, WeekHours, OtherHours, Break, TakesOn, Lasts, DiaryRules, Upkeep, Busy, Happened,
-                 Started, Left, ScoredApart, SheetOpened, LineMarked, SheetPutBy, Countersigned>;
+                 Started, Left, ScoredApart, SheetOpened, LineMarked, SheetPutBy, Countersigned, Altered,
+                 GroupTaught, Visit, VisitEnd>;
 
 /// Whether a fact is never struck out: a strike-out itself, what was issued or printed, and what commands of
 /// their own make and undo.
@@ -427,5 +461,12 @@ struct Entry {
   bool at_station = false;  // at the quiz station: whoever it is about sat there themselves
   friend bool operator==(const Entry&, const Entry&) = default;
 };
+
+/// Whether it counts as known then: entered by then, and not struck out by then. Nothing: by all that is
+/// known.
+inline bool counts(const Entry& entry, std::optional<Instant> known) {
+  if (!known) return !entry.voided;
+  return entry.recorded <= *known && (!entry.voided || *known < *entry.voided);
+}
 
 }  // namespace wm::db

@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include "db/diary/floor.h"
 #include "db/journal/shop_fact_json.h"
 #include "db/refuse.h"
 
@@ -57,7 +58,7 @@ Expected<void> tonight(const Action& action, const Occasion& o) {
 
 Expected<void> own_lock(const Action& action, const Occasion& o) {
   const Entry* lockout = o.memory.find(fact_of<Release>(action).lockout);
-  if (lockout == nullptr || same(o, lockout->entered_by, o.by)) return {};
+  if (lockout == nullptr || same(o, whose_lock(o.memory, *lockout), o.by)) return {};
   return refuse("lockout", "This lock was put on by somebody else.",
                 "Ask the one who put it on; if they cannot be reached, a manager may take it off.");
 }
@@ -74,9 +75,24 @@ Expected<void> from_paper(const Action&, const Occasion& o) {
                 "Let it be taken or signed here, or mark it as entered from paper.");
 }
 
+/// The lock that striking a record out would take off, or make another's: its own, or that of the tag that
+/// says whose it is. Empty: none that is on.
+RecordId lock_struck(const Memory& memory, const RecordId& record) {
+  const Entry* entry = memory.find(record);
+  if (entry == nullptr || entry->voided) return {};
+  const auto* tag = as<Tag>(entry->fact);
+  const bool says_whose = tag != nullptr && !tag->put_on_by.empty();
+  const RecordId lock = as<Lockout>(entry->fact) != nullptr ? record : says_whose ? tag->lockout : RecordId();
+  const bool on = memory.live<Lockout>(lock) != nullptr && memory.about<Release>(lock) == nullptr;
+  return on ? lock : RecordId();
+}
+
 Expected<void> own_today(const Action& action, const Occasion& o) {
-  const Entry* entry = o.memory.find(std::get<StrikeOutRecord>(action).record);
+  const RecordId& record = std::get<StrikeOutRecord>(action).record;
+  const Entry* entry = o.memory.find(record);
   if (entry == nullptr) return {};  // refused later as unknown
+  if (const RecordId lock = lock_struck(o.memory, record); !lock.empty())
+    if (auto fine = own_lock(EnterFact{Release{lock}}, o); !fine) return fine;
   if (same(o, entry->entered_by, o.by) && o.zone.day(entry->recorded) == o.zone.day(o.now)) return {};
   return refuse("record", "Only your own entries of today can be struck out here.", "Ask a manager.");
 }
@@ -115,9 +131,8 @@ Expected<void> for_themselves(const Action& action, const Occasion& o) {
 
 /// Striking out a lock that is on takes it off: that needs what taking it off needs.
 Expected<void> not_anothers_lock(const Action& action, const Occasion& o) {
-  const RecordId& id = std::get<StrikeOutRecord>(action).record;
-  if (o.memory.live<Lockout>(id) == nullptr || o.memory.about<Release>(id) != nullptr) return {};
-  return own_lock_or_reached(EnterFact{Release{id}}, o);
+  const RecordId lock = lock_struck(o.memory, std::get<StrikeOutRecord>(action).record);
+  return lock.empty() ? Expected<void>{} : own_lock_or_reached(EnterFact{Release{lock}}, o);
 }
 
 /// What commands of their own make is not entered by hand.
@@ -126,7 +141,9 @@ Expected<void> by_hand(const Action& action) {
   if (own == nullptr) return {};
   const bool stays = std::holds_alternative<Printed>(own->fact) || std::holds_alternative<Issued>(own->fact);
   const bool made = (is_for_good(own->fact) && !stays) || std::holds_alternative<RulebookIssued>(own->fact) ||
-                    std::holds_alternative<Happened>(own->fact) || std::holds_alternative<Left>(own->fact);
+                    std::holds_alternative<Happened>(own->fact) || std::holds_alternative<Left>(own->fact) ||
+                    std::holds_alternative<Altered>(own->fact) ||
+                    std::holds_alternative<GroupTaught>(own->fact);
   if (std::holds_alternative<ScoredApart>(own->fact))
     return refuse("action", "This is not entered by hand.", "Let the second assessor sign it here.");
   if (made)
@@ -183,6 +200,10 @@ constexpr std::array table = {
     PermissionRow{"release",        no,           no,        own_lock,      own_lock_or_reached},
     PermissionRow{"reached",        no,           no,        no,            yes},
     PermissionRow{"change",         no,           no,        yes,           yes},
+    PermissionRow{"record_change",  no,           no,        yes,           yes},
+    PermissionRow{"teach_group",    no,           yes,       yes,           yes},
+    PermissionRow{"visit",          no,           yes,       yes,           yes},
+    PermissionRow{"visit_end",      no,           yes,       yes,           yes},
     PermissionRow{"role",           no,           no,        no,            yes},
     PermissionRow{"join",           no,           no,        no,            yes},
     PermissionRow{"booking",        no,           yes,       yes,           yes},
@@ -256,6 +277,8 @@ std::string action_word(const Action& action) {
     std::string operator()(const SignCheckout&) const { return "sign_checkout"; }
     std::string operator()(const PutOutOfService&) const { return "out_of_service"; }
     std::string operator()(const RecordIncident&) const { return "record_incident"; }
+    std::string operator()(const RecordChange&) const { return "record_change"; }
+    std::string operator()(const TeachGroup&) const { return "teach_group"; }
     std::string operator()(const LeaveMachine&) const { return "leave_machine"; }
     std::string operator()(const PublishRulebook&) const { return "rulebook"; }
     std::string operator()(const StrikeOutRecord&) const { return "strike_out"; }

@@ -81,6 +81,12 @@ struct Planner {
   Expected<Plan> operator()(const RecordIncident& a) const {
     return check_incident(c, a).map([&] { return Plan{.facts = facts_of(a, record)}; });
   }
+  Expected<Plan> operator()(const RecordChange& a) const {
+    return check_change(c, a).map([&] { return Plan{.facts = facts_of(a, record)}; });
+  }
+  Expected<Plan> operator()(const TeachGroup& a) const {
+    return check_group(c, a).map([&] { return Plan{.facts = facts_of(a, record)}; });
+  }
   /// It may always be left: who may supervise was asked when it was started.
   Expected<Plan> operator()(const LeaveMachine& a) const {
     const AnyFact left = own(Left{a.started});
@@ -155,7 +161,7 @@ std::vector<AnyFact> facts_of(const EnterPaperSheet& a, const RecordId& record) 
 }
 
 std::vector<AnyFact> facts_of(const PutOutOfService& a, const RecordId& record) {
-  return {core(Lockout{a.machine}), own(Tag{record, a.tag, a.padlock, a.reason, a.key_holder})};
+  return {core(Lockout{a.machine}), own(Tag{record, a.tag, a.padlock, a.reason, a.key_holder, a.put_on_by})};
 }
 
 std::vector<AnyFact> facts_of(const RecordIncident& a, const RecordId& record) {
@@ -166,6 +172,21 @@ std::vector<AnyFact> facts_of(const RecordIncident& a, const RecordId& record) {
     facts.push_back(core(Incident{one.person, a.target, a.severity, one.part}));
   }
   facts.push_back(own(told_of(a, std::move(incidents))));
+  return facts;
+}
+
+std::vector<AnyFact> facts_of(const RecordChange& a, const RecordId& record) {
+  return {core(Change{a.target}), own(Altered{record, a.machine, a.kind, a.what})};
+}
+
+std::vector<AnyFact> facts_of(const TeachGroup& a, const RecordId& record) {
+  std::vector<AnyFact> facts;
+  std::vector<RecordId> lessons;
+  for (const PersonId& person : a.people) {
+    lessons.push_back(record_at(record, facts.size()));
+    facts.push_back(core(Lesson{person, a.lesson, a.revision}));
+  }
+  facts.push_back(own(GroupTaught{a.lesson, a.instructors, std::move(lessons)}));
   return facts;
 }
 

@@ -19,7 +19,13 @@ std::vector<PersonId> named_in(const AnyFact& fact) {
   if (const auto* started = as<Started>(fact); started && !started->supervisor.empty())
     named.push_back(started->supervisor);
   if (const auto* booked = as<Booking>(fact)) named.push_back(booked->assessor);
-  if (const auto* tag = as<Tag>(fact)) named.push_back(tag->key_holder);
+  if (const auto* tag = as<Tag>(fact)) {
+    named.push_back(tag->key_holder);
+    named.push_back(tag->put_on_by);
+  }
+  if (const auto* taught = as<GroupTaught>(fact))
+    named.insert(named.end(), taught->instructors.begin(), taught->instructors.end());
+  if (const auto* visit = as<Visit>(fact)) named.push_back(visit->host);
   if (const auto* join = as<Join>(fact)) named.push_back(join->keep);
   return named;
 }
@@ -33,7 +39,8 @@ std::set<PersonId> key_holders(const Store& store) {
   for (const Entry& entry : store.entries())
     if (const auto* tag = as<Tag>(entry.fact); tag && !entry.voided && !over.contains(tag->lockout))
       if (const Entry* lockout = store.entry(tag->lockout); lockout && !lockout->voided)
-        holders.insert(store.joined(tag->key_holder));
+        for (const PersonId& id : {tag->key_holder, tag->put_on_by})
+          if (!id.empty()) holders.insert(store.joined(id));
   return holders;
 }
 
@@ -62,7 +69,26 @@ std::map<PersonId, Instant> last_named(const Store& store) {
   return last;
 }
 
+/// From when on details may go that were named last at `last`; the last day that is kept is counted whole.
+Instant goes_from(const Zone& zone, const Period& keep, Instant last) {
+  return zone.start(end(zone.day(last), keep) + 1);
+}
+
 }  // namespace
+
+std::vector<VisitMayGo> visits_that_may_go(Store& store) {
+  const Rulebook* rulebook = store.current().decider().in_force(store.now());
+  if (rulebook == nullptr || !rulebook->keep_details) return {};
+  const Zone zone = Zone::named(store.details().zone).value_or(Zone::utc());
+  std::vector<VisitMayGo> may_go;
+  for (const Entry* entry : store.of_kind("visit")) {
+    const std::string& name = as<Visit>(entry->fact)->name;
+    const Instant since = goes_from(zone, *rulebook->keep_details, entry->at);
+    if (!name.empty() && since <= store.now()) may_go.push_back({entry->id, name, entry->at, since});
+  }
+  std::ranges::stable_sort(may_go, {}, &VisitMayGo::since);
+  return may_go;
+}
 
 std::vector<MayGo> details_that_may_go(Store& store) {
   Decider& decider = store.current().decider();
@@ -77,8 +103,7 @@ std::vector<MayGo> details_that_may_go(Store& store) {
     const auto found = last.find(person.id);
     if (store.joined(person.id) != person.id || person == nameless(person.id) || found == last.end())
       continue;
-    // The last day that is kept is counted whole.
-    const Instant since = zone.start(end(zone.day(found->second), *rulebook->keep_details) + 1);
+    const Instant since = goes_from(zone, *rulebook->keep_details, found->second);
     if (since > now || store.role_of(person.id) || holders.contains(person.id)) continue;
     if (!paused(decider, person.id, now)) may_go.push_back({person.id, found->second, since});
   }

@@ -19,4 +19,14 @@ struct MayGo {
 /// service, or has been erased. What was printed about somebody does not name them.
 std::vector<MayGo> details_that_may_go(Store& store);
 
+/// A visit whose visitor's name need not be kept any longer; a manager erases it (BlankRecord).
+struct VisitMayGo {
+  RecordId visit;
+  std::string name;
+  Instant at;     // when they came
+  Instant since;  // from when the name may go
+};
+/// By the same rule, of all visits that still have a name, in order of `since`.
+std::vector<VisitMayGo> visits_that_may_go(Store& store);
+
 }  // namespace wm::db

@@ -7,9 +7,11 @@
 
 #include "db/check/checks.h"
 #include "db/diary/diary.h"
+#include "db/diary/floor.h"
 #include "db/engine.h"
 #include "db/heads.h"
 #include "db/journal/known_shop.h"
+#include "db/permission.h"
 #include "db/refuse.h"
 #include "db/second.h"
 #include "db/sql/file.h"
@@ -157,6 +159,23 @@ std::vector<Booked> Store::booked(const Interval& within) const {
 bool Store::has_pin(const PersonId& person) const { return impl_->memory.has_pin(person); }
 
 std::vector<OpenSheet> Store::open_sheets() const { return db::open_sheets(impl_->memory); }
+
+Floor Store::floor(Instant at, std::optional<Instant> known) const {
+  return floor_at(impl_->memory, impl_->zone, at, known);
+}
+std::vector<LockOn> Store::locks_on(Instant at, std::optional<Instant> known) const {
+  return db::locks_on(impl_->memory, at, known);
+}
+StartNow Store::start_now(const PersonId& person, const MachineId& machine, const TargetName& target) {
+  return start_at(impl_->memory, impl_->zone, current().decider(), person, machine, target, now(), now());
+}
+
+Expected<void> Store::permitted(const PersonId& by, const Action& action) const {
+  const auto role = role_of(by);
+  if (!role)
+    return refuse("by", "Nobody sits at this station who may enter this.", "Sit down with your PIN first.");
+  return allowed(*role, action, {impl_->memory, impl_->zone, by, false, now(), now()});
+}
 
 Expected<void> Store::still_stands(const RecordId& booking) {
   const Case c{impl_->memory,

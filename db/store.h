@@ -18,6 +18,10 @@
 
 namespace wm::db {
 
+struct Floor;
+struct LockOn;
+struct StartNow;
+
 /// What a new shop is. `demo_clock` is for the demo shop: how many seconds its clock is ahead of the real
 /// one.
 struct ShopDetails {
@@ -128,6 +132,13 @@ class Store {
   DiaryRules diary_rules() const;
   /// What takes time within [from, to) now: bookings that stand, but for those to which nobody came.
   std::vector<Booked> booked(const Interval& within) const;
+  /// The shop at one moment, and locks that are on then (db/floor.h), by all that counts or as known then.
+  Floor floor(Instant at, std::optional<Instant> known = std::nullopt) const;
+  std::vector<LockOn> locks_on(Instant at, std::optional<Instant> known = std::nullopt) const;
+  /// Whether somebody may start a unit now, for that target.
+  StartNow start_now(const PersonId& person, const MachineId& machine, const TargetName& target);
+  /// Whether somebody's role lets them enter this, or who may; nothing else about it is looked at.
+  Expected<void> permitted(const PersonId& by, const Action& action) const;
   /// Whether a booking that was entered could still be made as it is; what has come between, if not.
   Expected<void> still_stands(const RecordId& booking);
   /// The days of bookings to which somebody did not come, and the last on which the shop's rule about that

@@ -447,6 +447,23 @@
         <source>Supervising %3 on %1 since %2.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 is at %2 since %3: enter first that they have left it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has it booked with %2 from %3 to %4. Ask them first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, visitor, with %2, since %3; uses nothing</source>
+        <comment>name, host, time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>. %1 has left: nobody stays with them</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Diary</name>
@@ -3330,6 +3347,95 @@
         <comment>what was printed</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>no padlock noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>without a number</source>
+        <comment>a tag</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known: from the shop&apos;s older records</source>
+        <comment>who put a padlock on</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody noted</source>
+        <comment>who holds a key</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>who put it on is not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>put on by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>out of service since %1, %2; tag %3, %4, key with %5: %6</source>
+        <comment>day, who put it on, tag, padlock, who holds the key, why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was changed: %1, %2</source>
+        <comment>the kind of change, what was done</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>what was changed, a unit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 given to a group of %n, by %2.</source>
+        <comment>a lesson, who instructed</comment>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A visitor for the day: %1, with %2; paper signed: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put on by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visitor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another cutterhead, blade or cutter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another guard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>controls or switches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moved, or set up anew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a repair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>something else</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::AgreedWords</name>
@@ -5500,6 +5606,121 @@
     </message>
 </context>
 <context>
+    <name>wm::app::GroupEntry</name>
+    <message>
+        <source>A group that had a lesson</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter all of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What will happen, line by line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All of it is entered, or nothing. It counts for the revision that is taught now, from now on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One name a line: Kim Aoki; or Aoki, Kim; or a number, with or without a name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who was there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which lesson</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper that each has signed, and you have seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The paper is good through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who instructed (space marks them)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what was typed, what is wrong</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: new, will be entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: here already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: here already, number %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; had this lesson before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 names: %2 here already, %3 new, %4 wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>With these instructors the rules allow %n people.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It is not said which lesson</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose it from the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last day is no date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type it as 25 Nov 2026, or leave it empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is named</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type or paste the names, one a line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 people had the lesson: %2. New here: %3.</source>
+        <comment>count, lesson, count</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>wm::app::Groups</name>
     <message>
         <source>Attempts</source>
@@ -5595,6 +5816,59 @@
     </message>
     <message>
         <source>Once handed in, nothing can be changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::HereNow</name>
+    <message>
+        <source>%1 (on duty)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between names</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>In the building, as noted: %n of the shop&apos;s</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nobody has been noted as here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Visitors in the building: %n</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No visitor has been noted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whoever came in without being noted is not here: look in every room.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>machine and unit, what is said of its lock</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out of service</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No machine is out of service.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the padlock off: %1…</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6982,14 +7256,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>tag %1, put on by %2, key with %3</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>without a number</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>in service</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7043,10 +7309,6 @@
     </message>
     <message>
         <source>Put on by</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7183,23 +7445,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Where the rulebook asks for it, people need a new check-out from now on.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Change recorded.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>change</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>It does not say what was changed</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Name the part</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7274,6 +7520,53 @@
     <message>
         <source>Save one-on-ones as a calendar</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tag %1, %2, key with %3, put on by %4</source>
+        <comment>tag, padlock, names</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Since</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not checked out again since: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who put it on, and takes it off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of what kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>every unit of this machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rules ask nobody for a new check-out after it. Check-outs are for the machine, not for one unit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From now on these check-outs are asked for again, on every unit: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody&apos;s standing changes by it now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n people&apos;s standings change: %1.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -8179,6 +8472,82 @@
         <source>Save one-on-ones as a calendar</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>A visitor for the day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A group that had a lesson</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visitors here now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The visitor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The visitor has left.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let them in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rules for visitors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper that they have signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who stays with them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody has been noted as here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A visitor uses nothing, and is gone from here when the day is over. Show them the way out, and what to stay away from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The visitor is noted as here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is named who stays with them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose somebody who is here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visitors&apos; names that may go: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>And %1 more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Erase these names for good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The names are erased; the visits stay.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::PersonBox</name>
@@ -9051,6 +9420,54 @@
         <comment>between restrictions</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Before you start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only while %1.</source>
+        <comment>a condition</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whoever is not named here may not use it. With a supervisor means: somebody who may supervise here stays beside you all the time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The maker&apos;s manual, the limits card and the guards come first; local codes and a qualified instructor before this card.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody hurt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop the machine at its emergency stop and isolate it before anybody reaches into it. Help as you were taught, and leave everything as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Call the local emergency number: ____________ (write it here)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Call %1. Say where you are, what happened, how many are hurt.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For %1</source>
+        <comment>a mode of a machine</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>a name, the last day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>: %1</source>
+        <comment>what a check-out left open</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::RostersPage</name>
@@ -9145,6 +9562,18 @@
     </message>
     <message>
         <source>For a desk: people by machines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For the wall: a card a machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number to call in an emergency, as cards say it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>emergency number</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -9424,11 +9853,28 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 is at it since %2: enter first that they have left it.</source>
+        <source>%1 is at %2 from now on.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 is at %2 from now on.</source>
+        <source>%1 supervises several</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>who, machine</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who has left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start it all the same</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -9776,22 +10222,13 @@
         <source>%1 did not come.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>A visitor for the day…</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::TonightSide</name>
-    <message>
-        <source>%1, %2: out of service since %3</source>
-        <comment>machine, unit, day</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>, put by %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>; tag %1, key with %2</source>
-        <translation type="unfinished"></translation>
-    </message>
     <message>
         <source>%1, %2, with %3</source>
         <comment>who, machine, assessor</comment>
@@ -9875,6 +10312,15 @@
     </message>
     <message>
         <source>Nobody is noted as at a machine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>machine and unit, what is said of its lock</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visitors for the day</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -38,7 +38,11 @@ int retention_file(const std::string& path) {
   const auto may_go = db::details_that_may_go(*store);
   const Zone zone = Zone::named(store->details().zone).value_or(Zone::utc());
   for (const db::MayGo& gone : may_go) say(*store, zone, gone);
-  std::cout << counted(may_go.size()) << ". A manager erases them on the page People; the records stay.\n";
+  for (const db::VisitMayGo& gone : db::visits_that_may_go(*store))
+    std::cout << "visit " << gone.visit << " of " << to_text(zone.day(gone.at)) << ": may go since "
+              << to_text(zone.day(gone.since)) << "\n";
+  std::cout << counted(may_go.size())
+            << ". A manager erases them, and visitors' names, on the page People; the records stay.\n";
   return 0;
 }
 

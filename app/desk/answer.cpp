@@ -52,42 +52,49 @@ class Answering {
     return wm::app::restrictions(session_).on(session_.decider(), person_, target_, session_.at());
   }
 
-  // Who is here now says nothing about another day.
+  // Who is here now says nothing about another day, nor what was known then about who is here.
   QString now() const {
-    if (session_.asked_at() || standing_.standing == Rung::barred) return {};
+    if (session_.asked_at() || session_.known() || standing_.standing == Rung::barred) return {};
     const std::string machine = unit();
     if (machine.empty()) return DeskWords::tr("The shop has no unit of this machine.");
-    if (const AtMachine* at = shop_.machine_of(person_); at != nullptr) return at_machine(*at);
+    if (const db::AtMachine* at = shop_.machine_of(session_.joined(person_))) return at_machine(*at);
     const StartAnswer start = may_start(machine);
-    if (start.may.may) return may_start_sentence(start.may, standing_.standing, restrictions(), reader_);
+    if (start.possible) return may_start_sentence(start.may, standing_.standing, restrictions(), reader_);
     return DeskWords::tr("Not now: %1").arg(start.hindrances.join(' '));
   }
 
  public:
   StartAnswer may_start(const MachineId& machine) const {
-    const auto slash = target_.find('/');
-    const std::string mode = slash == std::string::npos ? std::string() : target_.substr(slash + 1);
-    StartAnswer answer;
-    answer.may = session_.decider().may_start(person_, machine, mode, session_.now(), !shop_.staff.empty(),
-                                              shop_.present, shop_.busy_for(person_));
+    const db::StartNow now = session_.start_now(person_, machine, target_);
+    StartAnswer answer{now.may, now.possible(), now.needs_supervisor, {}, {}};
     const StartReader start{reader_, [this](const RecordId& lockout) { return tag_of(lockout); },
                             [this] { return could_supervise(); }};
     answer.hindrances = hindrance_sentences(answer.may, start);
+    if (now.unit_in_use)
+      answer.hindrances.prepend(DeskWords::tr("%1 is at %2 since %3: enter first that they have left it.")
+                                    .arg(reader_.name_of(now.unit_in_use->person), unit_words(shop_, machine),
+                                         clock_time(now.unit_in_use->since, session_.zone())));
+    if (now.booked_for)
+      answer.warning =
+          DeskWords::tr("%1 has it booked with %2 from %3 to %4. Ask them first.")
+              .arg(reader_.name_of(now.booked_for->person), reader_.name_of(now.booked_for->assessor),
+                   clock_time(now.booked_for->when.from, session_.zone()),
+                   clock_time(now.booked_for->when.to, session_.zone()));
     return answer;
   }
 
  private:
-  QString at_machine(const AtMachine& at) const {
-    const QString where = unit_words(shop_, at.started.machine);
+  QString at_machine(const db::AtMachine& at) const {
+    const QString where = unit_words(shop_, at.machine);
     const QString since = clock_time(at.since, session_.zone());
-    return at.started.person == person_ ? DeskWords::tr("At work on %1 since %2.").arg(where, since)
-                                        : DeskWords::tr("Supervising %3 on %1 since %2.")
-                                              .arg(where, since, reader_.name_of(at.started.person));
+    return at.person == session_.joined(person_) ? DeskWords::tr("At work on %1 since %2.").arg(where, since)
+                                                 : DeskWords::tr("Supervising %3 on %1 since %2.")
+                                                       .arg(where, since, reader_.name_of(at.person));
   }
 
   const db::Tag* tag_of(const RecordId& lockout) const {
-    for (const OutOfService& out : shop_.out)
-      if (out.tag && out.tag->lockout == lockout) return &*out.tag;
+    for (const db::LockOn& out : shop_.out)
+      if (out.lockout == lockout) return &out.tag;
     return nullptr;
   }
 
@@ -113,7 +120,7 @@ class Answering {
     for (const auto& [id, added] : shop_.units) {
       if (added.machine_class != class_of(target_)) continue;
       const bool out = std::any_of(shop_.out.begin(), shop_.out.end(),
-                                   [&id = id](const OutOfService& o) { return o.machine == id; });
+                                   [&id = id](const db::LockOn& o) { return o.machine == id; });
       if (!out && !shop_.in_use(id)) return id;
       found = id;
     }

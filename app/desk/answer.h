@@ -26,7 +26,10 @@ struct DeskAnswer {
 /// Whether somebody may start a unit now; what stands in the way, and what would lift it, a sentence each.
 struct StartAnswer {
   MayStart may;
+  bool possible = false;
+  bool needs_supervisor = false;
   QStringList hindrances;
+  QString warning;  // what hinders nothing and is to be thought of; or nothing
 };
 StartAnswer may_start_now(Session& session, const ShopNow& shop, const PersonId& person,
                           const TargetName& target, const MachineId& machine);

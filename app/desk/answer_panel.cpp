@@ -151,9 +151,9 @@ void AnswerPanel::show_answer(const ShopNow& shop, const PersonId& person, const
   person_ = person;
   target_ = target;
   answer_ = desk_answer(session_, shop, person, target);
-  present_ = shop.is_present(person);
+  present_ = shop.is_present(session_.joined(person));
   presence_->say(present_ ? tr("Has left") : tr("Came in"));
-  const AtMachine* at = shop.machine_of(person);
+  const db::AtMachine* at = shop.machine_of(session_.joined(person));
   start_->say(at ? tr("Has left the machine…") : tr("Starts the machine…"));
   machine_->setText(answer_.machine);
   ladder_->set(answer_.rung);

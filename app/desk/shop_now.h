@@ -1,6 +1,6 @@
 #pragma once
-// The shop at this moment, or as known then, read from the journal: who is due, who is here, what is out of
-// service. Nothing of it decides anything.
+// The shop at this moment, or as known then: who is here and at what, by the store; who is due, and the
+// units.
 #include <map>
 #include <optional>
 #include <string>
@@ -17,35 +17,17 @@ struct Due {
   bool check_out_signed = false;  // or nothing to sign
 };
 
-struct OutOfService {
-  MachineId machine;
-  Instant since;
-  PersonId put_by;
-  std::optional<db::Tag> tag;
-};
-
-/// A machine that somebody has started and not left.
-struct AtMachine {
-  RecordId id;
-  db::Started started;
-  Instant since;
-};
-
-struct ShopNow {
-  std::vector<Due> due;                                 // of today, in order of time
-  std::vector<PersonId> present;                        // came in today and has not left, sorted
-  std::vector<PersonId> staff;                          // of those, on duty
-  std::vector<std::pair<PersonId, PersonId>> together;  // member and assessor of bookings under way
-  std::vector<AtMachine> at_machines;                   // in order of when they were started
-  std::vector<OutOfService> out;
+struct ShopNow : db::Floor {
+  std::vector<Due> due;         // of today, in order of time
+  std::vector<db::LockOn> out;  // in order of when they were put on
   std::map<MachineId, db::MachineAdded> units;
 
   bool is_present(const PersonId& person) const;
-  /// Who has no hand free for somebody: at a machine, supervising there, or in a one-on-one with another.
-  std::vector<PersonId> busy_for(const PersonId& person) const;
-  /// Where somebody is, working or supervising, and who works a unit; null: nobody is.
-  const AtMachine* machine_of(const PersonId& person) const;
-  const AtMachine* in_use(const MachineId& machine) const;
+  /// Where somebody is, working or supervising, and who works a unit; null: nobody is. Of several that
+  /// somebody supervises, the first.
+  const db::AtMachine* machine_of(const PersonId& person) const;
+  std::vector<db::AtMachine> machines_of(const PersonId& person) const;
+  const db::AtMachine* in_use(const MachineId& machine) const;
   /// "unit 2", as the machine is labelled.
   QString unit_label(const MachineId& machine) const;
 };

@@ -37,27 +37,45 @@ void StartForm::begin(const ShopNow& shop, const PersonId& person, const TargetN
   shop_ = shop;
   person_ = person;
   target_ = target;
-  if (const AtMachine* at = shop_.machine_of(person))
-    ask_to_leave(*at);
-  else
+  const auto at = shop_.machines_of(session_.joined(person));
+  if (at.empty())
     ask_to_start();
+  else if (at.size() == 1)
+    ask_to_leave(at.front());
+  else
+    ask_who_leaves(at);
 }
 
-void StartForm::ask_to_leave(const AtMachine& at) {
-  Form* form = fresh(tr("%1: left again", "machine").arg(unit_words(shop_, at.started.machine)),
-                     tr("They have left it"));
-  const QString name = person_name(session_.person(at.started.person));
-  form->say(at.started.supervisor.empty()
+/// Somebody who supervises several: one of them is left at a time.
+void StartForm::ask_who_leaves(const std::vector<db::AtMachine>& at) {
+  Form* form = fresh(tr("%1 supervises several").arg(who()), tr("Go on"));
+  std::vector<std::pair<QString, QString>> choices;
+  for (const db::AtMachine& each : at)
+    choices.emplace_back(
+        QString::fromStdString(each.started),
+        tr("%1: %2", "who, machine")
+            .arg(person_name(session_.person(each.person)), unit_words(shop_, each.machine)));
+  QComboBox* whose = form->choice(tr("Who has left"), "who_leaves", choices);
+  connect(form, &Form::saved, this,
+          [this, at, whose] { ask_to_leave(at[static_cast<std::size_t>(whose->currentIndex())]); });
+  whose->setFocus();
+}
+
+void StartForm::ask_to_leave(const db::AtMachine& at) {
+  Form* form =
+      fresh(tr("%1: left again", "machine").arg(unit_words(shop_, at.machine)), tr("They have left it"));
+  const QString name = person_name(session_.person(at.person));
+  form->say(at.supervisor.empty()
                 ? tr("%1 started it at %2.").arg(name, clock_time(at.since, session_.zone()))
                 : tr("%1 started it at %2, supervised by %3.")
                       .arg(name, clock_time(at.since, session_.zone()),
-                           person_name(session_.person(at.started.supervisor))));
+                           person_name(session_.person(at.supervisor))));
   QLineEdit* time = form->line(tr("At what time it was left; empty: now"), "left_at");
   connect(form, &Form::saved, this, [this, at, time] { leave(at, time->text().trimmed()); });
   time->setFocus();
 }
 
-void StartForm::leave(const AtMachine& at, const QString& typed) {
+void StartForm::leave(const db::AtMachine& at, const QString& typed) {
   std::optional<Instant> when;
   if (!typed.isEmpty()) {
     const auto minute = read_minute(typed);
@@ -67,10 +85,10 @@ void StartForm::leave(const AtMachine& at, const QString& typed) {
     when = on_wall(session_.zone(), day, *minute);
     if (*when < at.since) when = on_wall(session_.zone(), day + 1, *minute);
   }
-  const auto done = session_.commit(db::LeaveMachine{at.id}, when);
+  const auto done = session_.commit(db::LeaveMachine{at.started}, when);
   if (!done) return form_->show_problem(done.error());
   const auto* session = db::as<Supervised>(done->entries.back().fact);
-  const QString name = person_name(session_.person(at.started.person));
+  const QString name = person_name(session_.person(at.person));
   emit closed();
   emit tell(session ? tr("%1 has left: %2 min supervised are recorded.").arg(name).arg(session->minutes)
                     : tr("%1 has left; the use is recorded.").arg(name));
@@ -81,12 +99,11 @@ void StartForm::ask_to_start() {
   std::vector<std::pair<QString, QString>> units;
   for (const auto& [id, unit] : shop_.units) {
     if (unit.machine_class != class_of(target_)) continue;
-    const AtMachine* used = shop_.in_use(id);
-    units.emplace_back(
-        QString::fromStdString(id),
-        used ? tr("%1, in use by %2", "unit, who")
-                   .arg(shop_.unit_label(id), person_name(session_.person(used->started.person)))
-             : shop_.unit_label(id));
+    const db::AtMachine* used = shop_.in_use(id);
+    units.emplace_back(QString::fromStdString(id),
+                       used ? tr("%1, in use by %2", "unit, who")
+                                  .arg(shop_.unit_label(id), person_name(session_.person(used->person)))
+                            : shop_.unit_label(id));
   }
   if (units.empty()) {
     form->say(tr("The shop has no unit of this machine."));
@@ -111,16 +128,15 @@ void StartForm::ask_to_start() {
 void StartForm::list_supervisors() {
   const MachineId unit = unit_->currentData().toString().toStdString();
   const StartAnswer answer = may_start_now(session_, shop_, person_, target_, unit);
-  const bool needs = session_.decider().rung(person_, target_, session_.now()) != Rung::independent;
   supervisor_->clear();
-  if (!needs) supervisor_->addItem(tr("nobody: without a supervisor"), QString());
+  if (!answer.needs_supervisor) supervisor_->addItem(tr("nobody: without a supervisor"), QString());
   for (const PersonId& id : answer.may.can_supervise)
     supervisor_->addItem(person_name(session_.person(id)), QString::fromStdString(id));
   QStringList said = answer.hindrances;
-  if (const AtMachine* used = shop_.in_use(unit))
-    said.prepend(tr("%1 is at it since %2: enter first that they have left it.")
-                     .arg(person_name(session_.person(used->started.person)),
-                          clock_time(used->since, session_.zone())));
+  hindered_ = said.join(' ');
+  if (!answer.warning.isEmpty()) said << answer.warning;
+  form_->findChild<KeyButton*>("save")->say(answer.warning.isEmpty() ? tr("Start it")
+                                                                     : tr("Start it all the same"));
   said_->setText(said.join(' '));
   said_->setVisible(!said.isEmpty());
 }
@@ -131,7 +147,7 @@ void StartForm::start() {
                                     supervisor_->currentData().toString().toStdString()}});
   if (!done) {
     // What the Desk says already names who can lift it.
-    return said_->text().isEmpty() ? form_->show_problem(done.error()) : form_->show_problem(said_->text());
+    return hindered_.isEmpty() ? form_->show_problem(done.error()) : form_->show_problem(hindered_);
   }
   const QString where = unit_words(shop_, unit_->currentData().toString().toStdString()), name = who();
   emit closed();

@@ -22,8 +22,9 @@ class StartForm : public QWidget {
 
  private:
   Form* fresh(const QString& heading, const QString& save_words);
-  void ask_to_leave(const AtMachine& at);
-  void leave(const AtMachine& at, const QString& typed);
+  void ask_to_leave(const db::AtMachine& at);
+  void leave(const db::AtMachine& at, const QString& typed);
+  void ask_who_leaves(const std::vector<db::AtMachine>& at);
   void ask_to_start();
   void list_supervisors();
   void start();
@@ -38,6 +39,7 @@ class StartForm : public QWidget {
   QComboBox* unit_ = nullptr;
   QComboBox* supervisor_ = nullptr;
   QLabel* said_ = nullptr;
+  QString hindered_;  // what stands in the way, as the form says it
 };
 
 }  // namespace wm::app

@@ -7,10 +7,13 @@
 
 #include "app/backups/backup_words.h"
 #include "app/desk/answer.h"
+#include "app/desk/visitor_words.h"
 #include "app/diary/diary_rows.h"
 #include "app/diary/trouble.h"
 #include "app/quiz/offered.h"
 #include "app/theme/theme.h"
+#include "app/widgets/key_button.h"
+#include "app/words/lock_words.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -56,6 +59,15 @@ TonightPanel::TonightPanel(Session& session, QWidget* parent)
   column->addWidget(title_);
   column->addWidget(table_, 1);
   column->addWidget(keys_);
+  auto* visitor = new KeyButton(tr("A visitor for the day…"), Qt::CTRL | Qt::SHIFT | Qt::Key_D);
+  visitor->setObjectName("visitor");
+  connect(visitor, &KeyButton::clicked, this, [this] {
+    Place place;
+    place.page = "people";
+    place.item = "visitor";
+    emit go(place);
+  });
+  column->addWidget(visitor, 0, Qt::AlignLeft);
   setFocusProxy(table_);
   connect(table_, &QTableWidget::cellDoubleClicked, this, &TonightPanel::open_person);
 }
@@ -181,16 +193,9 @@ void TonightSide::show_shop(const ShopNow& shop) {
   for (const PersonId& id : shop.staff) staff << name(id);
   for (const PersonId& id : shop.present)
     if (!std::binary_search(shop.staff.begin(), shop.staff.end(), id)) others << name(id);
-  for (const OutOfService& o : shop.out) {
-    const auto unit = shop.units.find(o.machine);
-    const QString machine = unit == shop.units.end() ? QString() : class_label(unit->second.machine_class);
-    QString line = tr("%1, %2: out of service since %3", "machine, unit, day")
-                       .arg(machine, shop.unit_label(o.machine), short_day(o.since, session_.zone()));
-    if (!o.put_by.empty()) line += tr(", put by %1").arg(name(o.put_by));
-    if (o.tag)
-      line += tr("; tag %1, key with %2").arg(QString::fromStdString(o.tag->tag), name(o.tag->key_holder));
-    out << line;
-  }
+  for (const db::LockOn& lock : shop.out)
+    out << tr("%1: %2", "machine and unit, what is said of its lock")
+               .arg(unit_words(shop, lock.machine), lock_words(lock, name, session_.zone()));
   for (const Due& due : shop.due)
     if (due.turnout && *due.turnout != db::Turnout::not_come && !due.check_out_signed)
       open << tr("%1, %2, with %3", "who, machine, assessor")
@@ -215,14 +220,15 @@ void TonightSide::show_shop(const ShopNow& shop) {
   add_block(tr("Members here"),
             others.isEmpty() ? others : QStringList{others.join(tr(", ", "between names"))},
             tr("Nobody has been noted as here."));
+  if (!shop.visitors.empty())
+    add_block(tr("Visitors for the day"), visitor_lines(shop.visitors, name, session_.zone()), {});
   QStringList at;
-  for (const AtMachine& each : shop.at_machines) {
-    const QString since = clock_time(each.since, session_.zone()),
-                  where = unit_words(shop, each.started.machine);
-    at << (each.started.supervisor.empty()
-               ? tr("%1: %2, since %3", "who, machine, time").arg(name(each.started.person), where, since)
+  for (const db::AtMachine& each : shop.at_machines) {
+    const QString since = clock_time(each.since, session_.zone()), where = unit_words(shop, each.machine);
+    at << (each.supervisor.empty()
+               ? tr("%1: %2, since %3", "who, machine, time").arg(name(each.person), where, since)
                : tr("%1: %2, since %3, supervised by %4")
-                     .arg(name(each.started.person), where, since, name(each.started.supervisor)));
+                     .arg(name(each.person), where, since, name(each.supervisor)));
   }
   add_block(tr("At the machines"), at, tr("Nobody is noted as at a machine."));
   add_block(tr("Out of service"), out, tr("No machine is out of service."));

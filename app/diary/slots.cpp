@@ -57,6 +57,14 @@ void ask_limits(SlotQuestion& question, const ShopHours& hours) {
   };
 }
 
+/// Who is at a machine, and the unit, are not free at this moment; they are no one-on-ones and count in no
+/// assessor's limits.
+void add_started(SlotQuestion& question, const Session& session) {
+  const Instant now = session.now();
+  for (const db::AtMachine& each : session.store().floor(now).at_machines)
+    question.booked.push_back({each.person, each.supervisor, each.machine, {each.since, now + 1}});
+}
+
 /// To be taught or to practise, somebody works with a supervisor at both ends of the time.
 void ask_supervised(SlotQuestion& question, Decider& decider, const Wish& wish) {
   question.ready = [&decider, target = wish.target, person = question.person](const Interval& when) {
@@ -85,6 +93,7 @@ SlotQuestion slot_question(Session& session, const Wish& wish, Day first, int da
   // Limits look a little further than the days that are asked about.
   question.booked = booked(session, {question.from - 2 * 86400, question.to + 2 * 86400}, moved);
   ask_limits(question, hours);
+  add_started(question, session);
   ask_together(question, session, wish, hours);
   // What is true now, whatever date the pages look back to: a booking is for real.
   Decider& decider = session.decider(std::nullopt);

@@ -19,7 +19,8 @@ EmergencyPage::EmergencyPage(Session& session, QWidget* parent)
       why_(new QLineEdit),
       happened_(new QStackedWidget),
       form_(new IncidentForm(session)),
-      follows_(new WhatFollows(session)) {
+      follows_(new WhatFollows(session)),
+      here_(new HereNow(session)) {
   machine_->setObjectName("broken_machine");
   machine_->setPlaceholderText(tr("choose a machine"));
   stopped_->field()->setObjectName("stopped_person");
@@ -35,9 +36,11 @@ EmergencyPage::EmergencyPage(Session& session, QWidget* parent)
   grid->addWidget(machine_block(), 2, 0);
   grid->addWidget(stop_block(), 3, 0);
   grid->addWidget(happened(), 2, 1, 2, 1);
+  grid->addWidget(here_, 4, 0, 1, 2);
+  connect(here_, &HereNow::go, this, &Page::go);
   grid->setColumnStretch(0, 1);
   grid->setColumnStretch(1, 2);
-  grid->setRowStretch(4, 1);
+  grid->setRowStretch(5, 1);
   auto* scroll = new QScrollArea;
   scroll->setWidget(inside);
   scroll->setWidgetResizable(true);
@@ -120,6 +123,7 @@ void EmergencyPage::refresh() {
   list_units(*machine_, shop);
   form_->refresh(shop);
   follows_->refresh(shop);
+  here_->refresh(shop);
 }
 
 void EmergencyPage::open(const Place& place) {

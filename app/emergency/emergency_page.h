@@ -5,6 +5,7 @@
 #include <QScrollArea>
 #include <QStackedWidget>
 
+#include "app/emergency/here_now.h"
 #include "app/emergency/what_follows.h"
 
 namespace wm::app {
@@ -34,6 +35,7 @@ class EmergencyPage : public Page {
   QStackedWidget* happened_;
   IncidentForm* form_;
   WhatFollows* follows_;
+  HereNow* here_;
 };
 
 }  // namespace wm::app

@@ -134,7 +134,7 @@ QStringList WhatFollows::bookings() const {
 void WhatFollows::offers(const ShopNow& shop) {
   const MachineId& unit = what_.incident.machine;
   const QString machine = unit_words(shop, unit);
-  const bool out = std::ranges::any_of(shop.out, [&](const OutOfService& o) { return o.machine == unit; });
+  const bool out = std::ranges::any_of(shop.out, [&](const db::LockOn& o) { return o.machine == unit; });
   if (out)
     say(tr("The machine"), {tr("%1 is out of service.").arg(machine)});
   else

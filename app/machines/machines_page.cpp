@@ -3,18 +3,24 @@
 #include <algorithm>
 
 #include "app/calendars/forms.h"
+#include "app/lists/effects.h"
 #include "app/passes/card_form.h"
 #include "app/passes/card_words.h"
 #include "app/widgets/key_button.h"
 #include "app/widgets/person_box.h"
 #include "app/widgets/person_search.h"
 #include "app/words/listed_name.h"
+#include "app/words/listing.h"
+#include "app/words/lock_words.h"
 #include "app/words/words.h"
+#include "core/decide/change_effect.h"
+#include "db/journal/subject.h"
 
 namespace wm::app {
 namespace {
 
 constexpr int most_history = 12;
+constexpr int most_changes = 3;  // of which it is said what rests on them
 
 QString words(const std::string& text) { return QString::fromStdString(text); }
 
@@ -41,15 +47,15 @@ void MachinesPage::open(const Place& place) {
   search_->selectAll();
 }
 
-QString MachinesPage::lock_summary(const LockState& lock) const {
-  return tr("tag %1, put on by %2, key with %3")
-      .arg(lock.tag.tag.empty() ? tr("without a number") : words(lock.tag.tag),
-           reader_.entered_by(lock.put_on_by), reader_.name_of(lock.tag.key_holder));
+QString MachinesPage::lock_summary(const db::LockOn& lock) const {
+  return tr("tag %1, %2, key with %3, put on by %4", "tag, padlock, names")
+      .arg(tag_number_words(lock.tag.tag), padlock_words(lock.tag.padlock), key_words(lock, reader_.name_of),
+           whose_lock_words(lock, reader_.name_of));
 }
 
 ListRow MachinesPage::row(const UnitState& unit) const {
   QStringList locks;
-  for (const LockState& lock : unit.locks) locks << lock_summary(lock);
+  for (const db::LockOn& lock : unit.locks) locks << lock_summary(lock);
   const QString state = unit.locks.empty() ? tr("in service") : tr("out of service");
   return {words(unit.id),
           {{unit.tier ? QString::number(*unit.tier) : QString(), {}},
@@ -89,7 +95,7 @@ void MachinesPage::describe(const QString& id) {
     if (chosen->locks.empty())
       panel_->paragraph(tr("In service. Its limits card and the maker's manual come first."));
     bool first = true;
-    for (const LockState& lock : chosen->locks) {
+    for (const db::LockOn& lock : chosen->locks) {
       describe_lock(lock, first);
       first = false;
     }
@@ -104,34 +110,41 @@ void MachinesPage::describe(const QString& id) {
   panel_->button(tr("New unit"), QKeySequence::New, [this] { add_unit(); })->setObjectName("new");
 }
 
-void MachinesPage::describe_lock(const LockState& lock, bool first) {
+void MachinesPage::describe_lock(const db::LockOn& lock, bool first) {
   panel_->section(tr("Out of service"));
-  panel_->line(tr("Tag"), words(lock.tag.tag));
+  panel_->line(tr("Since"),
+               tr("%1, %2", "a day and a time")
+                   .arg(short_day(lock.since, session().zone()), clock_time(lock.since, session().zone())));
   panel_->line(tr("Why"), said_words(lock.tag.reason));
-  panel_->line(tr("Put on by"),
-               tr("%1, %2").arg(reader_.entered_by(lock.put_on_by), short_day(lock.at, session().zone())));
-  panel_->line(tr("Padlock"), words(lock.tag.padlock));
-  panel_->line(tr("Key with"), reader_.name_of(lock.tag.key_holder));
-  for (const Reach& reach : lock.reached)
+  panel_->line(tr("Tag"), tag_number_words(lock.tag.tag));
+  panel_->line(tr("Padlock"), padlock_words(lock.tag.padlock));
+  panel_->line(tr("Put on by"), whose_lock_words(lock, reader_.name_of));
+  panel_->line(tr("Key with"), key_words(lock, reader_.name_of));
+  for (const db::Attempt& attempt : lock.attempts)
     panel_->line(tr("Tried to reach"), tr("%1, %2: %3", "day, who, how")
-                                           .arg(short_day(reach.at, session().zone()),
-                                                reader_.name_of(reach.by), words(reach.how)));
+                                           .arg(short_day(attempt.at, session().zone()),
+                                                reader_.entered_by(attempt.by), said_words(attempt.how)));
   lock_actions(lock, first);
 }
 
-/// Keys are the first lock's; those of more locks have buttons only.
-void MachinesPage::lock_actions(const LockState& lock, bool first) {
+/// Keys are the first lock's; those of more locks have buttons only. What nobody who sits here may do is not
+/// offered: who may is said.
+void MachinesPage::lock_actions(const db::LockOn& lock, bool first) {
   const auto key = [first](const char* keys) { return first ? QKeySequence(keys) : QKeySequence(); };
-  const bool own = session().seated() && session().seated()->id == lock.put_on_by;
-  if (!own)
+  const auto may = session().permitted(db::EnterFact{Release{lock.lockout}});
+  const bool own =
+      session().seated() && session().joined(session().seated()->id) == session().joined(lock.whose);
+  if (!own && session().permitted(db::EnterShopFact{db::Reached{lock.lockout, {}}}))
     panel_
         ->button(tr("Record an attempt to reach them"), key("Ctrl+R"), [this, lock] { record_attempt(lock); })
         ->setObjectName("attempt");
-  if (own || session().role() == db::Role::manager)
+  if (may)
     panel_
         ->button(own ? tr("Take my padlock off") : tr("Take this padlock off"), key("Ctrl+Shift+L"),
                  [this, lock] { take_off(lock); })
         ->setObjectName("take_off");
+  else
+    panel_->quiet(problem_sentence(may.error()));
 }
 
 void MachinesPage::actions(const UnitState& unit) {
@@ -147,8 +160,9 @@ void MachinesPage::actions(const UnitState& unit) {
             show_own_form([&](const Tell& done) { return save_calendar_form(session(), OfUnit{id}, done); });
           })
       ->setObjectName("calendar");
-  panel_->button(tr("Record a change"), QKeySequence("Ctrl+G"), [this, unit] { record_change(unit); })
-      ->setObjectName("change");
+  if (session().permitted(db::RecordChange{}))
+    panel_->button(tr("Record a change"), QKeySequence("Ctrl+G"), [this, unit] { record_change(unit); })
+        ->setObjectName("change");
 }
 
 /// The class's own target, or that of each mode; keys are the first's.
@@ -207,13 +221,26 @@ void MachinesPage::write_card(const TargetName& target) {
 
 void MachinesPage::history(const UnitState& unit) {
   const auto& entries = session().store().entries();
-  int shown = 0;
+  int shown = 0, changes = 0;
   for (auto entry = entries.rbegin(); entry != entries.rend() && shown < most_history; ++entry) {
     if (!session().counts(*entry) || !is_about(*entry, unit, session())) continue;
     if (shown++ == 0) panel_->section(tr("History"));
-    const QString note = entry->note.empty() ? QString() : " " + words(entry->note);
-    panel_->line(short_day(entry->at, session().zone()), record_sentence(*entry, reader_) + note);
+    QString told = record_sentence(*entry, reader_);
+    if (!entry->note.empty()) told += ' ' + words(entry->note);
+    if (db::as<Change>(entry->fact) && changes++ < most_changes) told += ' ' + since_words(*entry);
+    panel_->line(short_day(entry->at, session().zone()), told.trimmed());
   }
+}
+
+/// What a change still takes away today.
+QString MachinesPage::since_words(const db::Entry& change) const {
+  if (session().known()) return {};
+  std::vector<Shift> resting;
+  for (const StandingChange& each : session().current().rests_on(change.id, session().now()))
+    if (each.before < each.after) resting.push_back({each.person, each.target, session().now(), {}});
+  return resting.empty()
+             ? QString()
+             : tr("Not checked out again since: %1.").arg(affected_words(resting, session().store()));
 }
 
 void MachinesPage::put_out_of_service(const UnitState& unit) {
@@ -225,17 +252,27 @@ void MachinesPage::put_out_of_service(const UnitState& unit) {
   key->setObjectName("key_holder");
   if (session().seated()) key->set_person(session().seated()->id);
   form->add_field(tr("Who holds the key"), key);
+  auto* by = new PersonBox(session());
+  by->setObjectName("put_on_by");
+  if (session().seated()) by->set_person(session().seated()->id);
+  form->add_field(tr("Who put it on, and takes it off"), by);
   form->say(tr("Isolate it, put the padlock on, hang the tag, and try to start it before you go."));
   run_form(form, tr("%1 is out of service.").arg(unit_name(unit.machine_class, unit.label)),
-           [this, id = unit.id, reason, tag = tag, padlock = padlock, key] {
+           [this, id = unit.id, reason, tag = tag, padlock = padlock, key, by] {
              const auto text = [](QLineEdit* field) { return field->text().simplified().toStdString(); };
+             // Whoever sits here is who enters it.
+             const auto put_on_by = [this](PersonBox* box) {
+               const PersonId who = box->person().value_or(PersonId());
+               return session().seated() && session().seated()->id == who ? PersonId() : who;
+             };
              return session().commit(db::PutOutOfService{id, text(tag), text(padlock), text(reason),
-                                                         key->person().value_or(PersonId())});
+                                                         key->person().value_or(PersonId()), put_on_by(by)});
            });
 }
 
-void MachinesPage::record_attempt(const LockState& lock) {
-  auto* form = new Form(tr("An attempt to reach %1").arg(reader_.name_of(lock.put_on_by)), tr("Record it"));
+void MachinesPage::record_attempt(const db::LockOn& lock) {
+  auto* form =
+      new Form(tr("An attempt to reach %1").arg(whose_lock_words(lock, reader_.name_of)), tr("Record it"));
   auto* how = form->line(tr("How, and what came of it"), "how");
   how->setPlaceholderText(tr("telephoned, no answer"));
   run_form(form, tr("Attempt recorded."), [this, how, id = lock.lockout]() -> Expected<db::Committed> {
@@ -247,7 +284,7 @@ void MachinesPage::record_attempt(const LockState& lock) {
   });
 }
 
-void MachinesPage::take_off(const LockState& lock) {
+void MachinesPage::take_off(const db::LockOn& lock) {
   auto* form = new Form(tr("Take the padlock off"), tr("Take the padlock off"));
   auto* note = form->line(tr("What was done"), "done");
   form->say(
@@ -262,27 +299,50 @@ void MachinesPage::take_off(const LockState& lock) {
 
 void MachinesPage::record_change(const UnitState& unit) {
   auto* form = new Form(tr("A change to %1").arg(class_label(unit.machine_class)), tr("Record the change"));
+  std::vector<std::pair<QString, QString>> kinds;
+  for (int kind = 0; kind <= static_cast<int>(db::Alteration::other); ++kind)
+    kinds.emplace_back(QString::number(kind), alteration_words(static_cast<db::Alteration>(kind)));
   auto* what = form->line(tr("What was changed"), "what");
   what->setPlaceholderText(tr("new cutterhead, another guard"));
-  std::vector<std::pair<QString, QString>> targets{
-      {words(unit.machine_class), class_label(unit.machine_class)}};
-  const Rulebook* rulebook = session().decider().in_force(session().at());
-  const MachineClass* machine = rulebook ? find_class(*rulebook, unit.machine_class) : nullptr;
-  for (const std::string& mode : machine ? machine->modes : std::vector<std::string>()) {
-    const TargetName target = unit.machine_class + "/" + mode;
-    targets.emplace_back(words(target), target_label(target));
-  }
+  QComboBox* kind = form->choice(tr("Of what kind"), "kind", kinds);
+  std::vector<std::pair<QString, QString>> targets;
+  const auto modes = targets_of_class(unit.machine_class);
+  if (modes.size() != 1 || modes.front() != unit.machine_class)
+    targets.emplace_back(words(unit.machine_class), class_label(unit.machine_class));
+  for (const TargetName& target : modes) targets.emplace_back(words(target), target_label(target));
   QComboBox* on = form->choice(tr("On"), "on", targets);
-  form->say(tr("Where the rulebook asks for it, people need a new check-out from now on."));
-  run_form(form, tr("Change recorded."), [this, what, on]() -> Expected<db::Committed> {
-    const std::string note = what->text().simplified().toStdString();
-    if (note.empty())
-      return tl::unexpected(Problem{tr("change").toStdString(),
-                                    tr("It does not say what was changed").toStdString(),
-                                    tr("Name the part").toStdString()});
-    return session().commit(db::EnterFact{Change{on->currentData().toString().toStdString()}}, std::nullopt,
-                            note);
+  QComboBox* which = form->choice(tr("Which unit"), "which",
+                                  {{words(unit.id), unit_name(unit.machine_class, unit.label)},
+                                   {QString(), tr("every unit of this machine")}});
+  QLabel* effect = form->say({});
+  effect->setObjectName("effect");
+  const auto say_effect = [this, on, effect] {
+    effect->setText(effect_words(on->currentData().toString().toStdString()));
+  };
+  connect(on, &QComboBox::currentIndexChanged, form, say_effect);
+  say_effect();
+  run_form(form, tr("Change recorded."), [this, what, kind, on, which] {
+    return session().commit(db::RecordChange{
+        on->currentData().toString().toStdString(), which->currentData().toString().toStdString(),
+        static_cast<db::Alteration>(kind->currentData().toInt()), what->text().simplified().toStdString()});
   });
+}
+
+/// What a change would take away, before it is entered.
+QString MachinesPage::effect_words(const TargetName& target) const {
+  const ChangeEffect effect = effect_of_change(session().current(), target, session().now());
+  if (effect.checkouts.empty())
+    return tr(
+        "The rules ask nobody for a new check-out after it. Check-outs are for the machine, not for one "
+        "unit.");
+  QStringList again;
+  for (const std::string& checkout : effect.checkouts) again << item_label(checkout);
+  const QString rule =
+      tr("From now on these check-outs are asked for again, on every unit: %1.").arg(and_list(again));
+  if (effect.people == 0) return rule + ' ' + tr("Nobody's standing changes by it now.");
+  return rule + ' ' +
+         tr("%n people's standings change: %1.", nullptr, static_cast<int>(effect.people))
+             .arg(affected_words(effect.shifts, session().store()));
 }
 
 void MachinesPage::add_unit() {

@@ -23,9 +23,9 @@ class MachinesPage : public ListPage {
  private:
   ListRow row(const UnitState& unit) const;
   const UnitState* unit(const QString& id) const;
-  QString lock_summary(const LockState& lock) const;
-  void describe_lock(const LockState& lock, bool first);
-  void lock_actions(const LockState& lock, bool first);
+  QString lock_summary(const db::LockOn& lock) const;
+  void describe_lock(const db::LockOn& lock, bool first);
+  void lock_actions(const db::LockOn& lock, bool first);
   void actions(const UnitState& unit);
   void history(const UnitState& unit);
   void cards(const UnitState& unit);
@@ -33,9 +33,11 @@ class MachinesPage : public ListPage {
   void write_card(const TargetName& target);
 
   void put_out_of_service(const UnitState& unit);
-  void record_attempt(const LockState& lock);
-  void take_off(const LockState& lock);
+  void record_attempt(const db::LockOn& lock);
+  void take_off(const db::LockOn& lock);
   void record_change(const UnitState& unit);
+  QString effect_words(const TargetName& target) const;
+  QString since_words(const db::Entry& change) const;
   void add_unit();
 
   std::vector<UnitState> units_;

@@ -19,33 +19,6 @@ const T* fact(const db::Entry& entry) {
   return fact ? std::get_if<T>(fact) : nullptr;
 }
 
-/// Details of the locks in `open`, from the records that name them.
-void fill_locks(std::map<RecordId, LockState>& open, const Session& session) {
-  for (const db::Entry& entry : session.store().entries()) {
-    if (!session.counts(entry)) continue;
-    if (const auto found = open.find(entry.id); found != open.end() && fact<Lockout>(entry)) {
-      found->second.at = entry.at;
-      found->second.put_on_by = entry.entered_by;
-    }
-    if (const auto* tag = shop_fact<db::Tag>(entry); tag && open.contains(tag->lockout))
-      open[tag->lockout].tag = *tag;
-    if (const auto* reached = shop_fact<db::Reached>(entry); reached && open.contains(reached->lockout))
-      open[reached->lockout].reached.push_back({entry.at, entry.entered_by, reached->how});
-  }
-}
-
-std::vector<LockState> locks_of(Session& session, const MachineId& machine) {
-  std::map<RecordId, LockState> open;
-  for (const RecordId& id :
-       session.decider().may_start("", machine, "", session.at(), false, {}, {}).lockouts)
-    open[id].lockout = id;
-  if (!open.empty()) fill_locks(open, session);
-  std::vector<LockState> locks;
-  for (auto& [id, lock] : open) locks.push_back(std::move(lock));
-  std::ranges::sort(locks, {}, &LockState::at);
-  return locks;
-}
-
 /// The latest entry of each unit counts.
 std::map<MachineId, db::MachineAdded> added(const Session& session) {
   std::map<MachineId, db::MachineAdded> latest;
@@ -67,11 +40,14 @@ const MachineId* locked_machine(const Session& session, const RecordId& lockout)
 
 std::vector<UnitState> unit_states(Session& session) {
   const Rulebook* rulebook = session.decider().in_force(session.at());
+  std::map<MachineId, std::vector<db::LockOn>> locks;
+  for (db::LockOn& lock : session.store().locks_on(session.at(), session.known()))
+    locks[lock.machine].push_back(std::move(lock));
   std::vector<UnitState> found;
   for (const auto& [id, unit] : added(session)) {
     const MachineClass* machine = rulebook ? find_class(*rulebook, unit.machine_class) : nullptr;
     found.push_back({id, unit.machine_class, unit.label,
-                     machine ? std::optional(machine->tier) : std::nullopt, locks_of(session, id)});
+                     machine ? std::optional(machine->tier) : std::nullopt, std::move(locks[id])});
   }
   std::ranges::sort(found, [](const UnitState& a, const UnitState& b) {
     const auto key = [](const UnitState& u) {
@@ -84,6 +60,10 @@ std::vector<UnitState> unit_states(Session& session) {
 
 bool is_about(const db::Entry& entry, const UnitState& unit, const Session& session) {
   if (const auto* change = fact<Change>(entry)) return class_of(change->target) == unit.machine_class;
+  if (const auto* altered = shop_fact<db::Altered>(entry)) {
+    const db::Entry* change = session.entry(altered->change);
+    return change && session.counts(*change) && is_about(*change, unit, session);
+  }
   if (const auto* added = shop_fact<db::MachineAdded>(entry)) return added->machine == unit.id;
   if (const auto* lock = fact<Lockout>(entry)) return lock->machine == unit.id;
   if (const auto* happened = shop_fact<db::Happened>(entry))

@@ -8,28 +8,12 @@
 
 namespace wm::app {
 
-/// An attempt to reach who put a lock on.
-struct Reach {
-  Instant at;
-  PersonId by;
-  std::string how;
-};
-
-/// A lock that is on.
-struct LockState {
-  RecordId lockout;
-  Instant at;
-  PersonId put_on_by;
-  db::Tag tag;
-  std::vector<Reach> reached;
-};
-
 struct UnitState {
   MachineId id;
   std::string machine_class;
   std::string label;
-  std::optional<int> tier;  // nothing: the rulebook in force does not have its class
-  std::vector<LockState> locks;
+  std::optional<int> tier;        // nothing: the rulebook in force does not have its class
+  std::vector<db::LockOn> locks;  // in order of when they were put on
 };
 
 /// By tier, class and label.

@@ -14,7 +14,9 @@ struct Place {
   TargetName target;
   MachineId machine;
   RecordId record;
-  std::string item;  // of "quiz", which is the station and no page: the quiz that `person` takes
+  /// Of "quiz", which is the station and no page: the quiz that `person` takes. Of "people": "visitor", to
+  /// enter one.
+  std::string item;
 };
 
 class Page : public QWidget {

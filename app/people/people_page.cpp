@@ -50,6 +50,7 @@ PeoplePage::PeoplePage(Session& session, QWidget* parent)
 
 void PeoplePage::open(const Place& place) {
   panel_->close_form();
+  if (place.item == "visitor") return enter_visitor();
   if (!place.person.empty()) {
     search_->clear();
     list_->choose(words(session().store().joined(place.person)));
@@ -113,9 +114,11 @@ void PeoplePage::describe(const QString& id) {
   }
   panel_->section(tr("Somebody else"));
   panel_->button(tr("New person"), QKeySequence::New, [this] { enter_new(); })->setObjectName("new");
+  visitors();
   if (session().role() == db::Role::manager)
     panel_->button(tr("Take in a CSV file"), QKeySequence("Ctrl+I"), [this] { take_in_file(); })
         ->setObjectName("import");
+  if (may_go_->isChecked()) visitors_names();
 }
 
 void PeoplePage::details(const db::Person& person) {

@@ -37,6 +37,10 @@ class PeoplePage : public ListPage {
   void actions(const db::Person& person);
   void manager_actions(const db::Person& person);
 
+  void visitors();
+  void enter_visitor();
+  void enter_group();
+  void visitors_names();
   void enter_new();
   void correct(const db::Person& person);
   void join(const db::Person& person);

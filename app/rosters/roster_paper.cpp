@@ -6,6 +6,7 @@
 #include "app/print/paper_words.h"
 #include "app/rosters/door_layout.h"
 #include "app/rosters/roster_layout.h"
+#include "app/rosters/wall_card.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -58,6 +59,19 @@ struct Laid {
   DrawBody draw;
 };
 
+Laid lay_cards(const RosterTable& table, const PaperText& text) {
+  const std::vector<WallCard> cards = lay_out_cards(table, text);
+  std::vector<std::pair<std::size_t, int>> pages;  // of which card, and which of its pages
+  for (std::size_t card = 0; card < cards.size(); ++card)
+    for (int page = 0; page < cards[card].text.pages; ++page) pages.emplace_back(card, page);
+  return {text, std::max(1, static_cast<int>(pages.size())),
+          [cards, pages](QPainter& painter, const QRectF& body, int page) {
+            if (pages.empty()) return;
+            const auto [card, of_card] = pages[static_cast<std::size_t>(page)];
+            draw_card(painter, body, cards[card], of_card);
+          }};
+}
+
 Laid lay(const RosterTable& table, const RosterChoice& choice, PaperSize size) {
   const PaperText text = text_of(table, choice.form, size);
   if (choice.form == RosterForm::grid) {
@@ -67,6 +81,7 @@ Laid lay(const RosterTable& table, const RosterChoice& choice, PaperSize size) {
               draw_sheet(painter, body, table, layout, layout.sheets[static_cast<std::size_t>(page)]);
             }};
   }
+  if (choice.form == RosterForm::card) return lay_cards(table, text);
   const std::vector<DoorPage> pages =
       lay_out_door(table, choice.form == RosterForm::machine_a_page, paper_body(text));
   return {text, static_cast<int>(pages.size()),

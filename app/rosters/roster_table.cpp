@@ -6,6 +6,9 @@
 
 #include "app/lists/answer_reader.h"
 #include "app/print/printed.h"
+#include "app/rosters/wall_card.h"
+#include "app/words/answer_parts.h"
+#include "app/words/condition_words.h"
 #include "app/words/listed_name.h"
 #include "app/words/words.h"
 
@@ -26,9 +29,12 @@ std::vector<RosterColumn> columns_of(const Rulebook& rulebook, const RosterChoic
   for (const MachineClass& machine : rulebook.classes) {
     if (!wanted(choice, machine.tier)) continue;
     const QString label = class_label(machine.name);
-    if (machine.modes.empty()) columns.push_back({machine.name, machine.tier, label, {}});
+    QStringList conditions;
+    for (const Condition& each : conditions_of(&rulebook, machine.name)) conditions << condition_words(each);
+    if (machine.modes.empty()) columns.push_back({machine.name, machine.tier, label, {}, conditions});
     for (const std::string& mode : machine.modes)
-      columns.push_back({machine.name + "/" + mode, machine.tier, label, class_label(mode).toLower()});
+      columns.push_back(
+          {machine.name + "/" + mode, machine.tier, label, class_label(mode).toLower(), conditions});
   }
   std::ranges::sort(columns, [&order](const RosterColumn& a, const RosterColumn& b) {
     if (a.tier != b.tier) return a.tier < b.tier;
@@ -113,6 +119,7 @@ RosterTable roster_table(Session& session, const RosterChoice& choice) {
   });
   table.first_fall = first_fall_of(table);
   table.ledger = ledger_code(session);
+  table.emergency = emergency_number();
   return table;
 }
 

@@ -8,8 +8,9 @@
 
 namespace wm::app {
 
-/// How a roster lies on paper: people by machines; under each machine its names; the same, a page a machine.
-enum class RosterForm { grid, door, machine_a_page };
+/// How a roster lies on paper: people by machines; under each machine its names; the same, a page a machine;
+/// a card for the wall beside each machine.
+enum class RosterForm { grid, door, machine_a_page, card };
 
 /// Which part of the shop. `tiers`: nothing means all of them. `everybody`: also people with nothing to show
 /// (the grid alone has room for them).
@@ -37,7 +38,8 @@ struct RosterCell {
 struct RosterColumn {
   TargetName target;
   int tier = 0;
-  QString machine, mode;  // mode empty where the class has none
+  QString machine, mode;     // mode empty where the class has none
+  QStringList conditions{};  // of the class and its tier, in words
   friend bool operator==(const RosterColumn&, const RosterColumn&) = default;
 };
 
@@ -58,6 +60,8 @@ struct RosterTable {
   std::optional<Instant> first_fall;
   /// The ledger's head as known then, in its short form.
   QString ledger;
+  /// The number that cards for the wall say is to be called; empty: none has been set.
+  QString emergency{};
 };
 
 /// On the session's asked date, as known on its date.

@@ -7,6 +7,7 @@
 
 #include "app/print/printed.h"
 #include "app/rosters/roster_paper.h"
+#include "app/rosters/wall_card.h"
 #include "app/theme/theme.h"
 #include "app/widgets/key_button.h"
 #include "app/words/words.h"
@@ -31,6 +32,7 @@ RostersPage::RostersPage(Session& session, QWidget* parent)
       everybody_(new QCheckBox(tr("Also people with &nothing"))),
       form_(new QComboBox),
       paper_(new QComboBox),
+      emergency_(new QLineEdit),
       grid_(new RosterGrid) {
   heading_->setText(tr("Who may use what"));
   summary_->setObjectName("summary");
@@ -68,6 +70,20 @@ QWidget* RostersPage::controls() {
   form_->addItem(tr("For a door: names by machine"), static_cast<int>(RosterForm::door));
   form_->addItem(tr("For machines: a page each"), static_cast<int>(RosterForm::machine_a_page));
   form_->addItem(tr("For a desk: people by machines"), static_cast<int>(RosterForm::grid));
+  form_->addItem(tr("For the wall: a card a machine"), static_cast<int>(RosterForm::card));
+  emergency_->setObjectName("emergency_number");
+  emergency_->setAccessibleName(tr("Number to call in an emergency, as cards say it"));
+  emergency_->setPlaceholderText(tr("emergency number"));
+  emergency_->setText(emergency_number());
+  emergency_->setMaximumWidth(170);
+  emergency_->hide();
+  connect(form_, &QComboBox::currentIndexChanged, this,
+          [this] { emergency_->setVisible(choice().form == RosterForm::card); });
+  connect(emergency_, &QLineEdit::textEdited, this, [this] {
+    set_emergency_number(emergency_->text().simplified());
+    refresh();
+  });
+  layout->addWidget(emergency_);
   layout->addWidget(form_);
   paper_->setObjectName("paper");
   paper_->setAccessibleName(tr("Paper"));

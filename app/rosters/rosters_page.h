@@ -3,6 +3,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
+#include <QLineEdit>
 
 #include "app/page/page.h"
 #include "app/rosters/roster_grid.h"
@@ -41,6 +42,7 @@ class RostersPage : public Page {
   std::vector<std::pair<int, QCheckBox*>> tiers_;
   QCheckBox* everybody_;
   QComboBox *form_, *paper_;
+  QLineEdit* emergency_;  // for cards alone
   RosterGrid* grid_;
 };
 

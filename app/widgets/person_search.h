@@ -4,12 +4,11 @@
 #include <vector>
 
 #include "db/facts.h"
+#include "db/fold.h"
 
 namespace wm::app {
 
-/// Case and accents taken away: compatibility decomposition (NFKD, Unicode Standard Annex #15) without its
-/// marks, then case folding; letters that have no decomposition (ø, ł, đ …) by their plain ones.
-QString folded(const QString& text);
+using db::folded;
 
 /// Whether a text has every word typed, wherever.
 class TypedWords {

@@ -8,6 +8,8 @@
 #include "app/words/hours_words.h"
 #include "app/words/labels.h"
 #include "app/words/listed_name.h"
+#include "app/words/listing.h"
+#include "app/words/lock_words.h"
 #include "app/words/tr.h"
 #include "app/words/words.h"
 #include "db/command.h"
@@ -154,6 +156,26 @@ struct Sentence {
                                       .arg(name(r.person), machine(r.machine), name(r.supervisor));
   }
   QString operator()(const db::Left& r) const { return Words::tr("Left again: %1").arg(other(r.started)); }
+  QString operator()(const db::Altered& r) const {
+    const QString told = Words::tr("What was changed: %1, %2", "the kind of change, what was done")
+                             .arg(alteration_words(r.kind), said_words(r.what));
+    return (r.machine.empty()
+                ? told
+                : Words::tr("%1 (%2)", "what was changed, a unit").arg(told, machine(r.machine))) +
+           QLatin1Char('.');
+  }
+  QString operator()(const db::GroupTaught& r) const {
+    QStringList by;
+    for (const PersonId& each : r.instructors) by << name(each);
+    return Words::tr("%1 given to a group of %n, by %2.", "a lesson, who instructed",
+                     static_cast<int>(r.lessons.size()))
+        .arg(item_label(r.lesson), and_list(by));
+  }
+  QString operator()(const db::Visit& r) const {
+    return Words::tr("A visitor for the day: %1, with %2; paper signed: %3.")
+        .arg(said_words(r.name), name(r.host), item_label(r.paper));
+  }
+  QString operator()(const db::VisitEnd& r) const { return Words::tr("Left: %1").arg(other(r.visit)); }
   QString operator()(const db::Happened& r) const {
     const QString where = r.machine.empty() ? target_phrase(r.target) : machine(r.machine);
     const QString what = said_words(r.what);
@@ -277,11 +299,11 @@ struct Sentence {
     return said.arg(name(r.person), other(r.checkout));
   }
   QString operator()(const db::Tag& r) const {
-    QString padlock = QString::fromStdString(r.padlock);
-    if (!padlock.contains(Words::tr("padlock"), Qt::CaseInsensitive))
-      padlock = Words::tr("padlock %1").arg(padlock);
-    return Words::tr("Tag %1, %2, key with %3: %4.")
-        .arg(QString::fromStdString(r.tag), padlock, name(r.key_holder), said_words(r.reason));
+    QString told = Words::tr("Tag %1, %2, key with %3: %4.")
+                       .arg(QString::fromStdString(r.tag), padlock_words(r.padlock), name(r.key_holder),
+                            said_words(r.reason));
+    if (!r.put_on_by.empty()) told += ' ' + Words::tr("Put on by %1.").arg(name(r.put_on_by));
+    return told;
   }
   QString operator()(const db::Reached& r) const {
     return Words::tr("An attempt to reach who put the padlock on: %1. %2")
@@ -362,6 +384,10 @@ struct Kind {
   QString operator()(const db::Happened&) const { return Words::tr("Incident"); }
   QString operator()(const db::Started&) const { return Words::tr("Use"); }
   QString operator()(const db::Left&) const { return Words::tr("Use"); }
+  QString operator()(const db::Altered&) const { return Words::tr("Change"); }
+  QString operator()(const db::GroupTaught&) const { return Words::tr("Lesson"); }
+  QString operator()(const db::Visit&) const { return Words::tr("Visitor"); }
+  QString operator()(const db::VisitEnd&) const { return Words::tr("Visitor"); }
   QString operator()(const Suspend&) const { return Words::tr("Pause"); }
   QString operator()(const Reinstate&) const { return Words::tr("Pause"); }
   QString operator()(const Appoint&) const { return Words::tr("Appointment"); }
@@ -434,6 +460,14 @@ struct People {
     if constexpr (requires { r.supervisor; })
       if (!r.supervisor.empty()) found.push_back(r.supervisor);
     if constexpr (requires { r.key_holder; }) found.push_back(r.key_holder);
+    if constexpr (requires { r.put_on_by; })
+      if (!r.put_on_by.empty()) found.push_back(r.put_on_by);
+    if constexpr (requires { r.host; }) found.push_back(r.host);
+    if constexpr (requires { r.instructors; })
+      found.insert(found.end(), r.instructors.begin(), r.instructors.end());
+    if constexpr (requires { r.visit; }) follow(r.visit);
+    if constexpr (requires { r.lessons; })
+      for (const RecordId& lesson : r.lessons) follow(lesson);
     if constexpr (std::is_same_v<T, db::Close>) found.push_back(r.other);
     if constexpr (requires { r.keep; }) found.insert(found.end(), {r.keep, r.other});
     if constexpr (requires { r.suspension; }) follow(r.suspension);
@@ -469,6 +503,24 @@ QString said_words(const std::string& text) {
 
 QString record_sentence(const db::Entry& entry, const RecordReader& reader) {
   return visit_fact(entry, Sentence{entry, reader});
+}
+
+QString alteration_words(db::Alteration kind) {
+  switch (kind) {
+    case db::Alteration::cutter:
+      return Words::tr("another cutterhead, blade or cutter");
+    case db::Alteration::guard:
+      return Words::tr("another guard");
+    case db::Alteration::controls:
+      return Words::tr("controls or switches");
+    case db::Alteration::moved:
+      return Words::tr("moved, or set up anew");
+    case db::Alteration::repair:
+      return Words::tr("a repair");
+    case db::Alteration::other:
+      return Words::tr("something else");
+  }
+  return {};
 }
 
 QString role_words(std::optional<db::Role> role) { return role ? role_name(*role) : Words::tr("no role"); }

@@ -26,6 +26,8 @@ struct RecordReader {
 QString record_sentence(const db::Entry& entry, const RecordReader& reader);
 /// Free text of a record: what was written, or that it has been erased.
 QString said_words(const std::string& text);
+/// "another guard": what kind of change a machine had.
+QString alteration_words(db::Alteration kind);
 /// "was hurt", after a name.
 QString part_words(Part part);
 /// The sort of record in a word or two, as a filter lists it: "Check-out", "Booking".

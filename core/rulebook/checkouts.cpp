@@ -1,6 +1,7 @@
 #include "core/rulebook/checkouts.h"
 
 #include <algorithm>
+#include <set>
 
 namespace wm {
 namespace {
@@ -38,6 +39,13 @@ int renewed_after_severity(const Rulebook& rulebook, std::string_view target) {
   for (const NeedCheckout* need : checkout_needs(rulebook, class_of(target)))
     most = std::max(most, need->renew_after_severity.value_or(0));
   return most;
+}
+
+std::vector<std::string> renewed_after_change(const Rulebook& rulebook, std::string_view target) {
+  std::set<std::string> names;
+  for (const NeedCheckout* need : checkout_needs(rulebook, target))
+    if (need->renew_after_change) names.insert(need->checkout);
+  return {names.begin(), names.end()};
 }
 
 }  // namespace wm

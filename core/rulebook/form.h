@@ -170,6 +170,7 @@ void form(A& a, Tier& t) {
   a.may("conditions", t.conditions, {}, conditions);
   a.may("supervision", t.supervision, Supervision::independent, supervision);
   a.may("other_checks_out", t.other_checks_out, false, json::truth);
+  a.may("supervises_at_once", t.supervises_at_once, 1, json::whole(1, 20));
 }
 
 using ModeGates = std::map<std::string, std::vector<Gate>>;
@@ -207,6 +208,7 @@ void form(A& a, Rulebook& r) {
   a.may("four_eyes", r.four_eyes, {}, four_eyes);
   a.may("close_may_sign", r.close_may_sign, true, json::truth);
   a.may("keep_details", r.keep_details, json::period);
+  a.may("learners_to_one", r.learners_to_one, json::whole(1, 100));
 }
 
 }  // namespace forms

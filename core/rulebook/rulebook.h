@@ -127,6 +127,7 @@ struct Tier {
   std::vector<Condition> conditions;
   Supervision supervision = Supervision::independent;
   bool other_checks_out = false;  // who taught somebody on one of its machines does not check them out there
+  int supervises_at_once = 1;     // how many people at its machines one supervisor takes at a time, 1 to 20
   friend bool operator==(const Tier&, const Tier&) = default;
 };
 
@@ -144,8 +145,8 @@ struct MachineClass {
 /// What one person alone may not do: lift a suspension, strike out a signed check-out.
 enum class FourEyes { reinstate, strike_out };
 
-/// `four_eyes`, `close_may_sign` and a tier's `other_checks_out` say who may enter what, `keep_details` what
-/// may be erased; no standing rests on them.
+/// `four_eyes`, `close_may_sign`, `learners_to_one` and a tier's `other_checks_out` and `supervises_at_once`
+/// say who may enter what, `keep_details` what may be erased; no standing rests on them.
 struct Rulebook {
   int version = 1;
   Instant effective_from;
@@ -156,6 +157,8 @@ struct Rulebook {
   bool close_may_sign = true;            // whether an assessor signs for whom they have named as close
   /// How long people's details are kept after the last record that names them; nothing: as long as the shop.
   std::optional<Period> keep_details = {};
+  /// How many people one instructor teaches in a group at most, 1 to 100; nothing: any number.
+  std::optional<int> learners_to_one = {};
   friend bool operator==(const Rulebook&, const Rulebook&) = default;
 };
 

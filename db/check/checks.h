@@ -64,6 +64,8 @@ std::string at_machine_words(const Case& c, const PersonId& who, const AtMachine
 /// Whether they may start it as things are, and nobody is there or elsewhere already.
 Expected<void> check_started(const Case& c, const Started& started);
 Expected<void> check_left(const Case& c, const Left& left);
+/// That nobody is where a start was, and they nowhere else, where a strike-out brings it back.
+Expected<void> check_started_again(const Case& c, const StrikeOut& strike_out);
 /// What was worked between the two.
 Fact worked(const Started& started, Instant since, Instant left);
 /// Who has to be named, and that it can have happened there.
@@ -71,5 +73,13 @@ Expected<void> check_incident(const Case& c, const RecordIncident& action);
 /// The record that tells it, beside those of who is named.
 Happened told_of(const RecordIncident& action, std::vector<RecordId> incidents);
 Expected<void> check_out_of_service(const Case& c, const PutOutOfService& action);
+Expected<void> check_tag(const Case& c, const Tag& tag);
+Expected<void> check_change(const Case& c, const RecordChange& action);
+/// Who gave it, who had it, and how many there may be to one instructor.
+Expected<void> check_group(const Case& c, const TeachGroup& group);
+Expected<void> check_visit(const Case& c, const Visit& visit);
+Expected<void> check_visit_end(const Case& c, const VisitEnd& end);
+/// That a text says something; `what` is the sentence where it does not.
+Expected<void> check_said(const std::string& text, const char* where, const std::string& what);
 
 }  // namespace wm::db

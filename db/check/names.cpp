@@ -56,6 +56,13 @@ Expected<void> check(const Case& c, const F& f) {
   if constexpr (requires { f.key_holder; }) {
     if (!f.key_holder.empty()) person(f.key_holder, "key_holder");
   }
+  if constexpr (requires { f.put_on_by; }) {
+    if (!f.put_on_by.empty()) person(f.put_on_by, "put_on_by");
+  }
+  if constexpr (requires { f.host; }) person(f.host, "host");
+  if constexpr (requires { f.instructors; }) {
+    for (const PersonId& each : f.instructors) person(each, "instructors");
+  }
   if constexpr (std::is_same_v<F, Close>) person(f.other, "other");
   if constexpr (std::is_same_v<F, Join>) person(f.keep, "keep"), person(f.other, "other");
   if constexpr (requires { f.target; }) {
@@ -70,7 +77,8 @@ Expected<void> check(const Case& c, const F& f) {
   if constexpr (std::is_same_v<F, MachineAdded>) {
     if (fine) fine = check_unit(c, f);
   } else if constexpr (requires { f.machine; }) {
-    const bool may_lack = std::is_same_v<F, SheetMarks> || std::is_same_v<F, Happened>;
+    const bool may_lack =
+        std::is_same_v<F, SheetMarks> || std::is_same_v<F, Happened> || std::is_same_v<F, Altered>;
     if (fine && !(may_lack && f.machine.empty())) fine = check_machine(c, f.machine);
   }
   return fine;

@@ -10,18 +10,50 @@ namespace {
 
 Instant end_of(Instant at, const Supervised& session) { return at + 60ll * session.minutes; }
 
-/// One is in one session at a time, on whichever side.
-Expected<void> check_free(const Case& c, const PersonId& person, const Supervised& session) {
-  for (const PersonId& alias : c.memory.aliases(person)) {
+tl::unexpected<Problem> in_another(const Case& c, const PersonId& person, const Entry& other) {
+  return refuse("at",
+                c.memory.name(person) + " was in another supervised session from " + said(c, other.at) +
+                    " to " + said(c, end_of(other.at, *as<Supervised>(other.fact))) + ".",
+                "Check the times, or strike the other session out.");
+}
+
+/// Sessions that somebody was in at the same time, on whichever side, each once.
+std::vector<const Entry*> meanwhile(const Case& c, const PersonId& person, const Supervised& session) {
+  std::vector<const Entry*> found;
+  for (const PersonId& alias : c.memory.aliases(person))
     for (const std::size_t i : c.memory.sessions_of(alias)) {
       const Entry& other = c.memory.entries()[i];
-      const Instant ends = end_of(other.at, *as<Supervised>(other.fact));
-      if (other.voided || other.at >= end_of(c.at, session) || ends <= c.at) continue;
-      return refuse("at",
-                    c.memory.name(person) + " was in another supervised session from " + said(c, other.at) +
-                        " to " + said(c, ends) + ".",
-                    "Check the times, or strike the other session out.");
+      const bool apart =
+          other.at >= end_of(c.at, session) || end_of(other.at, *as<Supervised>(other.fact)) <= c.at;
+      if (!other.voided && !apart && std::ranges::find(found, &other) == found.end()) found.push_back(&other);
     }
+  return found;
+}
+
+/// Who works in a session is in no other.
+Expected<void> check_free(const Case& c, const PersonId& person, const Supervised& session) {
+  const auto others = meanwhile(c, person, session);
+  return others.empty() ? Expected<void>{} : in_another(c, person, *others.front());
+}
+
+/// A supervisor is in as many at a time as the rules allow, and works in none of them.
+Expected<void> check_takes_on(const Case& c, const Supervised& session) {
+  const auto others = meanwhile(c, session.supervisor, session);
+  for (const Entry* other : others)
+    if (c.same(as<Supervised>(other->fact)->person, session.supervisor))
+      return in_another(c, session.supervisor, *other);
+  // It is fullest when one of them, or this one, begins.
+  std::vector<Instant> begins{c.at};
+  for (const Entry* other : others) begins.push_back(std::max(other->at, c.at));
+  for (const Instant t : begins) {
+    std::vector<TargetName> then;
+    const Entry* last = nullptr;
+    for (const Entry* other : others) {
+      const auto& f = *as<Supervised>(other->fact);
+      if (other->at <= t && t < end_of(other->at, f)) then.push_back(f.target), last = other;
+    }
+    if (last != nullptr && !takes_one_more(c.decider().in_force(c.at), then, session.target))
+      return in_another(c, session.supervisor, *last);
   }
   return {};
 }
@@ -38,7 +70,7 @@ Expected<void> check_session(const Case& c, const Supervised& f) {
   if (c.same(f.person, f.supervisor))
     return refuse("supervisor", "Nobody supervises themself.", "Choose who was with them.");
   if (auto fine = check_free(c, f.person, f); !fine) return fine;
-  if (auto fine = check_free(c, f.supervisor, f); !fine) return fine;
+  if (auto fine = check_takes_on(c, f); !fine) return fine;
   if (!c.judges_ability()) return {};
   if (c.decider().able_to_supervise(c.memory.joined(f.supervisor), f.target, c.at - 1)) return {};
   return refuse(

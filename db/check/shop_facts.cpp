@@ -5,11 +5,6 @@
 namespace wm::db {
 namespace {
 
-Expected<void> check_said(const std::string& text, const char* where, const std::string& what) {
-  if (text.find_first_not_of(" \t\r\n") != std::string::npos) return {};
-  return refuse(where, what, "Say it in a few words.");
-}
-
 bool is_digest(const std::string& text) {
   return text.size() == 64 && text.find_first_not_of("0123456789abcdef") == std::string::npos;
 }
@@ -89,11 +84,7 @@ struct CheckShopFact {
   Expected<void> operator()(const LineMarked& f) const { return check_line_marked(c, f); }
   Expected<void> operator()(const SheetPutBy& f) const { return check_sheet_put_by(c, f); }
   Expected<void> operator()(const Countersigned& f) const { return check_countersigned(c, f); }
-  Expected<void> operator()(const Tag& f) const {
-    return check_exists<Lockout>(c, f.lockout, "lockout", "lock").and_then([&] {
-      return check_said(f.reason, "reason", "A machine is put out of service with a reason.");
-    });
-  }
+  Expected<void> operator()(const Tag& f) const { return check_tag(c, f); }
   Expected<void> operator()(const Reached& f) const {
     if (auto fine = check_exists<Lockout>(c, f.lockout, "lockout", "lock"); !fine) return fine;
     return check_said(f.how, "how", "It is missing how they were tried to be reached.");
@@ -128,6 +119,10 @@ struct CheckShopFact {
   Expected<void> operator()(const AttemptSat&) const { return {}; }
   Expected<void> operator()(const Started& f) const { return check_started(c, f); }
   Expected<void> operator()(const Left& f) const { return check_left(c, f); }
+  Expected<void> operator()(const GroupTaught&) const { return {}; }
+  Expected<void> operator()(const Visit& f) const { return check_visit(c, f); }
+  Expected<void> operator()(const VisitEnd& f) const { return check_visit_end(c, f); }
+  Expected<void> operator()(const Altered&) const { return {}; }
   Expected<void> operator()(const Happened&) const { return {}; }
   Expected<void> operator()(const ScoredApart&) const { return {}; }
   Expected<void> operator()(const RulebookIssued&) const { return {}; }
@@ -140,17 +135,13 @@ struct CheckShopFact {
 
 }  // namespace
 
-Expected<void> check_shop_fact(const Case& c, const ShopFact& fact) {
-  return std::visit(CheckShopFact{c}, fact);
+Expected<void> check_said(const std::string& text, const char* where, const std::string& what) {
+  if (text.find_first_not_of(" \t\r\n") != std::string::npos) return {};
+  return refuse(where, what, "Say it in a few words.");
 }
 
-Expected<void> check_out_of_service(const Case& c, const PutOutOfService& action) {
-  if (auto fine = check_fact(c, AnyFact(Fact(Lockout{action.machine}))); !fine) return fine;
-  if (auto fine = check_said(action.reason, "reason", "A machine is put out of service with a reason.");
-      !fine)
-    return fine;
-  return action.key_holder.empty() ? Expected<void>{}
-                                   : check_known_person(c, action.key_holder, "key_holder");
+Expected<void> check_shop_fact(const Case& c, const ShopFact& fact) {
+  return std::visit(CheckShopFact{c}, fact);
 }
 
 Expected<void> check_strike_out(const Case& c, const StrikeOut& f) {
@@ -178,6 +169,7 @@ Expected<void> check_strike_out(const Case& c, const StrikeOut& f) {
     return refuse("record", "What has been erased is gone.", "Enter the person anew.");
   if (entry->voided) return refuse("record", "This record is struck out already.", "Nothing is left to do.");
   if (auto fine = check_revived(c, f); !fine) return fine;
+  if (auto fine = check_started_again(c, f); !fine) return fine;
   if (c.at != c.now) return refuse("at", "A strike-out counts from now on.", "Leave out when it happened.");
   return {};
 }

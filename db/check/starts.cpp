@@ -19,17 +19,25 @@ tl::unexpected<Problem> at_another(const Case& c, const char* where, const Perso
   return refuse(where, at_machine_words(c, who, at), "Enter first that it was left.");
 }
 
-/// A unit has one who works it, and one person is at one machine, on whichever side.
+/// A unit has one who works it, and one person is at one machine; but a supervisor takes as many as the rules
+/// allow.
 Expected<void> check_nobody_there(const Case& c, const Started& f) {
   const PersonId person = c.memory.joined(f.person);
   const PersonId supervisor = f.supervisor.empty() ? PersonId() : c.memory.joined(f.supervisor);
+  std::vector<TargetName> supervised;
   for (const AtMachine& each : at_machines(c.memory, c.now)) {
     if (each.machine == f.machine) return at_another(c, "machine", each.person, each);
-    for (const PersonId& there : {each.person, each.supervisor}) {
-      if (there.empty()) continue;
-      if (there == person) return at_another(c, "person", person, each);
-      if (there == supervisor) return at_another(c, "supervisor", supervisor, each);
-    }
+    if (each.person == person || each.supervisor == person) return at_another(c, "person", person, each);
+    if (supervisor.empty()) continue;
+    if (each.person == supervisor) return at_another(c, "supervisor", supervisor, each);
+    if (each.supervisor != supervisor) continue;
+    supervised.push_back(each.target);
+    if (takes_one_more(c.decider().in_force(c.at), supervised, f.target)) continue;
+    if (supervised.size() == 1) return at_another(c, "supervisor", supervisor, each);
+    return refuse("supervisor",
+                  c.memory.name(supervisor) + " supervises " + std::to_string(supervised.size()) +
+                      " people already, and the rules allow no more here at a time.",
+                  "Choose another supervisor, or enter first that a machine was left.");
   }
   return {};
 }
@@ -61,23 +69,19 @@ std::string because(Hindrance hindrance) {
 
 Expected<void> check_may_start(const Case& c, const Started& f) {
   const PersonId person = c.memory.joined(f.person);
-  const auto slash = f.target.find('/');
-  const std::string mode = slash == std::string::npos ? "" : f.target.substr(slash + 1);
-  const Floor floor = floor_at(c.memory, c.zone, c.at);
-  const std::vector<PersonId> busy = busy_for(c.memory, person, c.at, c.now);
-  const MayStart may =
-      c.decider().may_start(person, f.machine, mode, c.at, floor.staffed, floor.present, busy);
+  const StartNow start = start_at(c.memory, c.zone, c.decider(), person, f.machine, f.target, c.at, c.now);
+  const MayStart& may = start.may;
   if (!may.may) {
     std::string why;
     for (const Hindrance each : may.because) why += (why.empty() ? "" : ", and ") + because(each);
     return refuse("person", c.memory.name(person) + " may not start it: " + why + ".",
                   "The Desk says what would lift that, and who can.");
   }
-  const bool needs = c.decider().rung(person, f.target, c.at) == Rung::supervised;
   if (f.supervisor.empty())
-    return needs ? refuse("supervisor", c.memory.name(person) + " may use it only with a supervisor.",
-                          "Say who supervises.")
-                 : Expected<void>{};
+    return start.needs_supervisor
+               ? refuse("supervisor", c.memory.name(person) + " may use it only with a supervisor.",
+                        "Say who supervises.")
+               : Expected<void>{};
   if (has(may.can_supervise, c.memory.joined(f.supervisor))) return {};
   return refuse("supervisor",
                 c.memory.name(f.supervisor) + " is not here, not free, or can't supervise on this machine.",
@@ -116,6 +120,12 @@ Expected<void> check_left(const Case& c, const Left& f) {
     return refuse("at", "It was started more than a day before, on " + said(c, since) + ".",
                   "Say when it was left.");
   return {};
+}
+
+Expected<void> check_started_again(const Case& c, const StrikeOut& f) {
+  const auto* left = as<Left>(c.memory.find(f.record)->fact);
+  const Started* started = left == nullptr ? nullptr : c.memory.live<Started>(left->started);
+  return started == nullptr ? Expected<void>{} : check_nobody_there(c, *started);
 }
 
 Fact worked(const Started& f, Instant since, Instant left) {

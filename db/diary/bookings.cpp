@@ -8,8 +8,8 @@
 namespace wm::db {
 namespace {
 
-const Attendance* turnout(const Memory& memory, const RecordId& booking) {
-  const Entry* entry = memory.about<Attendance>(booking);
+const Attendance* turnout(const Memory& memory, const RecordId& booking, std::optional<Instant> known = {}) {
+  const Entry* entry = memory.about<Attendance>(booking, known);
   return entry == nullptr ? nullptr : as<Attendance>(entry->fact);
 }
 
@@ -19,16 +19,17 @@ bool has(const std::vector<PersonId>& ids, const PersonId& id) {
   return std::find(ids.begin(), ids.end(), id) != ids.end();
 }
 
-bool stands(const Memory& memory, const Entry& entry, Instant now) {
+bool stands(const Memory& memory, const Entry& entry, Instant now, std::optional<Instant> known) {
   const Booking& booking = *as<Booking>(entry.fact);
-  if (entry.voided || memory.about<Cancel>(entry.id) != nullptr || memory.about<Booking>(entry.id) != nullptr)
+  if (!counts(entry, known) || memory.about<Cancel>(entry.id, known) != nullptr ||
+      memory.about<Booking>(entry.id, known) != nullptr)
     return false;
-  return !given_up(booking, memory.about<Confirmed>(entry.id) != nullptr, now);
+  return !given_up(booking, memory.about<Confirmed>(entry.id, known) != nullptr, now);
 }
 
-bool takes_time(const Memory& memory, const Entry& entry, Instant now) {
-  const Attendance* came = turnout(memory, entry.id);
-  return stands(memory, entry, now) && (came == nullptr || came->turnout != Turnout::not_come);
+bool takes_time(const Memory& memory, const Entry& entry, Instant now, std::optional<Instant> known) {
+  const Attendance* came = turnout(memory, entry.id, known);
+  return stands(memory, entry, now, known) && (came == nullptr || came->turnout != Turnout::not_come);
 }
 
 std::vector<Booked> booked(const Memory& memory, const Interval& within, Instant now,

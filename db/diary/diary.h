@@ -16,10 +16,10 @@ std::optional<NotComeRule> not_come_rule(const DiaryRules& rules);
 bool has(const std::vector<PersonId>& ids, const PersonId& id);
 
 /// Not struck out, not cancelled, not moved to another time, and not given up: held through a moment that
-/// has passed, without being confirmed.
-bool stands(const Memory& memory, const Entry& booking, Instant now);
+/// has passed, without being confirmed; as known then.
+bool stands(const Memory& memory, const Entry& booking, Instant now, std::optional<Instant> known = {});
 /// That, and the member has not stayed away: the time is taken.
-bool takes_time(const Memory& memory, const Entry& booking, Instant now);
+bool takes_time(const Memory& memory, const Entry& booking, Instant now, std::optional<Instant> known = {});
 /// Everything that takes time from `from` to `to`, but for one booking.
 std::vector<Booked> booked(const Memory& memory, const Interval& within, Instant now,
                            const RecordId& but_for = {});

@@ -6,59 +6,165 @@
 #include "db/diary/diary.h"
 
 namespace wm::db {
+namespace {
 
-Floor floor_at(const Memory& memory, const Zone& zone, Instant at) {
-  const Day day = zone.day(at);
-  std::map<PersonId, Presence> last;
-  for (const std::size_t i : memory.of_kind("presence")) {
-    const Entry& entry = memory.entries()[i];
-    if (entry.voided || entry.at > at || zone.day(entry.at) != day) continue;
-    const Presence& presence = *as<Presence>(entry.fact);
-    last[memory.joined(presence.person)] = presence;
-  }
-  Floor floor;
-  for (const auto& [person, presence] : last) {
-    if (!presence.in) continue;
-    floor.present.push_back(person);
-    floor.staffed = floor.staffed || presence.staff;
-  }
-  return floor;
-}
+bool under_way(const Booking& booking, Instant at) { return booking.from <= at && at < booking.to; }
 
-std::vector<AtMachine> at_machines(const Memory& memory, Instant at) {
-  std::vector<AtMachine> out;
-  for (const std::size_t i : memory.of_kind("started")) {
+/// One-on-ones under way to which somebody came.
+std::vector<Booking> together_at(const Memory& memory, Instant at, Instant now,
+                                 std::optional<Instant> known = {}) {
+  std::vector<Booking> out;
+  for (const std::size_t i : memory.of_kind("booking")) {
     const Entry& entry = memory.entries()[i];
-    if (entry.voided || entry.at > at) continue;
-    const Entry* left = memory.about<Left>(entry.id);
-    if (left != nullptr && left->at <= at) continue;
-    const Started& f = *as<Started>(entry.fact);
-    out.push_back({entry.id, memory.joined(f.person), f.machine, f.target,
-                   f.supervisor.empty() ? PersonId() : memory.joined(f.supervisor), entry.at});
+    const Booking& booking = *as<Booking>(entry.fact);
+    if (!under_way(booking, at) || !counts(entry, known) || !takes_time(memory, entry, now, known)) continue;
+    if (memory.about<Attendance>(entry.id, known) == nullptr) continue;  // nobody has come yet
+    out.push_back(booking);
+    out.back().person = memory.joined(booking.person, known);
+    out.back().assessor = memory.joined(booking.assessor, known);
   }
   return out;
 }
 
-std::vector<PersonId> busy_for(const Memory& memory, const PersonId& person, Instant at, Instant now) {
+void add_present(const Memory& memory, const Zone& zone, Instant at, std::optional<Instant> known,
+                 Floor& floor) {
+  std::map<PersonId, Presence> last;
+  for (const std::size_t i : memory.of_kind("presence")) {
+    const Entry& entry = memory.entries()[i];
+    if (!counts(entry, known) || entry.at > at || zone.day(entry.at) != zone.day(at)) continue;
+    const Presence& presence = *as<Presence>(entry.fact);
+    last[memory.joined(presence.person, known)] = presence;
+  }
+  for (const auto& [person, presence] : last) {
+    if (!presence.in) continue;
+    floor.present.push_back(person);
+    if (presence.staff) floor.staff.push_back(person);
+  }
+}
+
+void add_visitors(const Memory& memory, const Zone& zone, Instant at, std::optional<Instant> known,
+                  Floor& floor) {
+  for (const std::size_t i : memory.of_kind("visit")) {
+    const Entry& entry = memory.entries()[i];
+    if (!counts(entry, known) || entry.at > at || zone.day(entry.at) != zone.day(at)) continue;
+    const Entry* left = memory.about<VisitEnd>(entry.id, known);
+    if (left != nullptr && left->at <= at) continue;
+    const Visit& visit = *as<Visit>(entry.fact);
+    const PersonId host = memory.joined(visit.host, known);
+    floor.visitors.push_back({entry.id, visit.name, visit.paper, host, has(floor.present, host), entry.at});
+  }
+}
+
+/// Of a start that is not over, or nothing.
+void add_at_machine(const Memory& memory, const Entry& entry, Instant at, std::optional<Instant> known,
+                    std::vector<AtMachine>& out) {
+  if (!counts(entry, known) || entry.at > at) return;
+  const Entry* left = memory.about<Left>(entry.id, known);
+  if (left != nullptr && left->at <= at) return;
+  const Started& f = *as<Started>(entry.fact);
+  out.push_back({entry.id, memory.joined(f.person, known), f.machine, f.target,
+                 f.supervisor.empty() ? PersonId() : memory.joined(f.supervisor, known), entry.at});
+}
+
+int supervises_at_once(const Rulebook* rulebook, const TargetName& target) {
+  const MachineClass* machine = rulebook ? find_class(*rulebook, class_of(target)) : nullptr;
+  const Tier* tier = machine ? find_tier(*rulebook, machine->tier) : nullptr;
+  return tier ? tier->supervises_at_once : 1;
+}
+
+}  // namespace
+
+Floor floor_at(const Memory& memory, const Zone& zone, Instant at, std::optional<Instant> known) {
+  Floor floor;
+  add_present(memory, zone, at, known, floor);
+  add_visitors(memory, zone, at, known, floor);
+  floor.at_machines = at_machines(memory, at, known);
+  for (const Booking& each : together_at(memory, at, at, known))
+    floor.together.emplace_back(each.person, each.assessor);
+  return floor;
+}
+
+std::vector<AtMachine> at_machines(const Memory& memory, Instant at, std::optional<Instant> known) {
+  std::vector<AtMachine> out;
+  // Nothing is entered that lies ahead, so what was left by the last entry is over by then.
+  const bool now = !known && memory.last_recorded() <= at;
+  if (now)
+    for (const std::size_t i : memory.open_starts())
+      add_at_machine(memory, memory.entries()[i], at, known, out);
+  else
+    for (const std::size_t i : memory.of_kind("started"))
+      add_at_machine(memory, memory.entries()[i], at, known, out);
+  return out;
+}
+
+PersonId whose_lock(const Memory& memory, const Entry& lockout, std::optional<Instant> known) {
+  PersonId whose = lockout.entered_by;
+  for (const Entry* entry : memory.all_about<Tag>(lockout.id, known))
+    if (const Tag& tag = *as<Tag>(entry->fact); !tag.put_on_by.empty()) whose = tag.put_on_by;
+  return whose;
+}
+
+std::vector<LockOn> locks_on(const Memory& memory, Instant at, std::optional<Instant> known) {
+  std::vector<LockOn> out;
+  for (const std::size_t i : memory.of_kind("lockout")) {
+    const Entry& entry = memory.entries()[i];
+    if (!counts(entry, known) || entry.at > at) continue;
+    const Entry* off = memory.about<Release>(entry.id, known);
+    if (off != nullptr && off->at <= at) continue;
+    LockOn lock{
+        entry.id,         as<Lockout>(entry.fact)->machine, entry.at, whose_lock(memory, entry, known),
+        entry.entered_by, {entry.id, {}, {}, {}, {}},       {}};
+    if (const Entry* tag = memory.about<Tag>(entry.id, known)) lock.tag = *as<Tag>(tag->fact);
+    for (const Entry* each : memory.all_about<Reached>(entry.id, known))
+      lock.attempts.push_back({each->at, each->entered_by, as<Reached>(each->fact)->how});
+    out.push_back(std::move(lock));
+  }
+  std::ranges::stable_sort(out, {}, &LockOn::since);
+  return out;
+}
+
+bool takes_one_more(const Rulebook* rulebook, const std::vector<TargetName>& supervised,
+                    const TargetName& more) {
+  int most = supervises_at_once(rulebook, more);
+  for (const TargetName& target : supervised) most = std::min(most, supervises_at_once(rulebook, target));
+  return static_cast<int>(supervised.size()) < most;
+}
+
+std::vector<PersonId> busy_for(const Memory& memory, const PersonId& person, Instant at, Instant now,
+                               const Rulebook* rulebook, const TargetName& target) {
   const PersonId them = memory.joined(person);
   std::vector<PersonId> busy;
+  std::map<PersonId, std::vector<TargetName>> supervise;
   for (const AtMachine& each : at_machines(memory, at)) {
     busy.push_back(each.person);
-    if (!each.supervisor.empty()) busy.push_back(each.supervisor);
+    if (!each.supervisor.empty()) supervise[each.supervisor].push_back(each.target);
   }
-  for (const std::size_t i : memory.of_kind("booking")) {
-    const Entry& entry = memory.entries()[i];
-    const Booking& b = *as<Booking>(entry.fact);
-    if (at < b.from || b.to <= at || memory.joined(b.person) == them || !takes_time(memory, entry, now))
-      continue;
-    const Entry* came = memory.about<Attendance>(entry.id);
-    if (came == nullptr) continue;  // nobody has come yet
-    busy.push_back(memory.joined(b.person));
-    busy.push_back(memory.joined(b.assessor));
-  }
+  for (const auto& [supervisor, targets] : supervise)
+    if (!takes_one_more(rulebook, targets, target)) busy.push_back(supervisor);
+  for (const Booking& each : together_at(memory, at, now))
+    if (each.person != them) busy.insert(busy.end(), {each.person, each.assessor});
   std::sort(busy.begin(), busy.end());
   busy.erase(std::unique(busy.begin(), busy.end()), busy.end());
   return busy;
+}
+
+StartNow start_at(const Memory& memory, const Zone& zone, Decider& decider, const PersonId& who,
+                  const MachineId& machine, const TargetName& target, Instant at, Instant now) {
+  const PersonId person = memory.joined(who);
+  const auto slash = target.find('/');
+  const std::string mode = slash == std::string::npos ? "" : target.substr(slash + 1);
+  const Floor floor = floor_at(memory, zone, at);
+  const auto busy = busy_for(memory, person, at, now, decider.in_force(at), target);
+  StartNow start;
+  start.may = decider.may_start(person, machine, mode, at, !floor.staff.empty(), floor.present, busy);
+  start.needs_supervisor = decider.rung(person, target, at) == Rung::supervised;
+  for (const AtMachine& each : floor.at_machines) {
+    if (each.machine == machine) start.unit_in_use = each;
+    if (each.person == person || each.supervisor == person) start.at_another = each;
+  }
+  for (const Booked& each : booked(memory, {at, at + 1}, now))
+    if (each.machine == machine && each.person != person && each.assessor != person) start.booked_for = each;
+  return start;
 }
 
 }  // namespace wm::db

@@ -16,7 +16,8 @@ namespace {
 
 using Json = nlohmann::json;
 
-constexpr std::array named_in_body = {"person", "assessor", "supervisor", "key_holder", "keep", "other"};
+constexpr std::array named_in_body = {"person",    "assessor", "supervisor", "key_holder",
+                                      "put_on_by", "host",     "keep",       "other"};
 
 std::string text_at(const Json& object, const char* key) {
   const auto found = object.find(key);
@@ -34,7 +35,8 @@ class Walk {
     const std::string leaf = text(row.value(1)), refers_to = text(row.value(3));
     const bool named = std::any_of(quoted_.begin(), quoted_.end(),
                                    [&](const std::string& id) { return leaf.find(id) != std::string::npos; });
-    const bool tells = leaf.find("\"incidents\"") != std::string::npos;
+    const bool tells =
+        leaf.find("\"incidents\"") != std::string::npos || leaf.find("\"lessons\"") != std::string::npos;
     if (!named && !tells && place_of_.find(refers_to) == place_of_.end()) return {};
     const Json content = Json::parse(leaf);
     const Json& body = content.at("body");
@@ -57,18 +59,23 @@ class Walk {
  private:
   bool is_them(const std::string& id) const { return std::find(ids_.begin(), ids_.end(), id) != ids_.end(); }
 
-  /// What happened is told once, in a record that names those of who was there.
+  /// What happened, and a group's lesson, are told once, in a record that names those of who was there.
   bool tells_of_them(const Json& body) const {
-    const auto incidents = body.find("incidents");
-    return incidents != body.end() && std::any_of(incidents->begin(), incidents->end(), [&](const Json& id) {
-             return id.is_string() && theirs_.count(id.get<std::string>()) != 0;
-           });
+    return std::ranges::any_of(std::array{"incidents", "lessons"}, [&](const char* key) {
+      const auto records = body.find(key);
+      return records != body.end() && std::any_of(records->begin(), records->end(), [&](const Json& id) {
+               return id.is_string() && theirs_.count(id.get<std::string>()) != 0;
+             });
+    });
   }
 
   Json sides(const Json& content) const {
     Json as = Json::array();
     for (const char* key : named_in_body)
       if (is_them(text_at(content.at("body"), key))) as.push_back(key);
+    if (const auto all = content.at("body").find("instructors"); all != content.at("body").end())
+      for (const Json& id : *all)
+        if (id.is_string() && is_them(id.get<std::string>())) as.push_back("instructor");
     if (is_them(text_at(content, "by"))) as.push_back("entered_by");
     if (is_them(text_at(content, "second"))) as.push_back("second");
     return as;

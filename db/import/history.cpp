@@ -59,7 +59,8 @@ void enter_extras(RowReader& row, const RecordId& id, Instant at, const Fact& fa
         command(row, id + "-restriction", at, EnterShopFact{Restriction{id, row.text("restriction")}}));
   if (!std::holds_alternative<Lockout>(fact)) return;
   const PersonId holder = row.has("by") ? row.person("by") : PersonId();
-  const Tag tag{id, row.text("ref"), row.text("result"), row.text("note"), holder};
+  const PersonId put_on_by = row.has("number") ? row.person("number") : PersonId();
+  const Tag tag{id, row.text("ref"), row.text("result"), row.text("note"), holder, put_on_by};
   commands.push_back(command(row, id + "-tag", at, EnterShopFact{tag}));
 }
 

@@ -17,11 +17,6 @@ void rename(Fact& fact, CountsFor counts_for) {
       fact);
 }
 
-bool is_known(const Entry& entry, std::optional<Instant> known) {
-  if (!known) return !entry.voided;
-  return entry.recorded <= *known && (!entry.voided || *known < *entry.voided);
-}
-
 void add_machine(Shop& shop, const MachineAdded& added) {
   for (Machine& machine : shop.machines) {
     if (machine.id != added.machine) continue;
@@ -45,10 +40,10 @@ Shop known_shop(const Memory& memory, const Zone& zone, std::optional<Instant> k
       shop.people.push_back(person.id);
   }
   for (const Memory::IssuedRulebook& issued : memory.issued())
-    if (is_known(*memory.find(issued.record), known)) shop.rulebooks.push_back(issued.rulebook);
+    if (counts(*memory.find(issued.record), known)) shop.rulebooks.push_back(issued.rulebook);
   shop.records.reserve(memory.entries().size());
   for (const Entry& entry : memory.entries()) {
-    if (!is_known(entry, known)) continue;
+    if (!counts(entry, known)) continue;
     if (const auto* added = as<MachineAdded>(entry.fact)) add_machine(shop, *added);
     const Fact* fact = std::get_if<Fact>(&entry.fact);
     if (fact == nullptr) continue;

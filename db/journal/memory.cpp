@@ -42,6 +42,8 @@ void Memory::index(std::size_t position) {
   if (const auto* f = as<Publish>(entry.fact)) publications_[f->item].push_back(position);
   if (const auto* f = as<Lockout>(entry.fact)) lockouts_[f->machine].push_back(position);
   if (const auto* f = as<MachineAdded>(entry.fact)) machines_[f->machine].push_back(position);
+  if (as<Started>(entry.fact) != nullptr) open_starts_.insert(position);
+  if (const auto* f = as<Left>(entry.fact)) set_start(f->started, false);
   if (const auto* f = as<StrikeOut>(entry.fact)) strike_out(*f, entry.at);
   if (const auto* f = as<Details>(entry.fact)) set_person(*f, position);
   if (as<PinChosen>(entry.fact) != nullptr) set_pin(position);
@@ -53,6 +55,15 @@ void Memory::strike_out(const StrikeOut& fact, Instant at) {
   Entry& entry = entries_[found->second];
   entry.voided = at;
   if (as<RulebookIssued>(entry.fact) != nullptr) list_rulebooks();
+  if (as<Started>(entry.fact) != nullptr) open_starts_.erase(found->second);
+  if (const auto* f = as<Left>(entry.fact)) set_start(f->started, true);
+}
+
+void Memory::set_start(const RecordId& started, bool open) {
+  const auto found = entry_at_.find(started);
+  if (found == entry_at_.end()) return;
+  open_starts_.erase(found->second);
+  if (open && !entries_[found->second].voided) open_starts_.insert(found->second);
 }
 
 void Memory::add_rulebook(Rulebook rulebook) {

@@ -1,6 +1,7 @@
 #pragma once
 // All that the store holds, in memory, with the ways to find it that checks and answers need.
 #include <map>
+#include <set>
 #include <string>
 #include <unordered_map>
 #include <vector>
@@ -73,12 +74,20 @@ class Memory {
     const Entry* entry = find(id);
     return entry == nullptr || entry->voided ? nullptr : as<F>(entry->fact);
   }
-  /// The latest record of this kind, not struck out, that refers to another.
+  /// The latest record of this kind that refers to another and counts, as known then.
   template <class F>
-  const Entry* about(const RecordId& id) const {
+  const Entry* about(const RecordId& id, std::optional<Instant> known = {}) const {
     const Entry* found = nullptr;
     for (const std::size_t i : at(references_, id))
-      if (!entries_[i].voided && as<F>(entries_[i].fact) != nullptr) found = &entries_[i];
+      if (counts(entries_[i], known) && as<F>(entries_[i].fact) != nullptr) found = &entries_[i];
+    return found;
+  }
+  /// All of them, in order.
+  template <class F>
+  std::vector<const Entry*> all_about(const RecordId& id, std::optional<Instant> known = {}) const {
+    std::vector<const Entry*> found;
+    for (const std::size_t i : at(references_, id))
+      if (counts(entries_[i], known) && as<F>(entries_[i].fact) != nullptr) found.push_back(&entries_[i]);
     return found;
   }
   /// Records that refer to another, of whatever kind, struck out or not, in order.
@@ -87,6 +96,8 @@ class Memory {
   const Positions& of_kind(std::string_view kind) const;
   /// Supervised sessions that somebody was in, as either side.
   const Positions& sessions_of(const PersonId& id) const { return at(sessions_, id); }
+  /// Machines started that have not been left, and were not struck out.
+  const std::set<std::size_t>& open_starts() const { return open_starts_; }
   const Positions& publications_of(const std::string& item) const { return at(publications_, item); }
   const Positions& lockouts_of(const MachineId& id) const { return at(lockouts_, id); }
   /// The class, and the label, of a machine as added last; empty where there is no such machine.
@@ -128,6 +139,7 @@ class Memory {
   void set_person(const Details& details, std::size_t position);
   void set_pin(std::size_t position);
   void strike_out(const StrikeOut& fact, Instant at);
+  void set_start(const RecordId& started, bool open);
   void list_rulebooks();
 
   std::vector<Entry> entries_;
@@ -146,6 +158,7 @@ class Memory {
   std::unordered_map<RecordId, std::size_t> entry_at_;
   std::unordered_map<std::string, Positions> references_, sessions_, publications_, lockouts_, machines_;
   std::map<std::string, Positions, std::less<>> kinds_;
+  std::set<std::size_t> open_starts_;
   mutable std::map<std::pair<std::string, int>, teach::Bank> banks_;  // those that were asked for
 };
 

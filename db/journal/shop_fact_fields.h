@@ -79,7 +79,7 @@ template <class A> void fields(A& a, ScoredApart& f) {
 template <class A> void fields(A& a, Tag& f) {
   a("lockout", f.lockout); a("tag", f.tag); a("padlock", f.padlock);
   a.personal("reason", f.reason);
-  a("key_holder", f.key_holder);
+  a("key_holder", f.key_holder); a.may("put_on_by", f.put_on_by);
 }
 template <class A> void fields(A& a, Happened& f) {
   a("target", f.target); a.may("machine", f.machine); a("severity", f.severity);
@@ -90,6 +90,18 @@ template <class A> void fields(A& a, Started& f) {
   a("person", f.person); a("machine", f.machine); a("target", f.target); a.may("supervisor", f.supervisor);
 }
 template <class A> void fields(A& a, Left& f) { a("started", f.started); }
+template <class A> void fields(A& a, Altered& f) {
+  a("change", f.change); a.may("machine", f.machine); a("alteration", f.kind);
+  a.personal("what", f.what);
+}
+template <class A> void fields(A& a, GroupTaught& f) {
+  a("lesson", f.lesson); a("instructors", f.instructors); a("lessons", f.lessons);
+}
+template <class A> void fields(A& a, Visit& f) {
+  a.personal("name", f.name);
+  a("paper", f.paper); a("host", f.host);
+}
+template <class A> void fields(A& a, VisitEnd& f) { a("visit", f.visit); }
 template <class A> void fields(A& a, Reached& f) { a("lockout", f.lockout); a.personal("how", f.how); }
 template <class A> void fields(A& a, MachineAdded& f) {
   a("machine", f.machine); a("class", f.machine_class); a("label", f.label);

@@ -31,6 +31,9 @@ constexpr std::array<std::string_view, 4> words_for(Part) {
   return {"operating", "supervising", "hurt", "saw"};
 }
 constexpr std::array<std::string_view, 3> words_for(Hand) { return {"pin", "card", "paper"}; }
+constexpr std::array<std::string_view, 6> words_for(Alteration) {
+  return {"cutter", "guard", "controls", "moved", "repair", "other"};
+}
 constexpr std::array<std::string_view, 4> words_for(Work) { return {"bank", "lesson", "sheet", "card"}; }
 constexpr std::array<std::string_view, 2> words_for(Doing) { return {"open", "staffed"}; }
 constexpr std::array<std::string_view, 3> words_for(Help) {
@@ -194,13 +197,14 @@ void take(json::Value from, T& value) {
 }
 
 constexpr std::array<std::string_view, std::variant_size_v<ShopFact>> kinds = {
-    "role",         "join",         "booking", "cancel",   "attendance",    "presence",      "waiting",
-    "waiting_end",  "restriction",  "marks",   "tag",      "reached",       "machine_added", "hours",
-    "strike_out",   "rulebook",     "details", "pin",      "erased",        "signature",     "close",
-    "printed",      "clock",        "blanked", "issued",   "attempt_begun", "attempt_sat",   "confirmed",
-    "week_hours",   "other_hours",  "break",   "takes_on", "lasts",         "diary_rules",   "upkeep",
-    "busy",         "happened",     "started", "left",     "scored_apart",  "sheet_opened",  "line_marked",
-    "sheet_put_by", "countersigned"};
+    "role",          "join",          "booking",     "cancel",       "attendance",   "presence",
+    "waiting",       "waiting_end",   "restriction", "marks",        "tag",          "reached",
+    "machine_added", "hours",         "strike_out",  "rulebook",     "details",      "pin",
+    "erased",        "signature",     "close",       "printed",      "clock",        "blanked",
+    "issued",        "attempt_begun", "attempt_sat", "confirmed",    "week_hours",   "other_hours",
+    "break",         "takes_on",      "lasts",       "diary_rules",  "upkeep",       "busy",
+    "happened",      "started",       "left",        "scored_apart", "sheet_opened", "line_marked",
+    "sheet_put_by",  "countersigned", "altered",     "group_taught", "visit",        "visit_end"};
 
 /// Asked of every record that is read, so nothing is made in order to look at its word.
 std::optional<ShopFact> empty_fact(std::string_view kind) {

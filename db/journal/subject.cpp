@@ -23,6 +23,8 @@ RecordId referred(const F& f) {
   if constexpr (requires { f.begun; }) return f.begun;
   if constexpr (requires { f.started; }) return f.started;
   if constexpr (requires { f.opened; }) return f.opened;
+  if constexpr (requires { f.change; }) return f.change;
+  if constexpr (requires { f.visit; }) return f.visit;
   if constexpr (std::is_same_v<F, WaitingEnd>) return f.waiting;
   return {};
 }

@@ -16,7 +16,7 @@ std::string_view referred_to(const LeafContent& leaf) {
   for (const char* kind : {"restriction", "marks", "signature", "scored_apart", "countersigned"})
     if (leaf.kind == kind) return text_or_empty(leaf.body, "checkout");
   for (const char* key : {"record", "suspension", "appointment", "lockout", "booking", "instead_of", "begun",
-                          "started", "opened"})
+                          "started", "opened", "change", "visit"})
     if (leaf.body.has(key)) return text_or_empty(leaf.body, key);
   return leaf.kind == "waiting_end" ? text_or_empty(leaf.body, "waiting") : "";
 }

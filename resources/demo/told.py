@@ -56,12 +56,12 @@ def paperwork(shop):
     shop.add(t("2024-10-05 11:00"), "change", what="jointer-planer", note="new cutterhead on both units")
     shop.changes.append((t("2024-10-05 11:00"), "jointer-planer"))
     shop.add(t("2026-02-17 17:40"), "change", what="bandsaw", note="new guides")
-    shop.add(t("2025-02-08 13:20"), "lockout", what="table-saw-1", by="0007", ref="T-14", result="padlock 2",
+    shop.add(t("2025-02-08 13:20"), "lockout", "0007", what="table-saw-1", by="0007", ref="T-14", result="padlock 2",
              note="brake slow to stop it")
     shop.add(t("2025-02-15 10:30"), "release", ends="T-14", note="brake mended, run and stopped ten times")
-    shop.add(t("2026-11-21 14:10"), "lockout", what="jointer-planer-1", by="0011", ref="T-31", result="padlock 5",
+    shop.add(t("2026-11-21 14:10"), "lockout", "0011", what="jointer-planer-1", by="0011", ref="T-31", result="padlock 5",
              note="guard does not return by itself")
-    shop.add(t("2026-11-24 19:05"), "lockout", what="wood-lathe-2", by="0023", ref="T-32", result="padlock 1",
+    shop.add(t("2026-11-24 19:05"), "lockout", "0023", what="wood-lathe-2", by="0023", ref="T-32", result="padlock 1",
              note="belt slips")
 
 

@@ -81,6 +81,28 @@ class EmergencyTest : public QObject {
   }
   void cleanup() { page_.reset(); }
 
+  void who_is_in_the_building_and_what_is_out_of_service_is_seen_with_whose_lock_it_is() {
+    shop_->enter(db::EnterShopFact{db::Presence{"mara", true, true}});
+    shop_->enter(db::EnterShopFact{db::Presence{"jonas", true, false}});
+    shop_->enter(db::EnterShopFact{db::Visit{"Ada Quill", "visitor-rules", "mara"}});
+    shop_->enter(db::PutOutOfService{"jp1", "T-7", "4", "guard slow", "mara"});
+    QString seen = texts("here_now").join('\n');
+    for (const char* words : {"2 of the shop's", "Jonas Lindqvist", "Mara Devlin (on duty)",
+                              "Visitors in the building: 1", "Ada Quill, visitor, with Mara Devlin",
+                              "tag T-7, padlock 4, key with Mara Devlin", "put on by Mara Devlin"})
+      QVERIFY2(seen.contains(words), words);
+    QVERIFY(find<QPushButton>("take_off"));
+    QSignalSpy went(page_.get(), &Page::go);
+    find<QPushButton>("take_off")->click();
+    QCOMPARE(went.size(), 1);
+    QCOMPARE(went[0][0].value<Place>().machine, MachineId("jp1"));
+    // It is hers: nobody else is offered it.
+    shop_->sit_down("ines", "1357");
+    page_->refresh();
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    QVERIFY(!find<QPushButton>("take_off"));
+  }
+
   void several_people_and_their_parts_are_recorded_by_keyboard_in_one_entry() {
     add("jonas");
     key(Qt::Key_Space);  // was hurt

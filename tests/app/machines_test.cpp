@@ -1,6 +1,10 @@
 // Machines by keyboard: out of service with its tag, an attempt to reach the owner, back again; changes and
 // units.
 #include "app/machines/machines_page.h"
+
+#include "app/widgets/person_box.h"
+#include "app/words/lock_words.h"
+#include "db/journal/subject.h"
 #include "lists_shop.h"
 
 using namespace wm;
@@ -67,12 +71,13 @@ class MachinesTest : public QObject {
   void a_manager_takes_anothers_lock_off_only_after_an_attempt_to_reach_them() {
     Shown<MachinesPage> shop("ivo");
     put_out(shop.page, "by the door");
+    shop.sit("dee");
+    QVERIFY(!shop.page.findChild<QPushButton*>("take_off"));
+    QVERIFY(!shop.page.findChild<QPushButton*>("attempt"));
+    QVERIFY(seen_on(shop.page).contains("Ask an instructor or a manager"));
     shop.sit("mia");
-    press(shop.page, Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
-    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
-    QVERIFY(shop.page.findChild<QLabel*>("problem")->isVisible());
-    QVERIFY(out_of_service(shop, "b1"));
-    press(shop.page, Qt::Key_Escape);
+    QVERIFY(!shop.page.findChild<QPushButton*>("take_off"));
+    QVERIFY(seen_on(shop.page).contains("nobody has tried to reach them"));
     press(shop.page, Qt::Key_R, Qt::ControlModifier);
     type(shop.page, "telephoned twice, no answer");
     press(shop.page, Qt::Key_Return);
@@ -80,6 +85,71 @@ class MachinesTest : public QObject {
     press(shop.page, Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
     press(shop.page, Qt::Key_Return, Qt::ControlModifier);
     QVERIFY(!out_of_service(shop, "b1"));
+  }
+
+  void a_lock_that_the_desk_enters_for_somebody_is_theirs_to_take_off() {
+    Shown<MachinesPage> shop("dee");
+    type(shop.page, "by the door");
+    press(shop.page, Qt::Key_L, Qt::ControlModifier);
+    type(shop.page, "Guard cracked");
+    shop.page.findChild<PersonBox*>("key_holder")->set_person(PersonId("ivo"));
+    shop.page.findChild<PersonBox*>("put_on_by")->set_person(PersonId("ivo"));
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY(out_of_service(shop, "b1"));
+    QVERIFY(seen_on(shop.page).contains("put on by Ivo Lindqvist"));
+    QVERIFY(!shop.page.findChild<QPushButton*>("take_off"));
+    shop.sit("ivo");
+    QVERIFY(shop.page.findChild<QPushButton*>("take_off"));
+  }
+
+  void who_put_a_lock_on_is_not_called_import_where_it_is_not_known() {
+    const auto name = [](const PersonId& id) { return QString::fromStdString(id); };
+    db::LockOn lock;
+    lock.tag = {"l", "T-31", "padlock 5", "belt slips", "ivo", {}};
+    QVERIFY(whose_lock_words(lock, name).contains("not known"));
+    QVERIFY(!lock_words(lock, name, Zone::utc()).contains("import"));
+    QVERIFY(lock_words(lock, name, Zone::utc()).contains("tag T-31, padlock 5, key with ivo"));
+    lock.whose = "mia";
+    QCOMPARE(whose_lock_words(lock, name), QString("mia"));
+  }
+
+  void a_change_says_beforehand_whose_check_outs_it_has_renewed_and_afterwards_whom_it_still_holds() {
+    Shown<MachinesPage> shop("mia");
+    shop.change_rules([](Rulebook& book) {
+      for (MachineClass& machine : book.classes)
+        if (machine.name == "bandsaw")
+          std::get<NeedCheckout>(machine.gates[0].need.need).renew_after_change = true;
+    });
+    type(shop.page, "by the door");
+    press(shop.page, Qt::Key_G, Qt::ControlModifier);
+    const QString effect = shop.page.findChild<QLabel*>("effect")->text();
+    QVERIFY2(
+        effect.contains("asked for again") && effect.contains("Bandsaw") && effect.contains("Ольга Иванова"),
+        qPrintable(effect));
+    QVERIFY(!effect.contains("Castellanos"));  // hers has lapsed already
+    type(shop.page, "A wider blade");
+    shop.page.findChild<QComboBox*>("kind")->setCurrentIndex(0);
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
+    const auto& entries = shop.session().store().entries();
+    const auto* altered = db::as<db::Altered>(entries.back().fact);
+    QVERIFY(altered);
+    QVERIFY((*altered ==
+             db::Altered{entries[entries.size() - 2].id, "b1", db::Alteration::cutter, "A wider blade"}));
+    shop.wait(60);
+    shop.page.refresh();
+    const QString seen = seen_on(shop.page);
+    QVERIFY2(seen.contains("A wider blade") && seen.contains("Not checked out again since: Ольга Иванова"),
+             qPrintable(seen));
+  }
+
+  void a_change_that_no_rule_asks_about_says_so_and_the_desk_is_offered_none() {
+    Shown<MachinesPage> shop("mia");
+    type(shop.page, "old combination");
+    press(shop.page, Qt::Key_G, Qt::ControlModifier);
+    QVERIFY(shop.page.findChild<QLabel*>("effect")->text().contains("ask nobody"));
+    press(shop.page, Qt::Key_Escape);
+    shop.sit("dee");
+    QVERIFY(!shop.page.findChild<QPushButton*>("change"));
   }
 
   void a_change_says_what_was_changed_and_stands_in_the_history() {
@@ -90,7 +160,8 @@ class MachinesTest : public QObject {
     QVERIFY(shop.page.findChild<QLabel*>("problem")->isVisible());
     type(shop.page, "New cutterhead");
     press(shop.page, Qt::Key_Return);
-    const auto* change = std::get_if<Change>(&std::get<Fact>(shop.session().store().entries().back().fact));
+    const auto& entries = shop.session().store().entries();
+    const auto* change = db::as<Change>(entries[entries.size() - 2].fact);
     QVERIFY(change);
     QCOMPARE(change->target, TargetName("jointer-planer"));
     QVERIFY(seen_on(shop.page).contains("New cutterhead"));

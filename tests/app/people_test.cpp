@@ -4,6 +4,7 @@
 #include "app/people/match.h"
 #include "app/people/people_page.h"
 #include "app/widgets/person_box.h"
+#include "db/journal/subject.h"
 #include "lists_shop.h"
 
 using namespace wm;
@@ -374,6 +375,98 @@ class PeopleTest : public QObject {
     QVERIFY(list->rows().size() > 3);
     shop.sit("dee");
     QVERIFY(!box->isVisible());
+  }
+
+  void a_visitor_is_let_in_with_a_host_who_is_here_and_leaves_again() {
+    Shown<PeoplePage> shop("dee");
+    shop.page.open({"people", {}, {}, {}, {}, "visitor"});
+    QVERIFY(shop.page.findChild<QComboBox*>("visitor_host")->count() == 0);
+    press(shop.page, Qt::Key_Escape);
+    shop.enter(db::EnterShopFact{db::Presence{"ivo", true, true}});
+    press(shop.page, Qt::Key_D, Qt::ControlModifier | Qt::ShiftModifier);
+    type(shop.page, "Ada Quill");
+    press(shop.page, Qt::Key_Return);
+    QVERIFY(shop.page.findChild<QLabel*>("problem")->isVisible());  // nobody stays with them yet
+    shop.page.findChild<QComboBox*>("visitor_host")->setCurrentIndex(0);
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY(shop.page.findChild<QLabel*>("problem")->isVisible());  // nor is anything signed
+    shop.page.findChild<QComboBox*>("visitor_paper")->setCurrentIndex(0);
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
+    const auto* visit = db::as<db::Visit>(shop.session().store().entries().back().fact);
+    QVERIFY(visit && visit->name == "Ada Quill" && visit->host == "ivo");
+    QVERIFY2(seen_on(shop.page).contains("Ada Quill, visitor, with Ivo Lindqvist"),
+             qPrintable(seen_on(shop.page)));
+    shop.enter(db::EnterShopFact{db::Presence{"ivo", false, true}});
+    QVERIFY(seen_on(shop.page).contains("Ivo Lindqvist has left: nobody stays with them"));
+    shop.page.findChild<QPushButton*>("visitor_left")->click();
+    QVERIFY(shop.session().store().floor(shop.session().now()).visitors.empty());
+    QVERIFY(!seen_on(shop.page).contains("Ada Quill, visitor"));
+  }
+
+  void visitors_names_go_by_the_shops_rule_and_the_visits_stay() {
+    ListsShop shop;
+    shop.sit("mia");
+    shop.enter(db::EnterShopFact{db::Presence{"ivo", true, true}});
+    shop.enter(db::EnterShopFact{db::Visit{"Ada Quill", "visitor-rules", "ivo"}});
+    shop.change_rules([](Rulebook& book) { book.keep_details = Period{PeriodUnit::months, 12}; });
+    shop.wait(400 * 86400);
+    PeoplePage page(shop.session());
+    shop.show(page);
+    QVERIFY(!page.findChild<QPushButton*>("erase_visitors"));
+    page.findChild<QCheckBox*>("may_go")->click();
+    QVERIFY(seen_on(page).contains("Ada Quill"));
+    page.findChild<QPushButton*>("erase_visitors")->click();
+    QCOMPARE(db::as<db::Visit>(shop.session().store().of_kind("visit").front()->fact)->name, std::string());
+    QVERIFY(!seen_on(page).contains("Ada Quill"));
+  }
+
+  void a_group_is_previewed_line_by_line_and_entered_whole() {
+    ListsShop shop;
+    shop.sit("mia");
+    shop.change_rules([](Rulebook& book) { book.learners_to_one = 3; });
+    shop.sit("dee");
+    PeoplePage page(shop.session());
+    shop.show(page);
+    press(page, Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
+    auto* names = page.findChild<QPlainTextEdit*>("group_names");
+    const auto lines = [&] {
+      QStringList all;
+      auto* list = page.findChild<QListWidget*>("group_lines");
+      for (int i = 0; i < list->count(); ++i) all << list->item(i)->text();
+      return all;
+    };
+    names->setPlainText(QString::fromUtf8("Inés Castellanos\nOlga\nNoor Tamsin\nŻółkiewski, Łukasz\n"));
+    QVERIFY(
+        page.findChild<QLabel*>("group_summary")->text().contains("4 names: 2 here already, 1 new, 1 wrong"));
+    QVERIFY2(lines().front().startsWith("Olga: "), qPrintable(lines().join('|')));  // what is wrong first
+    auto* lesson = page.findChild<QComboBox*>("group_lesson");
+    lesson->setCurrentIndex(lesson->findData("guards"));
+    const std::size_t before = shop.session().store().entries().size();
+    page.findChild<QPushButton*>("save")->click();
+    QVERIFY(page.findChild<QLabel*>("problem")->text().contains("line 2") ||
+            page.findChild<QLabel*>("problem")->text().contains("given and the family name"));
+    names->setPlainText(
+        QString::fromUtf8("Inés Castellanos\nThị Hương Nguyễn\nNoor Tamsin\nŻółkiewski, Łukasz\n"));
+    page.findChild<QPushButton*>("save")->click();
+    QVERIFY(page.findChild<QLabel*>("problem")->text().contains("Nobody is named who gave the lesson"));
+    auto* instructors = page.findChild<QListWidget*>("group_instructors");
+    QCOMPARE(instructors->count(), 2);
+    instructors->item(0)->setCheckState(Qt::Checked);
+    QVERIFY(page.findChild<QLabel*>("group_summary")->text().contains("allow 3 people"));
+    page.findChild<QPushButton*>("save")->click();
+    QVERIFY(page.findChild<QLabel*>("problem")->text().contains("4 people are too many for one instructor"));
+    QCOMPARE(shop.session().store().entries().size(), before);
+    instructors->item(1)->setCheckState(Qt::Checked);
+    page.findChild<QPushButton*>("save")->click();
+    QCOMPARE(shop.session().store().of_kind("group_taught").size(), std::size_t{1});
+    shop.wait(60);
+    QVERIFY(seen_on(page).size() > 0);
+    int noor = 0;
+    for (const db::Person& person : shop.session().people())
+      if (person.given == "Noor" &&
+          shop.session().decider().rung(person.id, "bandsaw", shop.session().now()) == Rung::supervised)
+        ++noor;
+    QCOMPARE(noor, 1);
   }
 
   void a_manager_appoints_an_assessor_and_ends_it() {

@@ -75,7 +75,7 @@ class StartsTest : public QObject {
     open("tola", "shaper");
     press(Qt::Key_G);
     const QString said = find<QLabel>("start_said")->text();
-    QVERIFY2(said.contains("Jonas Lindqvist is at it") && said.contains("free who can supervise"),
+    QVERIFY2(said.contains("Jonas Lindqvist is at Shaper") && said.contains("free who can supervise"),
              qPrintable(said));
     page_->open({});
     shop_->clock = shop_->clock + 25 * 60 + 30;
@@ -85,6 +85,46 @@ class StartsTest : public QObject {
     QVERIFY((facts<Supervised>() == std::vector<Supervised>{{"jonas", "shaper", 25, "mara"}}));
     QVERIFY(shop_->session->store().entries().back().at == began);
     QVERIFY2(told_.back().contains("25 min"), qPrintable(told_.join(' ')));
+  }
+
+  void a_unit_that_is_booked_for_somebody_else_now_is_started_with_a_word_of_warning() {
+    shop_->enter(db::EnterShopFact{db::Presence{"mara", true, true}});
+    const Instant now = shop_->clock;
+    shop_->clock = now + -3600;
+    QVERIFY(shop_->manage(
+        db::Booking{"tola", "mara", "sh1", "shaper", now + -60, now + 1800, db::Purpose::practise}));
+    shop_->clock = now;
+    open("jonas", "shaper");
+    press(Qt::Key_G);
+    QVERIFY2(find<QLabel>("start_said")->text().contains("Tola Adeyemi has it booked with Mara Devlin"),
+             qPrintable(find<QLabel>("start_said")->text()));
+    QVERIFY(find<QPushButton>("save")->text().contains("all the same"));
+    press(Qt::Key_Return);
+    QCOMPARE(facts<db::Started>().size(), std::size_t{1});
+  }
+
+  void who_supervises_several_is_asked_which_of_them_has_left() {
+    shop_->sit_down("odile", "8642");
+    Rulebook book = evening::rulebook();
+    book.version = 2;
+    book.effective_from = shop_->clock + 60;
+    for (Tier& tier : book.tiers) tier.supervises_at_once = 2;
+    shop_->enter(db::PublishRulebook{book});
+    shop_->clock = shop_->clock + 120;
+    shop_->sit_down("ines", "1357");
+    shop_->enter(db::EnterShopFact{db::Presence{"mara", true, true}});
+    shop_->enter(db::EnterShopFact{db::Started{"jonas", "sh1", "shaper", "mara"}});
+    shop_->enter(db::EnterShopFact{db::Started{"tola", "jp2", "jointer-planer/jointing", "mara"}});
+    open("mara", "shaper");
+    press(Qt::Key_G);
+    auto* whose = find<QComboBox>("who_leaves");
+    QVERIFY(whose);
+    QCOMPARE(whose->count(), 2);
+    whose->setCurrentIndex(1);
+    press(Qt::Key_Return);
+    press(Qt::Key_Return);
+    QCOMPARE(facts<db::Left>().size(), std::size_t{1});
+    QCOMPARE(facts<Supervised>().front().person, PersonId("tola"));
   }
 
   void when_it_was_left_may_be_said_and_a_mistake_keeps_the_form() {

@@ -115,6 +115,7 @@ class RulebookMaker {
     if (*rc::gen::arbitrary<bool>()) book_.four_eyes.push_back(FourEyes::reinstate);
     book_.close_may_sign = *rc::gen::arbitrary<bool>();
     if (*rc::gen::arbitrary<bool>()) book_.keep_details = Period{PeriodUnit::months, 84};
+    book_.learners_to_one = *maybe(whole(1, 100));
     for (const int tier : *rc::gen::unique<std::vector<int>>(whole(1, 99)))
       book_.tiers.push_back({.tier = tier});
     if (book_.tiers.empty()) return book_;
@@ -126,6 +127,7 @@ class RulebookMaker {
       tier.conditions = conditions();
       tier.supervision = supervision();
       tier.other_checks_out = *rc::gen::inRange(0, 4) == 0;
+      if (*rc::gen::inRange(0, 4) == 0) tier.supervises_at_once = *whole(1, 20);
     }
     return book_;
   }

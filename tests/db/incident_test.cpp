@@ -25,13 +25,6 @@ RecordIncident happened(int severity, std::vector<Involved> people, std::vector<
   return {"bandsaw", "b1", severity, std::move(people), std::move(unnamed), "the blade jumped off"};
 }
 
-void refused(const Expected<Committed>& done, const std::string& part) {
-  REQUIRE_FALSE(done);
-  INFO(done.error().what << " " << done.error().remedy);
-  CHECK(done.error().what.find(part) != std::string::npos);
-  CHECK_FALSE(done.error().remedy.empty());
-}
-
 Rung rung_of_kim(TestShop& shop) {
   return shop.store().current().decider().rung("kim", "bandsaw", shop.now() + 1);
 }

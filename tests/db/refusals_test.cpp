@@ -8,13 +8,6 @@ using namespace wm::db;
 
 namespace {
 
-void refused(const Expected<Committed>& done, const std::string& what) {
-  if (done) FAIL("was entered, though it should not: " << what);
-  CHECK_THAT(done.error().what, Catch::Contains(what));
-  CHECK_FALSE(done.error().where.empty());
-  CHECK_FALSE(done.error().remedy.empty());
-}
-
 SignCheckout signing(const PersonId& person, const PersonId& assessor, const std::string& pin) {
   SignCheckout sign;
   sign.checkout = {person, "bandsaw", 0, Outcome::passed, assessor};

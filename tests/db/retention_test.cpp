@@ -98,3 +98,26 @@ TEST_CASE("Who is needed is kept: a role, a pause, a key, a record that is newer
     CHECK(who(shop).empty());
   }
 }
+
+TEST_CASE("Visitors' names go by the same rule, and the visit stays") {
+  TestShop shop;
+  shop.set_now(noon(2026, 5, 31));
+  shop.enter("dee", own(Presence{"ivo"}));
+  const RecordId visit = shop.enter("dee", own(Visit{"Ada Quill", "visitor-rules", "ivo"}));
+  const RecordId mistake = shop.enter("dee", own(Visit{"Ida Quell", "visitor-rules", "ivo"}));
+  shop.enter("dee", StrikeOutRecord{mistake, "misspelt"});
+  CHECK(visits_that_may_go(shop.store()).empty());
+  keep_for(shop, Period{PeriodUnit::months, 6});
+  shop.set_now(chicago.start(day_of({2026, 12, 1})) + -1);
+  CHECK(visits_that_may_go(shop.store()).empty());
+  shop.set_now(chicago.start(day_of({2026, 12, 1})));
+  // One that was struck out names somebody too.
+  const auto gone = visits_that_may_go(shop.store());
+  REQUIRE(gone.size() == 2);
+  CHECK(gone[0].visit == visit);
+  CHECK(gone[0].name == "Ada Quill");
+  CHECK(gone[0].since == shop.now());
+  for (const VisitMayGo& each : gone) shop.enter("mia", BlankRecord{each.visit});
+  CHECK(visits_that_may_go(shop.store()).empty());
+  CHECK(shop.store().of_kind("visit").size() == 2);
+}

@@ -19,6 +19,7 @@ namespace {
 /// What the table's actions refer to.
 struct Records {
   RecordId desk_lock, instructor_lock, manager_lock, reached_lock, suspension, appointment, booking, waiting;
+  RecordId change, lesson, visit, entered_for_instructor;
   RecordId started, held, desk_entry, manager_entry, old_desk_entry, checkout, noted, begun, watched, opened;
 };
 
@@ -30,6 +31,7 @@ Records prepare(TestShop& shop) {
   r.manager_lock = shop.enter("mia", fact(Lockout{"b2"}));
   r.reached_lock = shop.enter("dee", fact(Lockout{"b2"}));
   shop.enter("mia", own(Reached{r.reached_lock, "phoned twice"}));
+  r.entered_for_instructor = shop.enter("dee", PutOutOfService{"b2", "8", "4", "belt torn", "ivo", "ivo"});
   r.suspension = shop.enter("mia", fact(Suspend{"lou", Everything{}, std::nullopt}));
   r.appointment = shop.enter("mia", fact(Appoint{"lou", Everything{}, false, std::nullopt}));
   r.booking =
@@ -62,6 +64,9 @@ Records prepare(TestShop& shop) {
   r.old_desk_entry = shop.enter("dee", own(Presence{"lou"}));
   shop.wait(day);
   shop.enter("dee", own(Presence{"mia"}));
+  r.change = shop.enter("ivo", fact(Change{"sander"}));
+  r.lesson = shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
+  r.visit = shop.enter("dee", own(Visit{"Noor Tamsin", "visitor's paper", "mia"}));
   r.started = shop.enter("dee", own(Started{"ivo", "s1", "sander", ""}));
   r.desk_entry = shop.enter("dee", own(Presence{"kim"}));
   r.manager_entry = shop.enter("mia", own(Presence{"kim"}));
@@ -234,6 +239,33 @@ const std::vector<Line>& lines() {
          return own(Reached{e.desk_lock, "phoned"});
        }},
       {"record a machine's change", "im", [](auto&) { return fact(Change{"bandsaw"}); }},
+      {"record what was changed on a machine", "im",
+       [](auto&) {
+         return RecordChange{"bandsaw", "b1", Alteration::cutter, "a wider blade"};
+       }},
+      {"enter what was changed as a fact", "",
+       [](auto& e) {
+         return own(Altered{e.change, "b1", Alteration::cutter, "a wider blade"});
+       }},
+      {"take off the instructor's lock that the desk entered", "i",
+       [](auto& e) { return fact(Release{e.entered_for_instructor}); }},
+      {"make a lock one's own by its tag", "",
+       [](auto& e) {
+         return own(Tag{e.desk_lock, "7", "3", "blade cracked", "ivo", "ivo"});
+       }},
+      {"enter a lesson given to a group", "dim",
+       [](auto&) {
+         return TeachGroup{"guards", 1, {"ivo"}, {"kim", "lou"}};
+       }},
+      {"enter a group as a fact", "",
+       [](auto& e) {
+         return own(GroupTaught{"guards", {"ivo"}, {e.lesson}});
+       }},
+      {"let a visitor in", "dim",
+       [](auto&) {
+         return own(Visit{"Ada Quill", "visitor's paper", "mia"});
+       }},
+      {"say that a visitor left", "dim", [](auto& e) { return own(VisitEnd{e.visit}); }},
       {"give a role", "m",
        [](auto&) {
          return own(RoleGiven{"kim", Role::desk});

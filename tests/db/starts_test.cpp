@@ -1,6 +1,7 @@
 // Machines started and left: who may, who is busy meanwhile, and what it comes to.
 #include <catch2/catch.hpp>
 
+#include "db/floor.h"
 #include "db/journal/subject.h"
 #include "db/verify/verify.h"
 #include "test_shop.h"
@@ -11,13 +12,6 @@ using namespace wm::db;
 namespace {
 
 constexpr const char* joint = "combi/joint";  // everybody may, with a supervisor
-
-void refused(const Expected<Committed>& done, const std::string& part) {
-  REQUIRE_FALSE(done);
-  INFO(done.error().what << " " << done.error().remedy);
-  CHECK(done.error().what.find(part) != std::string::npos);
-  CHECK_FALSE(done.error().remedy.empty());
-}
 
 Action start(const PersonId& person, const MachineId& machine, const TargetName& target,
              const PersonId& supervisor = {}) {
@@ -132,4 +126,110 @@ TEST_CASE("A start that was struck out is over, and one that would run into a se
   refused(shop.commit("dee", LeaveMachine{started}), "no start");
   CHECK(shop.commit("ivo", fact(Supervised{"kim", joint, 30, "ivo"}), shop.now()));
   refused(shop.commit("dee", start("lou", "c1", joint, "ivo")), "was in another supervised session");
+}
+
+namespace {
+
+/// The small rulebook, in whose tier 2 one supervisor takes so many.
+void take_at_once(TestShop& shop, int most) {
+  Rulebook rulebook = small_rulebook(2, shop.now());
+  rulebook.tiers[1].supervises_at_once = most;
+  shop.enter("mia", PublishRulebook{rulebook});
+  shop.wait(1);
+}
+
+}  // namespace
+
+TEST_CASE("A supervisor takes as many at once as the tier says, and their sessions may overlap as far") {
+  TestShop shop;
+  take_at_once(shop, 2);
+  shop.enter("dee", own(Presence{"ivo"}));
+  for (const char* who : {"lou", "kim", "dee"}) shop.enter("dee", fact(Lesson{who, "guards", 1}));
+  const RecordId first = shop.enter("dee", start("kim", "c1", joint, "ivo"));
+  shop.wait(60);
+  const RecordId second = shop.enter("dee", start("lou", "b1", "bandsaw", "ivo"));
+  const StartNow third = shop.store().start_now("dee", "b2", "bandsaw");
+  CHECK(third.may.because == std::vector<Hindrance>{Hindrance::no_supervisor});
+  refused(shop.commit("dee", start("dee", "b2", "bandsaw", "ivo")), "supervises 2 people already");
+  refused(shop.commit("dee", start("ivo", "s1", "sander")), "Ivo Lindqvist is at");
+  shop.wait(600);
+  CHECK(shop.commit("dee", LeaveMachine{first}));
+  CHECK(shop.commit("dee", start("dee", "b2", "bandsaw", "ivo")));
+  CHECK(shop.commit("dee", LeaveMachine{second}));
+  // Said afterwards, a third at the same time is still one too many.
+  refused(shop.commit("ivo", fact(Supervised{"mia", "bandsaw", 9, "ivo"}), shop.now() - 600),
+          "another supervised session");
+  CHECK(shop.commit("ivo", fact(Supervised{"mia", "bandsaw", 1, "ivo"}), shop.now() - 3600));
+}
+
+TEST_CASE("Who works in a session is in no other, however many one supervisor takes") {
+  TestShop shop;
+  take_at_once(shop, 3);
+  shop.wait(2 * hour);  // the rules of then are asked
+  shop.enter("ivo", fact(Supervised{"kim", "bandsaw", 30, "ivo"}), shop.now() - hour);
+  refused(shop.commit("ivo", fact(Supervised{"kim", "bandsaw", 30, "mia"}), shop.now() - hour),
+          "Kim Abara was in");
+  refused(shop.commit("ivo", fact(Supervised{"ivo", "bandsaw", 30, "mia"}), shop.now() - hour),
+          "Ivo Lindqvist was in");
+  refused(shop.commit("ivo", fact(Supervised{"lou", "bandsaw", 30, "kim"}), shop.now() - hour),
+          "Kim Abara was in");
+  CHECK(shop.commit("ivo", fact(Supervised{"lou", "bandsaw", 30, "ivo"}), shop.now() - hour));
+}
+
+TEST_CASE("What is asked before a start says who works the unit, and who has it booked") {
+  TestShop shop;
+  shop.enter("dee", own(Presence{"ivo"}));
+  shop.enter("dee", own(Presence{"mia"}));
+  const Instant from = shop.now() + hour;
+  shop.enter("dee", own(Booking{"kim", "ivo", "c1", joint, from, from + hour}));
+  CHECK_FALSE(shop.store().start_now("lou", "c1", joint).booked_for);
+  shop.set_now(from + 60);
+  StartNow lou = shop.store().start_now("lou", "c1", joint);
+  CHECK(lou.possible());
+  REQUIRE(lou.booked_for);
+  CHECK(lou.booked_for->person == "kim");
+  CHECK(lou.booked_for->when == Interval{from, from + hour});
+  CHECK_FALSE(shop.store().start_now("kim", "c1", joint).booked_for);
+  const RecordId started = shop.enter("dee", start("kim", "c1", joint, "ivo"));
+  lou = shop.store().start_now("lou", "c1", joint);
+  CHECK_FALSE(lou.possible());
+  REQUIRE(lou.unit_in_use);
+  CHECK(lou.unit_in_use->started == started);
+  CHECK(shop.store().start_now("kim", "s1", "sander").at_another->machine == "c1");
+  CHECK(shop.store().start_now("ivo", "s1", "sander").at_another->machine == "c1");
+}
+
+TEST_CASE("Open starts are found again after a left machine, a strike-out, and a reading of the file") {
+  TestShop shop;
+  const auto at = [&] {
+    std::vector<MachineId> units;
+    for (const AtMachine& each : shop.store().floor(shop.now()).at_machines) units.push_back(each.machine);
+    return units;
+  };
+  const RecordId started = shop.enter("dee", start("kim", "s1", "sander"));
+  const Instant began = shop.now();
+  CHECK(at() == std::vector<MachineId>{"s1"});
+  shop.wait(60);
+  const RecordId left = shop.enter("dee", LeaveMachine{started});
+  CHECK(at().empty());
+  CHECK(shop.store().floor(began).at_machines.size() == 1);
+  CHECK(shop.store().floor(shop.now(), began).at_machines.size() == 1);
+  shop.enter("dee", StrikeOutRecord{left, "they are still there"});
+  CHECK(at() == std::vector<MachineId>{"s1"});
+  shop.reopen();
+  CHECK(at() == std::vector<MachineId>{"s1"});
+  shop.enter("dee", StrikeOutRecord{started, "it was lou"});
+  CHECK(at().empty());
+}
+
+TEST_CASE("Striking out that a machine was left is checked like a start") {
+  TestShop shop;
+  const RecordId started = shop.enter("dee", start("kim", "s1", "sander"));
+  shop.wait(60);
+  const RecordId left = shop.enter("dee", LeaveMachine{started});
+  shop.wait(60);
+  const RecordId other = shop.enter("dee", start("lou", "s1", "sander"));
+  refused(shop.commit("dee", StrikeOutRecord{left, "still there"}), "Lou Brandt is at the machine");
+  shop.enter("dee", StrikeOutRecord{other, "it was kim"});
+  CHECK(shop.commit("dee", StrikeOutRecord{left, "still there"}));
 }

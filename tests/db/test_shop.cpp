@@ -67,4 +67,11 @@ RecordId TestShop::enter(const PersonId& by, Action action, std::optional<Instan
   return done->entries.empty() ? RecordId() : done->entries.front().id;
 }
 
+void refused(const Expected<Committed>& done, const std::string& part) {
+  if (done) FAIL("was entered, though it should not: " << part);
+  CHECK_THAT(done.error().what, Catch::Contains(part));
+  CHECK_FALSE(done.error().where.empty());
+  CHECK_FALSE(done.error().remedy.empty());
+}
+
 }  // namespace wm::db

@@ -12,6 +12,9 @@ namespace wm::db {
 /// What the sqlite3 program says to that statement on that file, errors too.
 QString by_sqlite3(const std::string& path, const QString& sql);
 
+/// That it was not entered, since `part` of a sentence, with where and what to do.
+void refused(const Expected<Committed>& done, const std::string& part);
+
 class TestShop {
  public:
   /// With people and machines, founded a week before `evening`: mia (manager), ivo (instructor), dee (desk),

@@ -176,7 +176,7 @@ def known_root(text):
 # --- what a leaf says ---
 PERSONAL = {"birth": "born", "details": "details", "pin": "pin"}
 REFERS = ["record", "suspension", "appointment", "lockout", "booking", "instead_of", "begun", "started",
-          "opened"]
+          "opened", "change", "visit"]
 
 
 class Leaf:

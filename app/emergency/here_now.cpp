@@ -1,0 +1,80 @@
+#include "app/emergency/here_now.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <algorithm>
+
+#include "app/desk/answer.h"
+#include "app/desk/visitor_words.h"
+#include "app/words/lock_words.h"
+#include "app/words/words.h"
+
+namespace wm::app {
+
+HereNow::HereNow(Session& session, QWidget* parent)
+    : QFrame(parent), session_(session), column_(new QVBoxLayout(this)) {
+  setObjectName("here_now");
+  setProperty("role", "paper");
+  column_->setContentsMargins(18, 14, 18, 16);
+  column_->setSpacing(4);
+}
+
+void HereNow::say(const QString& title, const QStringList& lines, const QString& none) {
+  auto* heading = new QLabel(title);
+  heading->setProperty("role", "heading");
+  column_->addWidget(heading);
+  for (const QString& line : lines.isEmpty() ? QStringList{none} : lines) {
+    auto* label = new QLabel(line);
+    label->setWordWrap(true);
+    column_->addWidget(label);
+  }
+  column_->addSpacing(6);
+}
+
+void HereNow::refresh(const ShopNow& shop) {
+  while (QLayoutItem* item = column_->takeAt(0)) {
+    if (QWidget* widget = item->widget()) {
+      widget->hide();
+      widget->setParent(nullptr);
+      widget->deleteLater();
+    }
+    delete item;
+  }
+  const auto name = [&](const PersonId& id) { return person_name(session_.person(id)); };
+  QStringList present, out;
+  for (const PersonId& id : shop.present)
+    present << (std::ranges::binary_search(shop.staff, id) ? tr("%1 (on duty)").arg(name(id)) : name(id));
+  if (!present.isEmpty()) present = {present.join(tr(", ", "between names"))};
+  say(tr("In the building, as noted: %n of the shop's", nullptr, static_cast<int>(shop.present.size())),
+      present, tr("Nobody has been noted as here."));
+  say(tr("Visitors in the building: %n", nullptr, static_cast<int>(shop.visitors.size())),
+      visitor_lines(shop.visitors, name, session_.zone()), tr("No visitor has been noted."));
+  auto* doubt = new QLabel(tr("Whoever came in without being noted is not here: look in every room."));
+  doubt->setProperty("role", "quiet");
+  doubt->setWordWrap(true);
+  column_->addWidget(doubt);
+  column_->addSpacing(6);
+  for (const db::LockOn& lock : shop.out)
+    out << tr("%1: %2", "machine and unit, what is said of its lock")
+               .arg(unit_words(shop, lock.machine), lock_words(lock, name, session_.zone()));
+  say(tr("Out of service"), out, tr("No machine is out of service."));
+  offer(shop);
+}
+
+/// Only where whoever sits here may.
+void HereNow::offer(const ShopNow& shop) {
+  for (const db::LockOn& lock : shop.out) {
+    if (!session_.permitted(db::EnterFact{Release{lock.lockout}})) continue;
+    auto* off = new QPushButton(tr("Take the padlock off: %1…").arg(unit_words(shop, lock.machine)));
+    off->setObjectName("take_off");
+    connect(off, &QPushButton::clicked, this, [this, machine = lock.machine] {
+      Place place;
+      place.page = "machines";
+      place.machine = machine;
+      emit go(place);
+    });
+    column_->addWidget(off);
+  }
+}
+
+}  // namespace wm::app

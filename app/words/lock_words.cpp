@@ -1,0 +1,38 @@
+#include "app/words/lock_words.h"
+
+#include "app/words/record_words.h"
+#include "app/words/tr.h"
+#include "app/words/words.h"
+
+namespace wm::app {
+
+QString padlock_words(const std::string& padlock) {
+  const QString said = QString::fromStdString(padlock).trimmed();
+  if (said.isEmpty()) return Words::tr("no padlock noted");
+  return said.contains(Words::tr("padlock"), Qt::CaseInsensitive) ? said : Words::tr("padlock %1").arg(said);
+}
+
+QString tag_number_words(const std::string& tag) {
+  return tag.empty() ? Words::tr("without a number", "a tag") : QString::fromStdString(tag);
+}
+
+QString whose_lock_words(const db::LockOn& lock, const NameOf& name_of) {
+  return lock.whose.empty() ? Words::tr("not known: from the shop's older records", "who put a padlock on")
+                            : name_of(lock.whose);
+}
+
+QString key_words(const db::LockOn& lock, const NameOf& name_of) {
+  return lock.tag.key_holder.empty() ? Words::tr("nobody noted", "who holds a key")
+                                     : name_of(lock.tag.key_holder);
+}
+
+QString lock_words(const db::LockOn& lock, const NameOf& name_of, const Zone& zone) {
+  const QString by = lock.whose.empty() ? Words::tr("who put it on is not known")
+                                        : Words::tr("put on by %1").arg(name_of(lock.whose));
+  return Words::tr("out of service since %1, %2; tag %3, %4, key with %5: %6",
+                   "day, who put it on, tag, padlock, who holds the key, why")
+      .arg(short_day(lock.since, zone), by, tag_number_words(lock.tag.tag), padlock_words(lock.tag.padlock),
+           key_words(lock, name_of), said_words(lock.tag.reason));
+}
+
+}  // namespace wm::app

@@ -1,0 +1,21 @@
+#pragma once
+// What a change of a machine takes away, before it is entered.
+#include <string>
+#include <vector>
+
+#include "core/decide/current.h"
+
+namespace wm {
+
+struct ChangeEffect {
+  /// Check-outs of that name count no longer there, by the rulebook in force: `renew_after_change`. Sorted.
+  std::vector<std::string> checkouts;
+  std::vector<Shift> shifts;  // whose standings would become others, in order of (person, target)
+  std::size_t people = 0;     // of how many people
+  friend bool operator==(const ChangeEffect&, const ChangeEffect&) = default;
+};
+
+/// Of a change on a target or class at `at`. Nothing is taken in.
+ChangeEffect effect_of_change(Current& shop, const TargetName& target, Instant at);
+
+}  // namespace wm
