@@ -8,7 +8,7 @@
 namespace wm::db {
 namespace {
 
-bool is_open(const Memory& memory, const RecordId& id) {
+bool is_unsigned(const Memory& memory, const RecordId& id) {
   return memory.live<SheetOpened>(id) != nullptr && memory.about<SheetMarks>(id) == nullptr;
 }
 
@@ -55,24 +55,27 @@ OpenSheet read(const Memory& memory, const Entry& opened) {
 
 }  // namespace
 
-std::optional<OpenSheet> open_sheet(const Memory& memory, const RecordId& id) {
-  if (!is_open(memory, id)) return std::nullopt;
-  return read(memory, *memory.find(id));
+std::optional<OpenSheet> open_sheet(const Memory& memory, const RecordId& id, Instant now) {
+  if (!is_unsigned(memory, id)) return std::nullopt;
+  OpenSheet open = read(memory, *memory.find(id));
+  if (now.seconds - open.last_marked.seconds > days_in_hand * std::int64_t{86400}) return std::nullopt;
+  return open;
 }
 
-std::vector<OpenSheet> open_sheets(const Memory& memory) {
+std::vector<OpenSheet> open_sheets(const Memory& memory, Instant now) {
   std::map<std::pair<PersonId, TargetName>, RecordId> latest;
   const auto key = [&](const SheetOpened& f) { return std::pair(memory.joined(f.person), f.target); };
   const auto& all = memory.of_kind("sheet_opened");
   for (const std::size_t i : all) {
     const Entry& entry = memory.entries()[i];
-    if (is_open(memory, entry.id)) latest[key(*as<SheetOpened>(entry.fact))] = entry.id;
+    if (is_unsigned(memory, entry.id)) latest[key(*as<SheetOpened>(entry.fact))] = entry.id;
   }
   std::vector<OpenSheet> open;
   for (const std::size_t i : all) {
     const Entry& entry = memory.entries()[i];
     const auto found = latest.find(key(*as<SheetOpened>(entry.fact)));
-    if (found != latest.end() && found->second == entry.id) open.push_back(read(memory, entry));
+    if (found == latest.end() || found->second != entry.id) continue;
+    if (auto one = open_sheet(memory, entry.id, now)) open.push_back(*std::move(one));
   }
   return open;
 }

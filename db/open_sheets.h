@@ -10,6 +10,10 @@ namespace wm::db {
 
 class Memory;
 
+/// Days for which a sheet stays in hand after its last mark: what was shown longer ago is shown again, on a
+/// new one. Common practice, no source.
+inline constexpr int days_in_hand = 30;
+
 struct OpenSheet {
   RecordId id;  // of the record that opened it
   SheetOpened sheet;
@@ -25,10 +29,10 @@ struct OpenSheet {
   std::vector<std::string> restrictions;
 };
 
-/// One that is open: neither signed nor struck out.
-std::optional<OpenSheet> open_sheet(const Memory& memory, const RecordId& id);
+/// One that is open at `now`: neither signed nor struck out, nor left for too long.
+std::optional<OpenSheet> open_sheet(const Memory& memory, const RecordId& id, Instant now);
 /// All of them, in the order in which they were opened; for each person and target the latest alone, since a
 /// new one takes the place of one on a sheet that has become another.
-std::vector<OpenSheet> open_sheets(const Memory& memory);
+std::vector<OpenSheet> open_sheets(const Memory& memory, Instant now);
 
 }  // namespace wm::db

@@ -158,7 +158,7 @@ std::vector<Booked> Store::booked(const Interval& within) const {
 
 bool Store::has_pin(const PersonId& person) const { return impl_->memory.has_pin(person); }
 
-std::vector<OpenSheet> Store::open_sheets() const { return db::open_sheets(impl_->memory); }
+std::vector<OpenSheet> Store::open_sheets() const { return db::open_sheets(impl_->memory, now()); }
 
 Floor Store::floor(Instant at, std::optional<Instant> known) const {
   return floor_at(impl_->memory, impl_->zone, at, known);

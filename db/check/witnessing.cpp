@@ -11,10 +11,15 @@ namespace {
 constexpr int most_lines = 999;
 
 Expected<OpenSheet> find_open(const Case& c, const RecordId& id) {
-  if (auto open = open_sheet(c.memory, id)) return *std::move(open);
+  if (auto open = open_sheet(c.memory, id, c.now)) return *std::move(open);
   if (c.memory.live<SheetOpened>(id) == nullptr)
     return refuse("opened", "There is no run sheet in hand with the id '" + id + "'.",
                   "Open the person's run sheet anew.");
+  if (c.memory.about<SheetMarks>(id) == nullptr)
+    return refuse(
+        "opened",
+        "The last mark on this run sheet is more than " + std::to_string(days_in_hand) + " days old.",
+        "Begin a new one: what was shown so long ago is shown again.");
   return refuse("opened", "This run sheet has been signed.", "Open a new one for the next check-out.");
 }
 
@@ -44,7 +49,7 @@ Expected<void> check_sheet_opened(const Case& c, const SheetOpened& f) {
         "machine",
         unit_words(c, f.machine) + " is not of the class '" + std::string(class_of(f.target)) + "'.",
         "Choose a unit of that class.");
-  for (const OpenSheet& open : open_sheets(c.memory))
+  for (const OpenSheet& open : open_sheets(c.memory, c.now))
     if (c.same(open.sheet.person, f.person) && open.sheet.target == f.target && open.sheet.sheet == f.sheet &&
         open.sheet.sheet_revision == f.sheet_revision)
       return refuse(

@@ -99,6 +99,23 @@ TEST_CASE("What is put by is gone on with on another day, by whoever is there") 
   CHECK(shop.store().open_sheets()[0].note.empty());
 }
 
+TEST_CASE("What was marked more than thirty days ago is shown again, on a new sheet") {
+  TestShop shop = ready();
+  const RecordId opened = shop.enter("ivo", own(kims_sheet()));
+  shop.wait(29 * day);
+  shop.enter("ivo", own(LineMarked{opened, 1, shown, none, {}}));
+  shop.wait(30 * day);
+  CHECK(shop.store().open_sheets().size() == 1);
+  shop.wait(1);
+  CHECK(shop.store().open_sheets().empty());
+  turned_away(shop.commit("ivo", own(LineMarked{opened, 2, shown, none, {}})), "30 days");
+  turned_away(shop.commit("ivo", signing(opened, {shown})), "30 days");
+  const RecordId anew = shop.enter("ivo", own(kims_sheet()));
+  REQUIRE(shop.store().open_sheets().size() == 1);
+  CHECK(shop.store().open_sheets()[0].id == anew);
+  CHECK(shop.store().open_sheets()[0].marks.empty());
+}
+
 TEST_CASE("What is signed is what was marked, and ends the sheet") {
   TestShop shop = ready();
   const RecordId opened = shop.enter("ivo", own(kims_sheet()));
