@@ -91,6 +91,8 @@ class StartsTest : public QObject {
     shop_->enter(db::EnterShopFact{db::Presence{"mara", true, true}});
     const Instant now = shop_->clock;
     shop_->clock = now + -3600;
+    const Day today = shop_->session->zone().day(now);
+    QVERIFY(shop_->manage(db::OtherHours{"mara", db::Doing::open, today, today, {{0, 1440}}, 1, ""}));
     QVERIFY(shop_->manage(
         db::Booking{"tola", "mara", "sh1", "shaper", now + -60, now + 1800, db::Purpose::practise}));
     shop_->clock = now;
