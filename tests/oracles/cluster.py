@@ -1,10 +1,11 @@
 """A throw-away PostgreSQL server: made in a temporary folder, reached by a Unix socket alone, gone afterwards.
 
-As a program, it runs a command beside a server, whose address the command finds in WM_SERVER."""
+As a program, it runs a command beside a server, whose address the command finds in WM_SERVER, and what stops and starts it in WM_SERVER_CONTROL."""
 import contextlib
 import os
 import pathlib
 import pwd
+import shlex
 import shutil
 import signal
 import subprocess
@@ -86,9 +87,18 @@ def server():
         yield made.script
 
 
+def control_of(made):
+    """A program that stops and starts the server."""
+    program = made.folder / "control"
+    words = [*made.before, str(made.programs / "pg_ctl"), "-D", str(made.data), "-w", "-l", str(made.folder / made.log), "-o", made.settings]
+    program.write_text(f'#!/bin/sh\ncd /\nexec {shlex.join(words)} "$@" >/dev/null\n')
+    program.chmod(0o755)
+    return str(program)
+
+
 def main():
     with cluster("-c max_connections=40") as made:
-        return subprocess.run(sys.argv[1:], env={**os.environ, "WM_SERVER": made.address()}).returncode
+        return subprocess.run(sys.argv[1:], env={**os.environ, "WM_SERVER": made.address(), "WM_SERVER_CONTROL": control_of(made)}).returncode
 
 
 if __name__ == "__main__":
