@@ -114,7 +114,10 @@ inline constexpr Dialect postgres = {
     // Taken before anything is read, so that what is read is what the desk before this one left
     // (postgresql.org/docs/15/sql-lock.html).
     .take_turn = "LOCK TABLE tree_edge IN EXCLUSIVE MODE",
-    .begin_reading = "BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY",
+    // Whoever reads keeps nobody waiting, and a large shop takes long to be made sense of.
+    .begin_reading =
+        "BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY; "
+        "SET LOCAL idle_in_transaction_session_timeout = 0",
     // The table's name is the program's own: another program's database has none such.
     .read_application_id =
         "SELECT CASE WHEN to_regclass('witnessmark_store') IS NULL THEN 0 ELSE 1466788657 END",

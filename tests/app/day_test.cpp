@@ -134,6 +134,12 @@ void DayTest::one_whole_evening() {
     type(sheet->accessibleDescription().contains("thickness") ? "1 in" : "0");
     key(Qt::Key_Escape);
   }
+  // Jonas countersigns with his card, as the reader types it; then the assessor signs.
+  const QString card = QString::fromStdString(session_->person(id)->card);
+  QVERIFY(!card.isEmpty());
+  type(";" + card);
+  key(Qt::Key_Return);
+  QVERIFY2(text("member_card") == "held to the reader", qPrintable(text("member_card") + text("message")));
   key(Qt::Key_Return, Qt::ControlModifier);
   type("2468");
   key(Qt::Key_Return);

@@ -126,6 +126,7 @@ std::vector<Command> groundwork() {
           command("watched", "ivo", watched_by_two()),
           command("member-pin", "dee", ChoosePin{"kim", "7777"}),
           command("in-hand", "ivo", own(SheetOpened{"kim", "b1", "bandsaw", "bandsaw", 1})),
+          command("other-in-hand", "ivo", own(SheetOpened{"mia", "b1", "bandsaw", "bandsaw", 1})),
           command("line-1", "ivo", own(LineMarked{"in-hand", 1, Mark::shown, Mark::none, {}})),
           command("blank", "dee", own(Printed{"Run sheet", 2, std::string(64, 'b'), "7K2Q9X"}))};
 }
@@ -151,10 +152,10 @@ std::vector<std::pair<std::string, Command>> commands() {
        command("c24", "ivo", own(SheetOpened{"lou", "b1", "bandsaw", "bandsaw", 1}))},
       {"mark a line with its measure",
        command("c25", "ivo",
-               own(LineMarked{"in-hand", 3, Mark::shown, Mark::none,
+               own(LineMarked{"other-in-hand", 3, Mark::shown, Mark::none,
                               LineMeasured{3, "63/64\"", "63/64 in", "1/64 in"}}))},
       {"put a run sheet by",
-       command("c26", "ivo", own(SheetPutBy{"in-hand", "the edge is left", {"no resawing"}}))},
+       command("c26", "ivo", own(SheetPutBy{"other-in-hand", "the edge is left", {"no resawing"}}))},
       {"sign what is in hand, countersigned with a PIN", command("c27", "ivo", countersigned())},
       {"enter a marked sheet from paper", from_a_paper(command("c28", "mia", marked_on_paper()))},
       {"put a machine out of service",
