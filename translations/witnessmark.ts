@@ -7568,6 +7568,11 @@
             <numerusform></numerusform>
         </translation>
     </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a day and a time</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::MainWindow</name>

@@ -198,7 +198,7 @@ class RoadTest : public QObject {
     evening::grab(*window_, "road-14-what-follows");
     show_wilma();
     type("joi");
-    QVERIFY2(text("answer").contains("only with a supervisor"), qPrintable(text("answer")));
+    QTRY_VERIFY2(text("answer").contains("only with a supervisor"), qPrintable(text("answer")));
     evening::grab(*window_, "road-15-taken-back");
   }
 
