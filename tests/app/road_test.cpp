@@ -189,7 +189,7 @@ class RoadTest : public QObject {
       type(first);
     }
     window_->findChild<QPlainTextEdit*>("what_happened")->setFocus();
-    type("the board kicked back; nobody stood behind it");
+    type("the board kicked back, nobody stood behind it");
     evening::grab(*window_, "road-13-incident");
     key(Qt::Key_3, Qt::ControlModifier);
     QVERIFY2(!shop_->facts<Incident>().empty(), qPrintable(text("message")));
