@@ -67,7 +67,7 @@ template <class A> void fields(A& a, LineMarked& f) {
 }
 template <class A> void fields(A& a, SheetPutBy& f) {
   a("opened", f.opened); a.may("restrictions", f.restrictions);
-  a.personal("note", f.note);
+  a.personal("said", f.note);  // "note" is that of the command
 }
 template <class A> void fields(A& a, Countersigned& f) {
   a("checkout", f.checkout); a("person", f.person); a("hand", f.hand);

@@ -82,6 +82,9 @@ TEST_CASE("What is put by is gone on with on another day, by whoever is there") 
   shop.enter("ivo", own(LineMarked{opened, 1, shown, none, {}}));
   shop.wait(60);
   const RecordId by = shop.enter("ivo", own(SheetPutBy{opened, "blade change is left", {"no resawing"}}));
+  const std::vector<Entry> entries = shop.store().entries();
+  shop.reopen();
+  CHECK(shop.store().entries() == entries);
   auto open = shop.store().open_sheets();
   REQUIRE(open.size() == 1);
   CHECK(open[0].put_by == shop.store().entry(by)->at);
