@@ -155,7 +155,7 @@ class EmergencyTest : public QObject {
     QCOMPARE(pauses.front().person, PersonId("jonas"));
     QVERIFY(!find<QPushButton>("follow_pause"));
     press(Qt::Key_9);
-    QVERIFY(find<QWidget>("record_incident")->isVisible());
+    QTRY_VERIFY(find<QWidget>("record_incident")->isVisible());
     QVERIFY(find<QPlainTextEdit>("what_happened")->toPlainText().isEmpty());
   }
 
