@@ -447,8 +447,7 @@ void CheckoutsPage::sign() {
   action.marks = sheet_->on_sheet().marks;
   action.again = sheet_->on_sheet().again;
   action.measured = sheet_->measured().value();
-  for (const QString& each : restrictions_in(restrictions_->text()))
-    action.restrictions.push_back(each.toStdString());
+  action.restrictions = restrictions_in(restrictions_->text());
   action.booking = one.booking;
   if (draft) action.opened = draft->opened;
   if (*outcome() != Outcome::stopped) action.countersign = countersign_->value();
@@ -575,9 +574,8 @@ void CheckoutsPage::put_by() {
   if (!draft || draft->opened.empty())
     return emit tell_problem(problem(tr("the run sheet"), tr("Nothing is marked yet"),
                                      tr("Move the booking in the Diary, if it is for another day")));
-  db::SheetPutBy action{draft->opened, note_->text().trimmed().toStdString(), {}};
-  for (const QString& each : restrictions_in(restrictions_->text()))
-    action.restrictions.push_back(each.toStdString());
+  db::SheetPutBy action{draft->opened, note_->text().trimmed().toStdString(),
+                        restrictions_in(restrictions_->text())};
   if (const auto done = session().commit(db::EnterShopFact{std::move(action)}); !done)
     return emit tell_problem(done.error());
   refresh();

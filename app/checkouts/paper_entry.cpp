@@ -208,8 +208,7 @@ Expected<db::EnterPaperSheet> PaperEntry::read() {
   sheet.marks = lines_->on_sheet().marks;
   sheet.again = lines_->on_sheet().again;
   sheet.measured = *measured;
-  for (const QString& each : restrictions_in(restrictions_->text()))
-    sheet.restrictions.push_back(each.toStdString());
+  sheet.restrictions = restrictions_in(restrictions_->text());
   if (countersigned_->isChecked()) sheet.countersign = db::Countersign{db::Hand::paper, {}};
   return out;
 }

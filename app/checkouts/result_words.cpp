@@ -136,10 +136,10 @@ QString in_hand_words(const Session& session, const db::OpenSheet& open) {
   return said.join(' ');
 }
 
-QStringList restrictions_in(const QString& text) {
-  QStringList out;
+std::vector<std::string> restrictions_in(const QString& text) {
+  std::vector<std::string> out;
   for (const QString& part : text.split(';'))
-    if (!part.trimmed().isEmpty()) out << part.simplified();
+    if (!part.trimmed().isEmpty()) out.push_back(part.simplified().toStdString());
   return out;
 }
 

@@ -23,6 +23,6 @@ QString practise_words(const Sheet& sheet, const db::SheetMarks& marked, Outcome
 /// "In hand since 3 November, marked last by Mara Devlin. Put by on 4 November: the edge was left."
 QString in_hand_words(const Session& session, const db::OpenSheet& open);
 /// "no dado; with the adapted jig" as its parts.
-QStringList restrictions_in(const QString& text);
+std::vector<std::string> restrictions_in(const QString& text);
 
 }  // namespace wm::app

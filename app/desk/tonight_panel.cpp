@@ -12,6 +12,7 @@
 #include "app/diary/trouble.h"
 #include "app/quiz/offered.h"
 #include "app/theme/theme.h"
+#include "app/widgets/blocks.h"
 #include "app/widgets/key_button.h"
 #include "app/words/lock_words.h"
 #include "app/words/words.h"
@@ -169,25 +170,12 @@ TonightSide::TonightSide(Session& session, QWidget* parent)
 }
 
 void TonightSide::add_block(const QString& title, const QStringList& lines, const QString& none) {
-  auto* heading = new QLabel(title);
-  heading->setProperty("role", "heading");
-  column_->addWidget(heading);
-  for (const QString& line : lines.isEmpty() ? QStringList{none} : lines) {
-    auto* label = new QLabel(line);
-    label->setWordWrap(true);
-    column_->addWidget(label);
-  }
+  wm::app::add_block(*column_, title, lines.isEmpty() ? QStringList{none} : lines);
   column_->addSpacing(14);
 }
 
 void TonightSide::show_shop(const ShopNow& shop) {
-  while (QLayoutItem* item = column_->takeAt(0)) {
-    if (QWidget* widget = item->widget()) {
-      widget->hide();
-      widget->deleteLater();
-    }
-    delete item;
-  }
+  empty_column(*column_);
   const auto name = [&](const PersonId& id) { return person_name(session_.person(id)); };
   QStringList staff, others, out, open;
   for (const PersonId& id : shop.staff) staff << name(id);

@@ -6,6 +6,7 @@
 
 #include "app/desk/answer.h"
 #include "app/desk/visitor_words.h"
+#include "app/widgets/blocks.h"
 #include "app/words/lock_words.h"
 #include "app/words/words.h"
 
@@ -20,26 +21,12 @@ HereNow::HereNow(Session& session, QWidget* parent)
 }
 
 void HereNow::say(const QString& title, const QStringList& lines, const QString& none) {
-  auto* heading = new QLabel(title);
-  heading->setProperty("role", "heading");
-  column_->addWidget(heading);
-  for (const QString& line : lines.isEmpty() ? QStringList{none} : lines) {
-    auto* label = new QLabel(line);
-    label->setWordWrap(true);
-    column_->addWidget(label);
-  }
+  add_block(*column_, title, lines.isEmpty() ? QStringList{none} : lines);
   column_->addSpacing(6);
 }
 
 void HereNow::refresh(const ShopNow& shop) {
-  while (QLayoutItem* item = column_->takeAt(0)) {
-    if (QWidget* widget = item->widget()) {
-      widget->hide();
-      widget->setParent(nullptr);
-      widget->deleteLater();
-    }
-    delete item;
-  }
+  empty_column(*column_);
   const auto name = [&](const PersonId& id) { return person_name(session_.person(id)); };
   QStringList present, out;
   for (const PersonId& id : shop.present)

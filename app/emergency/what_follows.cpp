@@ -9,6 +9,7 @@
 #include "app/diary/diary_rows.h"
 #include "app/diary/trouble.h"
 #include "app/theme/theme.h"
+#include "app/widgets/blocks.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -44,14 +45,7 @@ void WhatFollows::refresh(const ShopNow& shop) {
 void WhatFollows::say(const QString& title, const QStringList& lines) {
   if (lines.isEmpty()) return;
   column_->addSpacing(6);
-  auto* heading = new QLabel(title);
-  heading->setProperty("role", "heading");
-  column_->addWidget(heading);
-  for (const QString& line : lines) {
-    auto* label = new QLabel(line);
-    label->setWordWrap(true);
-    column_->addWidget(label);
-  }
+  add_block(*column_, title, lines);
 }
 
 void WhatFollows::button(const QString& name, const QString& words, const QKeySequence& key,
@@ -64,14 +58,7 @@ void WhatFollows::button(const QString& name, const QString& words, const QKeySe
 }
 
 void WhatFollows::write(const ShopNow& shop) {
-  while (QLayoutItem* item = column_->takeAt(0)) {
-    if (QWidget* widget = item->widget()) {
-      widget->hide();
-      widget->setParent(nullptr);
-      widget->deleteLater();
-    }
-    delete item;
-  }
+  empty_column(*column_);
   auto* top = new QLabel(heading(shop));
   top->setWordWrap(true);
   top->setFont(type(TypeSize::body, true));
