@@ -38,6 +38,11 @@ struct Store::Impl {
   /// Finds out how far the server's clock is ahead of this computer's.
   Expected<void> compare_clocks();
 
+  /// Whom the server knows this computer as, and what it is for.
+  std::string login;
+  Station station() const;
+  Station entered_at(const Command& command) const;
+
   /// The shop as known now.
   Current& current() { return current_.of(memory, zone); }
 
@@ -54,7 +59,7 @@ struct Store::Impl {
   Expected<Committed> attempt(const std::vector<const Command*>& commands, bool founding);
   Expected<Committed> in_transaction(const std::vector<const Command*>& commands, bool founding);
   Expected<Committed> enter(const Command& command, bool founding);
-  Expected<Committed> write(const Command& command, const Case& c, Plan plan, const std::string& station);
+  Expected<Committed> write(const Command& command, const Case& c, Plan plan);
   /// Refuses a command that is not the one entered under its id.
   Expected<void> check_same(const Command& command, const CommitLine& line,
                             const std::vector<Entry>& entries);

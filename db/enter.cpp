@@ -3,9 +3,11 @@
 #include <algorithm>
 
 #include "db/engine.h"
+#include "db/journal/shop_fact_json.h"
 #include "db/permission.h"
 #include "db/refuse.h"
 #include "db/second.h"
+#include "db/stations.h"
 
 namespace wm::db {
 namespace {
@@ -59,18 +61,26 @@ bool Store::Impl::without_manager(Instant t) const {
   return std::ranges::none_of(memory.managers(t), [&](const PersonId& id) { return memory.has_pin(id); });
 }
 
+Station Store::Impl::station() const { return login.empty() ? Station::whole : station_of(memory, login); }
+
+Station Store::Impl::entered_at(const Command& command) const {
+  return command.quiz_station ? Station::quiz : station();
+}
+
 Expected<void> Store::Impl::check_permission(const Command& command, Instant at, Instant recorded) {
   if (command.by.empty() && makes_first_manager(command.action) && without_manager(recorded)) return {};
   // Whoever may look may print: what the paper said is noted whether somebody sits there or not.
   if (command.by.empty() && is_printed(command.action)) return {};
   if (memory.person(command.by) == nullptr)
     return refuse("by", "Nobody sits at this station.", "Sit down with your PIN first.");
+  const Station here = entered_at(command);
+  if (auto fine = check_window(station(), command.quiz_station); !fine) return fine;
   const auto role =
       command.quiz_station ? std::optional(Role::quiz_station) : memory.role(command.by, recorded);
   if (!role)
     return refuse("by", memory.name(command.by) + " has no role at the desk.",
                   "A manager can give them one.");
-  return allowed(*role, command.action, {memory, zone, command.by, command.from_paper, at, recorded});
+  return allowed(*role, command.action, {memory, zone, command.by, command.from_paper, at, recorded, here});
 }
 
 std::int64_t Store::Impl::clock_jump() const {
@@ -174,17 +184,18 @@ Expected<Committed> Store::Impl::enter(const Command& command, bool founding) {
       [&](const PersonId& person, const std::string& pin) {
         return founding ? Expected<std::optional<Signer>>{} : signer(person, pin);
       }};
-  const std::string station = founding ? "import" : command.quiz_station ? "quiz" : "desk";
   const std::string word = action_word(command.action);
   const bool managed =
       (word == "role" || word == "join" || word == "strike_out") && !memory.managers(recorded).empty();
   auto made = plan(c, command.action, command.id, pins);
   if (!made) return tl::make_unexpected(made.error());
-  auto done = write(command, c, std::move(*made), station);
+  auto done = write(command, c, std::move(*made));
   if (done && std::holds_alternative<ConfirmClock>(command.action)) watch.believe(clock_now);
   // Each of these may take the last manager away: looked at once it has been done.
   if (done && managed && memory.managers(recorded).empty())
     return refuse("role", "The shop would be without a manager.", "Make somebody else a manager first.");
+  if (done && (word == "station" || word == "strike_out"))
+    if (auto fine = check_office(memory); !fine) return tl::make_unexpected(fine.error());
   return done;
 }
 
@@ -195,18 +206,19 @@ Expected<ledger::Hash> Store::Impl::add(const Entry& entry, const Origin& origin
   return blank_by(*connection, entry).map([&] { return *hash; });
 }
 
-Expected<Committed> Store::Impl::write(const Command& command, const Case& c, Plan plan,
-                                       const std::string& station) {
+Expected<Committed> Store::Impl::write(const Command& command, const Case& c, Plan plan) {
   Committed done;
   done.number = memory.last_commit() + 1;
-  const Origin origin{action_word(command.action), c.founding ? "" : command.by, station, command.from_paper,
+  const Station where = c.founding ? Station::whole : entered_at(command);
+  const Origin origin{action_word(command.action), c.founding ? "" : command.by,
+                      c.founding ? "import" : std::string(word(where)), command.from_paper,
                       command.second ? command.second->person : PersonId()};
   const auto enter_next = [&](AnyFact fact) -> Expected<ledger::Hash> {
     const std::size_t n = done.entries.size();
     done.entries.push_back({memory.last_order() + 1 + static_cast<std::int64_t>(n), done.number,
                             record_at(command.id, n), n == 0 ? c.at : plan.since.value_or(c.at), c.now,
                             std::nullopt, std::move(fact), origin.by, command.from_paper,
-                            n == 0 ? command.note : "", origin.second, station == "quiz"});
+                            n == 0 ? command.note : "", origin.second, where});
     return add(done.entries.back(), origin, plan.rulebook ? &*plan.rulebook : nullptr);
   };
   for (auto* signer : {&plan.countersigner, &plan.signer})

@@ -17,6 +17,10 @@ namespace wm::db {
 /// that `quiz_station` stands apart.
 enum class Role { quiz_station, desk, instructor, manager };
 
+/// What a computer of the shop is for, and so what may be entered there, whoever sits at it. `whole`: all of
+/// it, as where there is only one.
+enum class Station { whole, front, machine, quiz, office };
+
 /// A person's details. They stand in no record, only beside the one that they were entered with.
 struct Person {
   PersonId id;         // chosen by the store, never shown as a name
@@ -425,6 +429,12 @@ struct VisitEnd {
   RecordId visit;
   WM_EQUAL(VisitEnd);
 };
+/// From `at` on the computer that comes in by this login of the server is this; the latest counts.
+struct StationTold {
+  std::string login;
+  Station station = Station::whole;
+  WM_EQUAL(StationTold);
+};
 #undef WM_EQUAL
 
 using ShopFact =
@@ -433,7 +443,7 @@ using ShopFact =
                  Erased, Signature, Close, Printed, ClockConfirmed, Blanked, Issued, AttemptBegun, AttemptSat,
                  Confirmed, WeekHours, OtherHours, Break, TakesOn, Lasts, DiaryRules, Upkeep, Busy, Happened,
                  Started, Left, ScoredApart, SheetOpened, LineMarked, SheetPutBy, Countersigned, Altered,
-                 GroupTaught, Visit, VisitEnd>;
+                 GroupTaught, Visit, VisitEnd, StationTold>;
 
 /// Whether a fact is never struck out: a strike-out itself, what was issued or printed, and what commands of
 /// their own make and undo.
@@ -457,8 +467,8 @@ struct Entry {
   PersonId entered_by;  // empty: the import that made the shop
   bool from_paper = false;
   std::string note;
-  PersonId second = {};     // who vouched for it beside `entered_by`; empty: nobody
-  bool at_station = false;  // at the quiz station: whoever it is about sat there themselves
+  PersonId second = {};              // who vouched for it beside `entered_by`; empty: nobody
+  Station station = Station::whole;  // where; at the quiz station whoever it is about sat there themselves
   friend bool operator==(const Entry&, const Entry&) = default;
 };
 

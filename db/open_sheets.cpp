@@ -28,11 +28,11 @@ void mark(OpenSheet& open, const LineMarked& said) {
 }
 
 OpenSheet read(const Memory& memory, const Entry& opened) {
-  OpenSheet open{.id = opened.id,
-                 .sheet = *as<SheetOpened>(opened.fact),
-                 .since = opened.at,
-                 .last_marked = opened.at,
-                 .marked_by = opened.entered_by};
+  OpenSheet open;
+  open.id = opened.id;
+  open.sheet = *as<SheetOpened>(opened.fact);
+  open.since = open.last_marked = opened.at;
+  open.marked_by = opened.entered_by;
   for (const std::size_t i : memory.referring_to(opened.id)) {
     const Entry& entry = memory.entries()[i];
     if (entry.voided) continue;

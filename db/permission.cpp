@@ -5,6 +5,7 @@
 #include "db/diary/floor.h"
 #include "db/journal/shop_fact_json.h"
 #include "db/refuse.h"
+#include "db/stations.h"
 
 namespace wm::db {
 namespace {
@@ -159,81 +160,93 @@ Expected<void> only_near_miss(const Action& action, const Occasion&) {
                 "Ask an instructor or a manager to record what was graver.");
 }
 
+/// At which computers, beside one that does it all and the quiz station: a set of them.
+using Places = unsigned;
+constexpr Places place(Station station) { return 1u << static_cast<unsigned>(station); }
+constexpr Places in_office = place(Station::office);
+constexpr Places at_desks = in_office | place(Station::front);
+constexpr Places at_machine =
+    place(Station::machine);  // a performance is marked and signed where it is watched
+constexpr Places anywhere = at_desks | at_machine;
+constexpr Places nowhere_else = 0;
+
 struct PermissionRow {
   std::string_view action;
+  Places places;
   Condition quiz_station, desk, instructor, manager;
 };
 
 // clang-format off
-// What is entered        quiz station  desk       instructor     manager
+// What is entered                     where        quiz station    desk              instructor        manager
 constexpr std::array table = {
-    PermissionRow{"enter_person",   no,           yes,       yes,           yes},
-    PermissionRow{"correct_person", no,           yes,       yes,           yes},
-    PermissionRow{"blank_person",   no,           no,        no,            yes},
-    PermissionRow{"choose_pin",     no,           own_or_first_pin, own_or_first_pin, yes},
-    PermissionRow{"birth",          no,           yes,       yes,           yes},
-    PermissionRow{"document",       no,           yes,       yes,           yes},
-    PermissionRow{"lesson",         for_themselves, yes,       yes,           yes},
-    PermissionRow{"quiz",           yes,          no,        no,            from_paper},
-    PermissionRow{"checkout",       no,           no,        no,            from_paper},
-    PermissionRow{"sign_checkout",  no,           no,        own_signature, own_signature},
-    PermissionRow{"paper_sheet",    no,           no,        no,            from_paper},
-    PermissionRow{"sheet_opened",   no,           no,        yes,           yes},
-    PermissionRow{"line_marked",    no,           no,        yes,           yes},
-    PermissionRow{"sheet_put_by",   no,           no,        yes,           yes},
-    PermissionRow{"countersigned",  no,           no,        no,            from_paper},
-    PermissionRow{"score_apart",    no,           no,        own_marks,     own_marks},
-    PermissionRow{"supervised",     no,           no,        yes,           yes},
-    PermissionRow{"use",            no,           no,        yes,           yes},
-    PermissionRow{"incident",       no,           no,        yes,           yes},
-    PermissionRow{"record_incident", no,          only_near_miss, yes,      yes},
-    PermissionRow{"started",        no,           yes,       yes,           yes},
-    PermissionRow{"leave_machine",  no,           yes,       yes,           yes},
-    PermissionRow{"suspend",        no,           tonight,   tonight,       yes},
-    PermissionRow{"reinstate",      no,           no,        no,            yes},
-    PermissionRow{"appoint",        no,           no,        no,            yes},
-    PermissionRow{"dismiss",        no,           no,        no,            yes},
-    PermissionRow{"publish",        no,           no,        no,            yes},
-    PermissionRow{"lockout",        no,           yes,       yes,           yes},
-    PermissionRow{"out_of_service", no,           yes,       yes,           yes},
-    PermissionRow{"tag",            no,           yes,       yes,           yes},
-    PermissionRow{"release",        no,           no,        own_lock,      own_lock_or_reached},
-    PermissionRow{"reached",        no,           no,        no,            yes},
-    PermissionRow{"change",         no,           no,        yes,           yes},
-    PermissionRow{"record_change",  no,           no,        yes,           yes},
-    PermissionRow{"teach_group",    no,           yes,       yes,           yes},
-    PermissionRow{"visit",          no,           yes,       yes,           yes},
-    PermissionRow{"visit_end",      no,           yes,       yes,           yes},
-    PermissionRow{"role",           no,           no,        no,            yes},
-    PermissionRow{"join",           no,           no,        no,            yes},
-    PermissionRow{"booking",        no,           yes,       yes,           yes},
-    PermissionRow{"cancel",         no,           yes,       yes,           yes},
-    PermissionRow{"attendance",     no,           yes,       yes,           yes},
-    PermissionRow{"presence",       no,           yes,       yes,           yes},
-    PermissionRow{"waiting",        for_themselves,           yes,       yes,           yes},
-    PermissionRow{"waiting_end",    no,           yes,       yes,           yes},
-    PermissionRow{"restriction",    no,           no,        no,            from_paper},
-    PermissionRow{"marks",          no,           no,        no,            from_paper},
-    PermissionRow{"machine_added",  no,           no,        no,            yes},
-    PermissionRow{"hours",          no,           no,        no,            yes},
-    PermissionRow{"confirmed",      no,           yes,       yes,           yes},
-    PermissionRow{"week_hours",     no,           no,        no,            yes},
-    PermissionRow{"other_hours",    no,           no,        own_time,      yes},
-    PermissionRow{"break",          no,           no,        no,            yes},
-    PermissionRow{"takes_on",       no,           no,        no,            yes},
-    PermissionRow{"lasts",          no,           no,        no,            yes},
-    PermissionRow{"diary_rules",    no,           no,        no,            yes},
-    PermissionRow{"upkeep",         no,           no,        no,            yes},
-    PermissionRow{"busy",           no,           no,        own_time,      yes},
-    PermissionRow{"rulebook",       no,           no,        no,            yes},
-    PermissionRow{"strike_out",     no,           own_today, own_today,     not_anothers_lock},
-    PermissionRow{"close",          no,           no,        own_family,    yes},
-    PermissionRow{"printed",        no,           yes,       yes,           yes},
-    PermissionRow{"blank_record",   no,           no,        no,            yes},
-    PermissionRow{"issued",         no,           no,        no,            yes},
-    PermissionRow{"attempt_begun",  for_themselves, no,      no,            no},
-    PermissionRow{"hand_in",        for_themselves, no,      no,            no},
-    PermissionRow{"clock",          no,           no,        no,            yes},
+    PermissionRow{"enter_person",    at_desks,    no,             yes,              yes,              yes},
+    PermissionRow{"correct_person",  at_desks,    no,             yes,              yes,              yes},
+    PermissionRow{"blank_person",    in_office,   no,             no,               no,               yes},
+    PermissionRow{"choose_pin",      anywhere,    no,             own_or_first_pin, own_or_first_pin, yes},
+    PermissionRow{"birth",           at_desks,    no,             yes,              yes,              yes},
+    PermissionRow{"document",        at_desks,    no,             yes,              yes,              yes},
+    PermissionRow{"lesson",          anywhere,    for_themselves, yes,              yes,              yes},
+    PermissionRow{"quiz",            at_desks,    yes,            no,               no,               from_paper},
+    PermissionRow{"checkout",        at_desks,    no,             no,               no,               from_paper},
+    PermissionRow{"sign_checkout",   at_machine,  no,             no,               own_signature,    own_signature},
+    PermissionRow{"paper_sheet",     at_desks,    no,             no,               no,               from_paper},
+    PermissionRow{"sheet_opened",    at_machine,  no,             no,               yes,              yes},
+    PermissionRow{"line_marked",     at_machine,  no,             no,               yes,              yes},
+    PermissionRow{"sheet_put_by",    at_machine,  no,             no,               yes,              yes},
+    PermissionRow{"countersigned",   at_desks,    no,             no,               no,               from_paper},
+    PermissionRow{"score_apart",     at_machine,  no,             no,               own_marks,        own_marks},
+    PermissionRow{"supervised",      anywhere,    no,             no,               yes,              yes},
+    PermissionRow{"use",             anywhere,    no,             no,               yes,              yes},
+    PermissionRow{"incident",        anywhere,    no,             no,               yes,              yes},
+    PermissionRow{"record_incident", anywhere,    no,             only_near_miss,   yes,              yes},
+    PermissionRow{"started",         anywhere,    no,             yes,              yes,              yes},
+    PermissionRow{"leave_machine",   anywhere,    no,             yes,              yes,              yes},
+    PermissionRow{"suspend",         anywhere,    no,             tonight,          tonight,          yes},
+    PermissionRow{"reinstate",       in_office,   no,             no,               no,               yes},
+    PermissionRow{"appoint",         in_office,   no,             no,               no,               yes},
+    PermissionRow{"dismiss",         anywhere,    no,             no,               no,               yes},
+    PermissionRow{"publish",         in_office,   no,             no,               no,               yes},
+    PermissionRow{"lockout",         anywhere,    no,             yes,              yes,              yes},
+    PermissionRow{"out_of_service",  anywhere,    no,             yes,              yes,              yes},
+    PermissionRow{"tag",             anywhere,    no,             yes,              yes,              yes},
+    PermissionRow{"release",         anywhere,    no,             no,               own_lock,         own_lock_or_reached},
+    PermissionRow{"reached",         anywhere,    no,             no,               no,               yes},
+    PermissionRow{"change",          anywhere,    no,             no,               yes,              yes},
+    PermissionRow{"record_change",   anywhere,    no,             no,               yes,              yes},
+    PermissionRow{"teach_group",     at_desks,    no,             yes,              yes,              yes},
+    PermissionRow{"visit",           at_desks,    no,             yes,              yes,              yes},
+    PermissionRow{"visit_end",       at_desks,    no,             yes,              yes,              yes},
+    PermissionRow{"role",            in_office,   no,             no,               no,               yes},
+    PermissionRow{"station",         in_office,   no,             no,               no,               yes},
+    PermissionRow{"join",            in_office,   no,             no,               no,               yes},
+    PermissionRow{"booking",         anywhere,    no,             yes,              yes,              yes},
+    PermissionRow{"cancel",          anywhere,    no,             yes,              yes,              yes},
+    PermissionRow{"attendance",      anywhere,    no,             yes,              yes,              yes},
+    PermissionRow{"presence",        anywhere,    no,             yes,              yes,              yes},
+    PermissionRow{"waiting",         anywhere,    for_themselves, yes,              yes,              yes},
+    PermissionRow{"waiting_end",     anywhere,    no,             yes,              yes,              yes},
+    PermissionRow{"restriction",     at_desks,    no,             no,               no,               from_paper},
+    PermissionRow{"marks",           at_desks,    no,             no,               no,               from_paper},
+    PermissionRow{"machine_added",   in_office,   no,             no,               no,               yes},
+    PermissionRow{"hours",           in_office,   no,             no,               no,               yes},
+    PermissionRow{"confirmed",       anywhere,    no,             yes,              yes,              yes},
+    PermissionRow{"week_hours",      in_office,   no,             no,               no,               yes},
+    PermissionRow{"other_hours",     at_desks,    no,             no,               own_time,         yes},
+    PermissionRow{"break",           in_office,   no,             no,               no,               yes},
+    PermissionRow{"takes_on",        in_office,   no,             no,               no,               yes},
+    PermissionRow{"lasts",           in_office,   no,             no,               no,               yes},
+    PermissionRow{"diary_rules",     in_office,   no,             no,               no,               yes},
+    PermissionRow{"upkeep",          in_office,   no,             no,               no,               yes},
+    PermissionRow{"busy",            at_desks,    no,             no,               own_time,         yes},
+    PermissionRow{"rulebook",        in_office,   no,             no,               no,               yes},
+    PermissionRow{"strike_out",      anywhere,    no,             own_today,        own_today,        not_anothers_lock},
+    PermissionRow{"close",           at_desks,    no,             no,               own_family,       yes},
+    PermissionRow{"printed",         anywhere,    no,             yes,              yes,              yes},
+    PermissionRow{"blank_record",    in_office,   no,             no,               no,               yes},
+    PermissionRow{"issued",          in_office,   no,             no,               no,               yes},
+    PermissionRow{"attempt_begun",   nowhere_else, for_themselves, no,               no,               no},
+    PermissionRow{"hand_in",         nowhere_else, for_themselves, no,               no,               no},
+    PermissionRow{"clock",           anywhere,    no,             no,               no,               yes},
 };
 // clang-format on
 
@@ -249,6 +262,17 @@ Condition of(const PermissionRow& row, Role role) {
       return row.manager;
   }
   return no;
+}
+
+Expected<void> check_place(const PermissionRow& row, Station station) {
+  if (station == Station::whole || station == Station::quiz || (row.places & place(station)) != 0) return {};
+  const std::string here = "This is not entered at " + named(station) + ".";
+  if (row.places == at_machine)
+    return refuse("station", here, "Enter it at " + named(Station::machine) + ", where it is watched.");
+  return refuse("station", here,
+                row.places == in_office  ? "Enter it in the office."
+                : row.places == at_desks ? "Enter it at the front desk or in the office."
+                                         : "Let it be taken at the quiz station.");
 }
 
 tl::unexpected<Problem> refuse_role(const PermissionRow& row, Role role) {
@@ -299,7 +323,9 @@ Expected<void> allowed(Role role, const Action& action, const Occasion& occasion
   for (const PermissionRow& row : table) {
     if (row.action != word) continue;
     const Condition condition = of(row, role);
-    return condition == no ? refuse_role(row, role) : condition(action, occasion);
+    if (condition == no) return refuse_role(row, role);
+    if (auto fine = check_place(row, occasion.station); !fine) return fine;
+    return condition(action, occasion);
   }
   return refuse("action", "Nobody may enter this.", "Choose another action.");
 }

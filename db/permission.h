@@ -16,9 +16,10 @@ struct Occasion {
   PersonId by;
   bool from_paper = false;
   Instant at, now;
+  Station station = Station::whole;  // where it is entered
 };
 
-/// Refuses with a sentence that says who may.
+/// Refuses with a sentence that says who may, and where. A member at the quiz station has that role.
 Expected<void> allowed(Role role, const Action& action, const Occasion& occasion);
 
 /// The word for a kind of action: "correct_person", or the kind of the fact it enters.

@@ -15,6 +15,7 @@
 #include "db/refuse.h"
 #include "db/second.h"
 #include "db/sql/file.h"
+#include "db/stations.h"
 
 namespace wm::db {
 namespace {
@@ -28,6 +29,13 @@ std::vector<const Command*> pointers(const std::vector<Command>& commands) {
 Problem numbered(Problem problem, std::ptrdiff_t place) {
   problem.where = "command " + std::to_string(place + 1);
   return problem;
+}
+
+/// Empty in a file.
+Expected<std::string> read_login(Connection& connection) {
+  const QString question = connection.dialect().login;
+  if (question.isEmpty()) return std::string();
+  return connection.value(question).map([](const QVariant& login) { return text(login); });
 }
 
 }  // namespace
@@ -103,6 +111,9 @@ Expected<std::unique_ptr<Store::Impl>> Store::connect(const std::string& path, C
   auto zone = zone_of(impl->details);
   if (!zone) return tl::make_unexpected(zone.error());
   impl->zone = *zone;
+  auto login = read_login(*impl->connection);
+  if (!login) return tl::make_unexpected(login.error());
+  impl->login = impl->options.login.empty() ? std::move(*login) : impl->options.login;
   if (auto compared = impl->compare_clocks(); !compared) return tl::make_unexpected(compared.error());
   impl->watch = ClockWatch(impl->options.passed, impl->now());
   impl->delay = PinDelay(impl->options.pin_wait);
@@ -156,6 +167,11 @@ std::vector<Booked> Store::booked(const Interval& within) const {
   return db::booked(impl_->memory, within, now());
 }
 
+Station Store::station() const { return impl_->station(); }
+Expected<void> Store::quiz_here() const { return check_window(station(), true); }
+const std::string& Store::login() const { return impl_->login; }
+std::vector<StationTold> Store::stations() const { return db::stations(impl_->memory); }
+
 bool Store::has_pin(const PersonId& person) const { return impl_->memory.has_pin(person); }
 
 std::vector<OpenSheet> Store::open_sheets() const { return db::open_sheets(impl_->memory, now()); }
@@ -174,7 +190,7 @@ Expected<void> Store::permitted(const PersonId& by, const Action& action) const 
   const auto role = role_of(by);
   if (!role)
     return refuse("by", "Nobody sits at this station who may enter this.", "Sit down with your PIN first.");
-  return allowed(*role, action, {impl_->memory, impl_->zone, by, false, now(), now()});
+  return allowed(*role, action, {impl_->memory, impl_->zone, by, false, now(), now(), station()});
 }
 
 Expected<void> Store::still_stands(const RecordId& booking) {

@@ -60,6 +60,8 @@ struct StoreOptions {
   /// This computer's own clock in milliseconds since 1970, which a server's is compared with. Empty: the
   /// system's.
   std::function<std::int64_t()> own_clock_ms = {};
+  /// What this computer comes in as. Empty: what the server says; in a file there is no other.
+  std::string login = {};
 };
 
 /// All that a file holds, read and worked out on any thread, for a store to be opened with.
@@ -125,6 +127,13 @@ class Store {
 
   /// The role of whoever knows this PIN; wrong ones slow the station down.
   Expected<Role> sit_down(const PersonId& person, const std::string& pin);
+  /// What this computer is for, by whom the server knows it as (empty: it is the shop's only one), and what
+  /// was said of the others.
+  Station station() const;
+  const std::string& login() const;
+  /// Whether quizzes are taken at this one, or where they are.
+  Expected<void> quiz_here() const;
+  std::vector<StationTold> stations() const;
   /// Whether somebody has chosen a PIN.
   bool has_pin(const PersonId& person) const;
   /// Hours, and how the shop books, as all that counts now says; people by whom they count for.

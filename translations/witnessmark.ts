@@ -1042,6 +1042,10 @@
         <source>Hours</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Computers</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Passes</name>
@@ -1746,6 +1750,69 @@
     </message>
     <message>
         <source>No printer is set up; written to %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ServerShop</name>
+    <message>
+        <source>the server&apos;s name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the shop&apos;s database</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this computer&apos;s login</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask whoever set the server up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is no name of a computer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write it like server.shop.lan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the root certificate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no such file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring the file shop-root.crt from the server, and choose it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without it anybody in the same network could pass for the server</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The server&apos;s address cannot be kept here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make room, or ask for the right to write to the folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The server&apos;s address cannot be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask for the right to read the file</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3436,6 +3503,50 @@
         <source>something else</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The computer %1 is for: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Computer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>everything</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>front desk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tablet at the machines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>office</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All that can be entered in the shop is taken here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People, papers, bookings, who is here and what happened are taken here, and quizzes. Check-outs are signed at the machines; what the shop goes by is the office&apos;s.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check-outs are marked and signed here, and machines started and left, put out of service or changed. People&apos;s details and papers are the front desk&apos;s.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Members go through lessons and take quizzes here, and nothing else.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the shop goes by is entered here: rulebook, roles, appointments, hours, lessons and questions; and what the front desk takes, but quizzes.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::AgreedWords</name>
@@ -4542,6 +4653,65 @@
     </message>
     <message>
         <source>A blank run sheet was saved as %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::ComputersPage</name>
+    <message>
+        <source>login</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Login</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it is for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, this computer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Computers: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Computers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The server knows a computer by the login that it comes in by. What it is for decides what can be entered there, whoever sits at it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A manager says what it is for, in the office.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What can be done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say what it is for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another computer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say so</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its login at the server</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is said what this computer is for.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7642,6 +7812,14 @@
         <source>Wait for its end</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>This page is not used at this computer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use it at the front desk or in the office</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::MessageBar</name>
@@ -9752,6 +9930,15 @@
         <source>The shop&apos;s file is being opened. This window goes on by itself.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The shop is being read from its server. This window goes on by itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 This window goes on by itself once it can.</source>
+        <comment>a sentence first</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::Side</name>
@@ -9951,6 +10138,38 @@
     </message>
     <message>
         <source>Type the same one twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Our shop, which is on a server already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The server&apos;s name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shop&apos;s database there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This computer&apos;s login</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its password</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The server&apos;s root certificate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Certificates (*.crt *.pem)</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -185,6 +185,7 @@ void MainWindow::show_quiz() {
 }
 
 void MainWindow::open_quiz(const Place& where) {
+  if (const auto may = session_.store().quiz_here(); !may) return messages_->tell_problem(may.error());
   if (!make_quiz())
     return messages_->tell_problem({"quiz", tr("A quiz is going on at the station").toStdString(),
                                     tr("Wait for its end").toStdString()});
@@ -202,6 +203,11 @@ void MainWindow::take_up_quiz() {
 
 void MainWindow::go(const Place& where) {
   if (where.page == "quiz") return open_quiz(where);
+  for (const PageEntry& entry : pages())
+    if (where.page == QLatin1String(entry.id) && !is_shown(entry, session_.store()))
+      return messages_->tell_problem({page_title(entry).toStdString(),
+                                      tr("This page is not used at this computer").toStdString(),
+                                      tr("Use it at the front desk or in the office").toStdString()});
   Page* const to = page(where.page);
   if (!to) return;
   if (where.page == "seat" && current() && current()->id() != "seat") before_seat_ = current()->id();

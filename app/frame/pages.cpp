@@ -5,6 +5,7 @@
 #include "app/backups/backups_page.h"
 #include "app/banks/banks_page.h"
 #include "app/checkouts/checkouts_page.h"
+#include "app/computers/computers_page.h"
 #include "app/desk/desk_page.h"
 #include "app/diary/diary_page.h"
 #include "app/figures/figures_page.h"
@@ -26,20 +27,39 @@ Page* make(Session& session, QWidget* parent) {
 
 const std::vector<PageEntry>& pages() {
   static const std::vector<PageEntry> table = {
-      {"desk", QT_TRANSLATE_NOOP("Pages", "Desk"), Qt::Key_F2, make<DeskPage>},
-      {"diary", QT_TRANSLATE_NOOP("Pages", "Diary"), Qt::Key_F3, make<DiaryPage>},
-      {"hours", QT_TRANSLATE_NOOP("Pages", "Hours"), Qt::SHIFT | Qt::Key_F3, make<HoursPage>},
-      {"checkouts", QT_TRANSLATE_NOOP("Pages", "Check-outs"), Qt::Key_F4, make<CheckoutsPage>},
-      {"people", QT_TRANSLATE_NOOP("Pages", "People"), Qt::Key_F6, make<PeoplePage>},
-      {"machines", QT_TRANSLATE_NOOP("Pages", "Machines"), Qt::Key_F7, make<MachinesPage>},
-      {"lessons", QT_TRANSLATE_NOOP("Pages", "Lessons"), Qt::Key_F9, make<LessonsPage>},
-      {"banks", QT_TRANSLATE_NOOP("Pages", "Questions"), Qt::Key_F11, make<BanksPage>},
-      {"figures", QT_TRANSLATE_NOOP("Pages", "Figures"), Qt::SHIFT | Qt::Key_F9, make<FiguresPage>},
-      {"rosters", QT_TRANSLATE_NOOP("Pages", "Rosters"), Qt::Key_F8, make<RostersPage>},
-      {"journal", QT_TRANSLATE_NOOP("Pages", "Journal"), Qt::Key_F12, make<JournalPage>},
-      {"backups", QT_TRANSLATE_NOOP("Pages", "Backups"), Qt::SHIFT | Qt::Key_F12, make<BackupsPage>},
+      {"desk", QT_TRANSLATE_NOOP("Pages", "Desk"), Qt::Key_F2, make<DeskPage>, ShownAt::all},
+      {"diary", QT_TRANSLATE_NOOP("Pages", "Diary"), Qt::Key_F3, make<DiaryPage>, ShownAt::all},
+      {"hours", QT_TRANSLATE_NOOP("Pages", "Hours"), Qt::SHIFT | Qt::Key_F3, make<HoursPage>, ShownAt::desks},
+      {"checkouts", QT_TRANSLATE_NOOP("Pages", "Check-outs"), Qt::Key_F4, make<CheckoutsPage>, ShownAt::all},
+      {"people", QT_TRANSLATE_NOOP("Pages", "People"), Qt::Key_F6, make<PeoplePage>, ShownAt::desks},
+      {"machines", QT_TRANSLATE_NOOP("Pages", "Machines"), Qt::Key_F7, make<MachinesPage>, ShownAt::all},
+      {"lessons", QT_TRANSLATE_NOOP("Pages", "Lessons"), Qt::Key_F9, make<LessonsPage>, ShownAt::desks},
+      {"banks", QT_TRANSLATE_NOOP("Pages", "Questions"), Qt::Key_F11, make<BanksPage>, ShownAt::office},
+      {"figures", QT_TRANSLATE_NOOP("Pages", "Figures"), Qt::SHIFT | Qt::Key_F9, make<FiguresPage>,
+       ShownAt::desks},
+      {"rosters", QT_TRANSLATE_NOOP("Pages", "Rosters"), Qt::Key_F8, make<RostersPage>, ShownAt::desks},
+      {"journal", QT_TRANSLATE_NOOP("Pages", "Journal"), Qt::Key_F12, make<JournalPage>, ShownAt::desks},
+      {"computers", QT_TRANSLATE_NOOP("Pages", "Computers"), Qt::CTRL | Qt::Key_F12, make<ComputersPage>,
+       ShownAt::one_of_several},
+      {"backups", QT_TRANSLATE_NOOP("Pages", "Backups"), Qt::SHIFT | Qt::Key_F12, make<BackupsPage>,
+       ShownAt::desks},
   };
   return table;
+}
+
+bool is_shown(const PageEntry& entry, const db::Store& store) {
+  const db::Station here = store.station();
+  switch (entry.shown_at) {
+    case ShownAt::all:
+      return true;
+    case ShownAt::desks:
+      return here != db::Station::machine;
+    case ShownAt::office:
+      return here == db::Station::whole || here == db::Station::office;
+    case ShownAt::one_of_several:
+      return !store.login().empty() && (here == db::Station::whole || here == db::Station::office);
+  }
+  return false;
 }
 
 QString page_title(const PageEntry& entry) { return QCoreApplication::translate("Pages", entry.title); }

@@ -34,6 +34,8 @@ Side::Side(Session& session, QWidget* parent)
   column->addWidget(seat());
   connect(&session, &Session::seated_changed, this, &Side::show_seat);
   connect(&session, &Session::changed, this, &Side::show_dates);
+  connect(&session, &Session::changed, this, &Side::show_pages);
+  show_pages();
   show_seat();
 }
 
@@ -103,6 +105,12 @@ void Side::show_current(const QString& page) {
     link->setChecked(id == page);
     link->setAutoExclusive(true);
   }
+}
+
+void Side::show_pages() {
+  for (const PageEntry& entry : pages())
+    for (auto& [id, link] : links_)
+      if (id == QLatin1String(entry.id)) link->setVisible(is_shown(entry, session_.store()));
 }
 
 void Side::show_seat() {

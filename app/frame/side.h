@@ -26,6 +26,7 @@ class Side : public QFrame {
   QWidget* pages_list();
   QWidget* dates();
   QWidget* seat();
+  void show_pages();
   void show_seat();
   void set_dates();
   void show_dates();

@@ -11,6 +11,7 @@
 #include "app/cli/version.h"
 #include "app/start/computer_secret.h"
 #include "app/start/language.h"
+#include "app/start/server_shop.h"
 #include "app/start/shop_windows.h"
 #include "app/start/system_shade.h"
 #include "app/words/words.h"
@@ -29,18 +30,27 @@ std::int64_t seconds_passed() {
   return clock_gettime(CLOCK_BOOTTIME, &now) == 0 ? std::int64_t{now.tv_sec} : 0;
 }
 
-std::string store_path(const OpenWith& with) {
-  if (!with.store.empty()) return with.store;
-  const QDir folder(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation));
+/// Where the shop is, and what else the program keeps beside it.
+QDir own_folder() {
+  QDir folder(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation));
   folder.mkpath(".");
-  return folder.filePath(with.demo ? "demo.witnessmark" : "shop.witnessmark").toStdString();
+  return folder;
+}
+
+Expected<std::string> store_path(const OpenWith& with) {
+  if (!with.store.empty()) return with.store;
+  if (with.demo) return own_folder().filePath("demo.witnessmark").toStdString();
+  return kept_server_shop(own_folder().path()).map([](const std::optional<std::string>& address) {
+    return address ? *address : own_folder().filePath("shop.witnessmark").toStdString();
+  });
 }
 
 /// A file up to this size, in bytes, is read before its window could be drawn.
 constexpr qint64 read_at_once = 16 << 20;
 
 void tell(const std::string& path, const Problem& problem) {
-  std::fprintf(stderr, "%s: %s\n", path.c_str(), problem_sentence(problem).toUtf8().constData());
+  std::fprintf(stderr, "%s: %s\n", db::shown_name(path).c_str(),
+               problem_sentence(problem).toUtf8().constData());
 }
 
 /// Where the secret cannot be had, the program works on: a PIN alone then guards the keys made here.
@@ -63,9 +73,15 @@ int open_program(int argc, char** argv, const OpenWith& with) {
   QCoreApplication::setApplicationVersion(version);
   speak(app, QLocale::system());
   follow_system_shade(app);
-  const std::string path = store_path(with);
+  const auto kept = store_path(with);
+  if (!kept) {
+    tell(kept.error().where, kept.error());
+    return 2;
+  }
+  const std::string path = *kept;
   const db::StoreOptions options = store_options();
   ShopWindows windows(path, real_now, options, with.quiz_station);
+  windows.keep_server_in(own_folder().path());
   const bool there = db::is_on_server(path) || QFileInfo::exists(QString::fromStdString(path));
   if (!there && with.quiz_station) {
     tell(path, {path, "There is no shop in this file", "Open it at the desk first"});
@@ -75,7 +91,8 @@ int open_program(int argc, char** argv, const OpenWith& with) {
     windows.ask();
     return QApplication::exec();
   }
-  if (there && !with.quiz_station && QFileInfo(QString::fromStdString(path)).size() > read_at_once) {
+  const bool large = QFileInfo(QString::fromStdString(path)).size() > read_at_once;
+  if (db::is_on_server(path) || (there && !with.quiz_station && large)) {
     windows.open_behind();
     return QApplication::exec();
   }

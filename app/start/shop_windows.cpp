@@ -3,6 +3,8 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QLabel>
+#include <QTimer>
+#include <utility>
 
 #include "app/start/computer_secret.h"
 #include "app/start/station_folder.h"
@@ -15,6 +17,11 @@
 
 namespace wm::app {
 
+namespace {
+/// How often a server that was not there is tried again.
+constexpr int wait_for_server_ms = 2000;
+}  // namespace
+
 ShopWindows::ShopWindows(std::string path, db::Store::Clock real_now, db::StoreOptions options,
                          bool quiz_station)
     : path_(std::move(path)),
@@ -22,8 +29,11 @@ ShopWindows::ShopWindows(std::string path, db::Store::Clock real_now, db::StoreO
       options_(std::move(options)),
       quiz_station_(quiz_station) {
   // A shop that is only just being made has no wrong PINs yet.
-  if (db::is_on_server(path_) || QFileInfo::exists(QString::fromStdString(path_)))
-    options_.pin_wait = QDir(station_folder(path_)).filePath("pin-wait").toStdString();
+  if (db::is_on_server(path_) || QFileInfo::exists(QString::fromStdString(path_))) keep_wait();
+}
+
+void ShopWindows::keep_wait() {
+  options_.pin_wait = QDir(station_folder(path_)).filePath("pin-wait").toStdString();
 }
 
 ShopWindows::~ShopWindows() {
@@ -44,8 +54,11 @@ void ShopWindows::open(db::Store store) {
   session_ = std::make_unique<Session>(std::move(store), station_folder(path_));
   connect(session_.get(), &Session::changed, this, [this] {
     if (session_->zone().day(session_->now()) != head_kept_) keep_head();
+    // Not at once: the one who told it is a page of the window that goes.
+    if (window_ && is_quiz_station())
+      QMetaObject::invokeMethod(this, &ShopWindows::become_station, Qt::QueuedConnection);
   });
-  if (quiz_station_) return open_station();
+  if (quiz_station_ || is_quiz_station()) return open_station();
   // Not at once: the one who asks is a page of the window that goes.
   connect(
       &session_->backups(), &Backups::put_back_wanted, this,
@@ -69,13 +82,28 @@ void ShopWindows::open_station() {
   keep_head();
 }
 
+bool ShopWindows::is_quiz_station() const { return session_->store().station() == db::Station::quiz; }
+
+/// A manager has said elsewhere that this computer is the quiz station.
+void ShopWindows::become_station() {
+  if (!window_) return;
+  open_station();
+  window_.reset();
+}
+
 void ShopWindows::open_behind() {
-  if (auto look = db::FirstLook::open(path_, real_now_)) {
+  if (db::is_on_server(path_)) {
+    wait_with(tr("The shop is being read from its server. This window goes on by itself."));
+  } else if (auto look = db::FirstLook::open(path_, real_now_)) {
     first_look_ = std::make_unique<FirstLookWindow>(std::move(*look));
     first_look_->show();
   } else {
     wait_with(tr("The shop's file is being opened. This window goes on by itself."));
   }
+  read_behind();
+}
+
+void ShopWindows::read_behind() {
   behind_.start([this] {
     auto ahead = std::make_shared<Expected<db::ReadAhead>>(db::ReadAhead::read(path_, options_));
     QMetaObject::invokeMethod(
@@ -87,7 +115,10 @@ void ShopWindows::take(Expected<db::ReadAhead> ahead) {
   auto store = std::move(ahead).and_then(
       [this](db::ReadAhead read) { return db::Store::open(path_, real_now_, options_, std::move(read)); });
   if (!store) {
-    wait_with(problem_sentence(store.error()));
+    const bool again = db::is_on_server(path_);  // which may only be starting itself
+    const QString why = problem_sentence(store.error());
+    wait_with(again ? tr("%1 This window goes on by itself once it can.", "a sentence first").arg(why) : why);
+    if (again) QTimer::singleShot(wait_for_server_ms, this, &ShopWindows::read_behind);
     return first_look_.reset();
   }
   const auto person = first_look_ ? first_look_->person() : std::nullopt;
@@ -106,13 +137,35 @@ void ShopWindows::ask() {
   start_ = std::make_unique<StartPage>();
   start_->resize(1024, 720);
   connect(start_.get(), &StartPage::answered, this, [this](const FirstAnswers& answers) {
-    auto store = answers.demo ? db::make_demo(path_, real_now_, options_)
-                              : make_shop(path_, answers, real_now_, options_);
+    auto store = first_store(answers);
     if (!store) return start_->tell_problem(store.error());
     open(std::move(*store));
     start_->hide();
   });
   start_->show();
+}
+
+Expected<db::Store> ShopWindows::first_store(const FirstAnswers& answers) {
+  if (answers.server) return store_on_server(*answers.server);
+  return answers.demo ? db::make_demo(path_, real_now_, options_)
+                      : make_shop(path_, answers, real_now_, options_);
+}
+
+/// Kept only once it has been opened.
+Expected<db::Store> ShopWindows::store_on_server(const ServerAnswers& answers) {
+  const auto address = address_of(answers);
+  if (!address) return tl::unexpected(address.error());
+  const std::string file = std::exchange(path_, with_password(*address, answers.password));
+  keep_wait();
+  auto store = db::Store::open(path_, real_now_, options_);
+  if (store && !server_folder_.isEmpty())
+    if (auto kept = keep_server_shop(server_folder_, *address, answers.password); !kept)
+      store = tl::unexpected(kept.error());
+  if (!store) {
+    path_ = file;
+    options_.pin_wait.clear();
+  }
+  return store;
 }
 
 void ShopWindows::wait_with(const QString& words) {

@@ -19,6 +19,8 @@ class ShopWindows : public QObject {
   /// `quiz_station`: nothing but the station is shown.
   ShopWindows(std::string path, db::Store::Clock real_now, db::StoreOptions options,
               bool quiz_station = false);
+  /// The folder where it is kept at which server this computer works; empty: nowhere.
+  void keep_server_in(const QString& folder) { server_folder_ = folder; }
   ~ShopWindows() override;
 
   /// What its stores are opened with.
@@ -26,8 +28,8 @@ class ShopWindows : public QObject {
   /// The first start's questions, and then the shop that they make.
   void ask();
   void open(db::Store store);
-  /// Opens the file as it is, read behind a window in which somebody can be looked up meanwhile: for one that
-  /// takes long to read.
+  /// Opens the shop as it is, read behind a window in which, of a file, somebody can be looked up meanwhile:
+  /// for one that takes long to read. A server that is not there is tried again until it is.
   void open_behind();
   FirstLookWindow* first_look() const { return first_look_.get(); }
   /// Null while there is none.
@@ -40,12 +42,19 @@ class ShopWindows : public QObject {
   void keep_head();
   void put_back(const std::string& backup);
   void go_on(const Expected<std::string>& kept);
+  void read_behind();
   void take(Expected<db::ReadAhead> ahead);
   void wait_with(const QString& words);
+  Expected<db::Store> first_store(const FirstAnswers& answers);
+  Expected<db::Store> store_on_server(const ServerAnswers& answers);
+  void keep_wait();
 
   void open_station();
+  bool is_quiz_station() const;
+  void become_station();
 
-  const std::string path_;
+  std::string path_;
+  QString server_folder_;
   const db::Store::Clock real_now_;
   db::StoreOptions options_;
   const bool quiz_station_;

@@ -1,5 +1,6 @@
 #include "app/start/start_page.h"
 
+#include <QFileDialog>
 #include <QFormLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -19,9 +20,16 @@ StartPage::StartPage(QWidget* parent)
       pin_(new QLineEdit),
       again_(new QLineEdit),
       zone_(new QComboBox),
+      host_(new QLineEdit),
+      database_(new QLineEdit),
+      login_(new QLineEdit),
+      password_(new QLineEdit),
+      certificate_(new QLineEdit),
       empty_(new QRadioButton(tr("An empty shop"))),
       demo_(new QRadioButton(tr("The demo shop, to look around in"))),
+      on_server_(new QRadioButton(tr("Our shop, which is on a server already"))),
       fields_(new QWidget),
+      server_(server_fields()),
       messages_(new MessageBar) {
   setWindowTitle(tr("Witnessmark"));
   auto* title = new QLabel(tr("Which shop is this?"));
@@ -52,7 +60,8 @@ StartPage::StartPage(QWidget* parent)
   auto* column = new QVBoxLayout(middle);
   column->setSpacing(8);
   column->addStretch(1);
-  for (QWidget* w : std::initializer_list<QWidget*>{title, empty_, demo_, fields_, go, note})
+  for (QWidget* w :
+       std::initializer_list<QWidget*>{title, empty_, demo_, on_server_, fields_, server_, go, note})
     column->addWidget(w);
   column->addStretch(1);
   auto* page = new QVBoxLayout(this);
@@ -60,15 +69,59 @@ StartPage::StartPage(QWidget* parent)
   page->addWidget(middle, 1, Qt::AlignHCenter);
   page->addWidget(messages_);
   empty_->setChecked(true);
-  connect(demo_, &QRadioButton::toggled, this, &StartPage::show_fields);
+  for (QRadioButton* each : {empty_, demo_, on_server_})
+    connect(each, &QRadioButton::toggled, this, &StartPage::show_fields);
   connect(go, &KeyButton::clicked, this, &StartPage::check);
   shop_->setFocus();
 }
 
-void StartPage::show_fields() { fields_->setVisible(empty_->isChecked()); }
+QWidget* StartPage::server_fields() {
+  auto* fields = new QWidget;
+  auto* form = new QFormLayout(fields);
+  form->setContentsMargins(0, 0, 0, 0);
+  form->setRowWrapPolicy(QFormLayout::WrapAllRows);
+  form->setVerticalSpacing(4);
+  const std::pair<QString, QLineEdit*> lines[] = {{tr("The server's name"), host_},
+                                                  {tr("The shop's database there"), database_},
+                                                  {tr("This computer's login"), login_},
+                                                  {tr("Its password"), password_},
+                                                  {tr("The server's root certificate"), certificate_}};
+  for (const auto& [words, line] : lines) form->addRow(words, line);
+  host_->setObjectName("host");
+  database_->setObjectName("database");
+  login_->setObjectName("login");
+  host_->setPlaceholderText("server.shop.lan");
+  database_->setText("shop");
+  certificate_->setPlaceholderText("shop-root.crt");
+  password_->setEchoMode(QLineEdit::Password);
+  auto* choose = new KeyButton(tr("Choose the file"), QKeySequence("Ctrl+O"));
+  connect(choose, &QPushButton::clicked, this, [this] {
+    const QString chosen = QFileDialog::getOpenFileName(
+        this, tr("The server's root certificate"), certificate_->text(), tr("Certificates (*.crt *.pem)"));
+    if (!chosen.isEmpty()) certificate_->setText(chosen);
+  });
+  form->addRow(choose);
+  fields->hide();
+  return fields;
+}
+
+void StartPage::show_fields() {
+  fields_->setVisible(empty_->isChecked());
+  server_->setVisible(on_server_->isChecked());
+}
+
+void StartPage::check_server() {
+  FirstAnswers answers;
+  answers.server = ServerAnswers{host_->text().trimmed(), database_->text().trimmed(),
+                                 login_->text().trimmed(), password_->text(), certificate_->text().trimmed()};
+  if (const auto address = address_of(*answers.server); !address)
+    return messages_->tell_problem(address.error());
+  emit answered(answers);
+}
 
 void StartPage::check() {
   FirstAnswers answers;
+  if (on_server_->isChecked()) return check_server();
   answers.demo = demo_->isChecked();
   if (answers.demo) return emit answered(answers);
   answers.shop.name = shop_->text().trimmed().toStdString();

@@ -1,18 +1,20 @@
 #pragma once
-// First start: the shop's name, its zone, who you are, and an empty shop or the demo shop.
+// First start: the shop's name, its zone, who you are, and an empty shop, the demo shop, or one on a server.
 #include <QComboBox>
 #include <QLineEdit>
 #include <QRadioButton>
 #include <QWidget>
 
+#include "app/start/server_shop.h"
 #include "app/widgets/message_bar.h"
 #include "db/store.h"
 
 namespace wm::app {
 
-/// What the four questions came to.
+/// What the questions came to.
 struct FirstAnswers {
   bool demo = false;
+  std::optional<ServerAnswers> server;  // a shop that is there already
   db::ShopDetails shop;
   db::Person manager;
   std::string pin;
@@ -33,11 +35,14 @@ class StartPage : public QWidget {
  private:
   void check();
   void show_fields();
+  void check_server();
+  QWidget* server_fields();
 
   QLineEdit *shop_, *given_, *family_, *pin_, *again_;
   QComboBox* zone_;
-  QRadioButton *empty_, *demo_;
-  QWidget* fields_;
+  QLineEdit *host_, *database_, *login_, *password_, *certificate_;
+  QRadioButton *empty_, *demo_, *on_server_;
+  QWidget *fields_, *server_;
   MessageBar* messages_;
 };
 

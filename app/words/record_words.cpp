@@ -10,6 +10,7 @@
 #include "app/words/listed_name.h"
 #include "app/words/listing.h"
 #include "app/words/lock_words.h"
+#include "app/words/station_words.h"
 #include "app/words/tr.h"
 #include "app/words/words.h"
 #include "db/command.h"
@@ -102,7 +103,7 @@ struct Sentence {
   }
   QString operator()(const Lesson& r) const {
     const QString who = name(r.person), lesson = item_label(r.lesson), revision = revision_words(r.revision);
-    if (entry.at_station)
+    if (entry.station == db::Station::quiz)
       return Words::tr("%1 went through the lesson at the quiz station: %2%3.").arg(who, lesson, revision);
     if (entry.entered_by.empty()) return Words::tr("%1 had the lesson: %2%3.").arg(who, lesson, revision);
     return Words::tr("%1 had the lesson: %2%3, attested by %4.")
@@ -323,6 +324,10 @@ struct Sentence {
   QString operator()(const db::StrikeOut& r) const {
     return Words::tr("Struck out (%1): %2").arg(said_words(r.reason), other(r.record));
   }
+  QString operator()(const db::StationTold& r) const {
+    return Words::tr("The computer %1 is for: %2.")
+        .arg(QString::fromStdString(r.login), station_words(r.station));
+  }
   QString operator()(const db::RulebookIssued& r) const {
     return Words::tr("Rulebook %1 published.").arg(r.version);
   }
@@ -425,6 +430,7 @@ struct Kind {
   QString operator()(const db::DiaryRules&) const { return Words::tr("Booking"); }
   QString operator()(const db::Confirmed&) const { return Words::tr("Booking"); }
   QString operator()(const db::StrikeOut&) const { return Words::tr("Struck out"); }
+  QString operator()(const db::StationTold&) const { return Words::tr("Computer"); }
   QString operator()(const db::RulebookIssued&) const { return Words::tr("Rulebook"); }
   QString operator()(const db::Details&) const { return Words::tr("Details"); }
   QString operator()(const db::PinChosen&) const { return Words::tr("PIN"); }

@@ -123,6 +123,9 @@ struct CheckShopFact {
   Expected<void> operator()(const Visit& f) const { return check_visit(c, f); }
   Expected<void> operator()(const VisitEnd& f) const { return check_visit_end(c, f); }
   Expected<void> operator()(const Altered&) const { return {}; }
+  Expected<void> operator()(const StationTold& f) const {
+    return check_said(f.login, "login", "It is missing by which login the computer comes in.");
+  }
   Expected<void> operator()(const Happened&) const { return {}; }
   Expected<void> operator()(const ScoredApart&) const { return {}; }
   Expected<void> operator()(const RulebookIssued&) const { return {}; }

@@ -86,9 +86,17 @@ Instant instant_in(json::Value object, const char* key) {
   return *instant;
 }
 
+/// What came by an import was entered at no computer of its own. A word that means nothing is for verify to
+/// find.
+Station station_in(const std::string& said) {
+  for (const Station each : {Station::front, Station::machine, Station::quiz, Station::office})
+    if (said == word(each)) return each;
+  return Station::whole;
+}
+
 Origin origin_in(json::Value leaf) {
   return {text_or(leaf, "action", text_in(need(leaf, "body"), "kind").c_str()), text_or(leaf, "by", ""),
-          text_or(leaf, "station", "desk"), truth_in(leaf, "paper"), text_or(leaf, "second", "")};
+          text_or(leaf, "station", "whole"), truth_in(leaf, "paper"), text_or(leaf, "second", "")};
 }
 
 tl::unexpected<Problem> unreadable(const std::string& why) {
@@ -176,7 +184,7 @@ std::string to_leaf(std::int64_t commit, std::int64_t order, const Json& body, c
   if (!note.empty()) leaf["note"] = note;
   if (origin.from_paper) leaf["paper"] = true;
   if (!origin.second.empty()) leaf["second"] = origin.second;
-  if (origin.station != "desk") leaf["station"] = origin.station;
+  if (origin.station != "whole") leaf["station"] = origin.station;
   return leaf.dump();
 }
 
@@ -203,7 +211,7 @@ Expected<LeafContent> read_leaf(std::string_view leaf, const ByField& kept, std:
     entry.entered_by = content.origin.by;
     entry.from_paper = content.origin.from_paper;
     entry.second = content.origin.second;
-    entry.at_station = content.origin.station == "quiz";
+    entry.station = station_in(content.origin.station);
     entry.note = value_at(kept, "note");
     if (const char* field = personal_field(content.kind)) content.hashes[field] = text_in(body, field);
     if (const auto hashed = body.find("hashed"))

@@ -4,9 +4,10 @@
 // A leaf is one line of JSON in the form of RFC 8785: an object with "commit", "order" and "body" (the record
 // itself), and where they say something "action" (what was done, where that is not the body's kind), "by"
 // (who sat there), "note" (a hash), "paper" (true: entered from a paper), "second" (who vouched for it too)
-// and "station" ("quiz", "import"; else it was the desk). What is personal stands in it as a salted hash
-// (personal.h): a note beside the body, a birth date, details and what a PIN is tested by under their own
-// name in it, free text under "hashed". Keys that are names go by their UTF-8 bytes.
+// and "station" ("quiz", "import", "front", "machine", "office"; else it was a computer that does it all).
+// What is personal stands in it as a salted hash (personal.h): a note beside the body, a birth date, details
+// and what a PIN is tested by under their own name in it, free text under "hashed". Keys that are names go by
+// their UTF-8 bytes.
 #include <nlohmann/json_fwd.hpp>
 #include <string>
 #include <string_view>
@@ -21,7 +22,7 @@ namespace wm::db {
 /// How a record came in.
 struct Origin {
   std::string action, by;
-  std::string station = "desk";  // or "quiz", "import"
+  std::string station = "whole";  // a Station's word, or "import"
   bool from_paper = false;
   std::string second = {};
 };

@@ -102,6 +102,7 @@ template <class A> void fields(A& a, Visit& f) {
   a("paper", f.paper); a("host", f.host);
 }
 template <class A> void fields(A& a, VisitEnd& f) { a("visit", f.visit); }
+template <class A> void fields(A& a, StationTold& f) { a("login", f.login); a("station", f.station); }
 template <class A> void fields(A& a, Reached& f) { a("lockout", f.lockout); a.personal("how", f.how); }
 template <class A> void fields(A& a, MachineAdded& f) {
   a("machine", f.machine); a("class", f.machine_class); a("label", f.label);

@@ -21,6 +21,9 @@ using Json = nlohmann::json;
 constexpr std::array<std::string_view, 4> words_for(Role) {
   return {"quiz_station", "desk", "instructor", "manager"};
 }
+constexpr std::array<std::string_view, 5> words_for(Station) {
+  return {"whole", "front", "machine", "quiz", "office"};
+}
 constexpr std::array<std::string_view, 3> words_for(Purpose) { return {"teach", "practise", "check_out"}; }
 constexpr std::array<std::string_view, 3> words_for(Turnout) { return {"arrived", "late", "not_come"}; }
 constexpr std::array<std::string_view, 4> words_for(Mark) {
@@ -204,7 +207,8 @@ constexpr std::array<std::string_view, std::variant_size_v<ShopFact>> kinds = {
     "issued",        "attempt_begun", "attempt_sat", "confirmed",    "week_hours",   "other_hours",
     "break",         "takes_on",      "lasts",       "diary_rules",  "upkeep",       "busy",
     "happened",      "started",       "left",        "scored_apart", "sheet_opened", "line_marked",
-    "sheet_put_by",  "countersigned", "altered",     "group_taught", "visit",        "visit_end"};
+    "sheet_put_by",  "countersigned", "altered",     "group_taught", "visit",        "visit_end",
+    "station"};
 
 /// Asked of every record that is read, so nothing is made in order to look at its word.
 std::optional<ShopFact> empty_fact(std::string_view kind) {
@@ -220,6 +224,7 @@ std::optional<ShopFact> empty_fact(std::string_view kind) {
 }  // namespace
 
 std::string_view word(Role role) { return word_of(role); }
+std::string_view word(Station station) { return word_of(station); }
 std::string_view word(Purpose purpose) { return word_of(purpose); }
 std::string_view word(Turnout turnout) { return word_of(turnout); }
 std::string_view word(Mark mark) { return word_of(mark); }

@@ -16,6 +16,7 @@ namespace wm::db {
 std::string_view kind_word(const ShopFact& fact);
 bool is_shop_kind(std::string_view kind);
 std::string_view word(Role role);
+std::string_view word(Station station);
 std::string_view word(Purpose purpose);
 std::string_view word(Turnout turnout);
 std::string_view word(Mark mark);

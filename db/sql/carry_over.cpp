@@ -128,7 +128,8 @@ class Carrier {
 
   Expected<void> write(const EarlierCommit& commit, const Json& body, const Entry& entry,
                        const std::string& note, const std::vector<KeptApart>& kept) {
-    const Origin origin{commit.action, commit.entered_by, commit.station, entry.from_paper};
+    const std::string station = commit.station == "desk" ? "whole" : commit.station;
+    const Origin origin{commit.action, commit.entered_by, station, entry.from_paper};
     const std::string leaf = to_leaf(entry.commit, entry.order, body, origin, note);
     return write_leaf(connection_, leaf, entry, kept).map([this](const ledger::Hash& hash) {
       leaves_.push_back(hash);

@@ -62,6 +62,8 @@ struct Dialect {
   const char* after_blanking;
   /// The server's clock, in milliseconds since 1970.
   const char* clock;
+  /// Whom the server has let in.
+  const char* login;
   /// How the migrations end that are not for this engine.
   const char* not_ours;
 };
@@ -103,6 +105,7 @@ inline constexpr Dialect sqlite = {
     // Moves the log into the file and empties it, so that a blanked value is in neither.
     .after_blanking = "PRAGMA wal_checkpoint(TRUNCATE)",
     .clock = "",
+    .login = "",
     .not_ours = ".postgres.sql",
 };
 
@@ -129,6 +132,7 @@ inline constexpr Dialect postgres = {
     .others_commits = "SELECT size FROM tree_edge",
     .after_blanking = "",
     .clock = "SELECT (extract(epoch FROM clock_timestamp()) * 1000)::bigint",
+    .login = "SELECT session_user",
     .not_ours = ".sqlite.sql",
 };
 

@@ -244,7 +244,7 @@ class LessonsTest : public QObject {
       press(shop.page, Qt::Key_Return, Qt::ControlModifier);
     const db::Entry& entry = shop.session().store().entries().back();
     QVERIFY((std::get<Fact>(entry.fact) == Fact(Lesson{"ines", "shaper", 1})));
-    QVERIFY(entry.at_station);
+    QCOMPARE(entry.station, db::Station::quiz);
     QVERIFY2(record_sentence(entry, record_reader(shop.session()))
                  .contains("went through the lesson at the quiz station: Shaper, revision 1."),
              qPrintable(record_sentence(entry, record_reader(shop.session()))));
@@ -281,7 +281,7 @@ class LessonsTest : public QObject {
     QVERIFY((std::get<Fact>(entry.fact) == Fact(Lesson{"ines", "shaper", 1})));
     QCOMPARE(entry.entered_by, PersonId("dee"));
     QCOMPARE(entry.note, std::string("Ivo, at the machine"));
-    QVERIFY(!entry.at_station);
+    QCOMPARE(entry.station, db::Station::whole);
     QVERIFY(record_sentence(entry, record_reader(shop.session())).endsWith("attested by Dee Griffith."));
   }
 

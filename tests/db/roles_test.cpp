@@ -3,12 +3,17 @@
 //   instructor: also signs check-outs, supervises, records incidents, takes off their own lock.
 //   manager: also rulebook, appointments, suspensions lifted, another's lock after an attempt to reach them.
 //   quiz station: an attempt, nothing else.
+// And where: the front desk takes what is booked, entered and brought on paper; the tablet what happens at
+// machines; the office what the shop goes by; the quiz station what somebody enters for themselves.
+#include <algorithm>
+#include <array>
 #include <catch2/catch.hpp>
 #include <cstdlib>
 #include <fstream>
 #include <functional>
 #include <map>
 
+#include "db/journal/shop_fact_json.h"
 #include "test_shop.h"
 
 using namespace wm;
@@ -461,6 +466,10 @@ const std::vector<Line>& lines() {
        [](auto& e) {
          return own(AttemptSat{"mia", e.begun, e.begun, small_attempt()});
        }},
+      {"say what a computer is for", "m",
+       [](auto&) {
+         return own(StationTold{"loft", Station::office});
+       }},
       {"erase the text of one record", "m", [](auto& e) { return BlankRecord{e.noted}; }},
       {"enter an erased text as a fact", "", [](auto& e) { return own(Blanked{e.noted}); }},
       {"enter a confirmed clock as a fact", "",
@@ -474,6 +483,11 @@ const std::vector<Line>& lines() {
 
 /// By what is entered and by seat: "yes", or why not.
 using RoleTable = std::map<std::string, std::map<char, std::string>>;
+
+constexpr std::array kinds = {Station::front, Station::machine, Station::office, Station::quiz};
+
+/// By what is entered, in the order of `kinds`, by somebody who may: "yes", or why not there.
+using StationTable = std::map<std::string, std::vector<std::string>>;
 
 std::string page_of(const RoleTable& table) {
   std::string page =
@@ -490,9 +504,25 @@ std::string page_of(const RoleTable& table) {
   return page;
 }
 
+std::string page_of(const StationTable& table) {
+  std::string page =
+      "# What may be entered at which computer\n\n"
+      "Made by `db_tests` like `ROLES.md`: each line by somebody whose role lets them, at each computer of a "
+      "shop "
+      "that has\nseveral. A computer of which nothing was said takes what all of them take.\n\n"
+      "| | front desk | tablet at the machines | office | quiz station |\n|---|---|---|---|---|\n";
+  for (const Line& line : lines()) {
+    if (!table.contains(line.what)) continue;
+    page += "| " + line.what;
+    for (const std::string& said : table.at(line.what)) page += " | " + said;
+    page += " |\n";
+  }
+  return page;
+}
+
 /// Against the page as it is kept.
-void check_page(const std::string& page) {
-  const std::string path = std::string(WM_TESTS) + "/db/ROLES.md";
+void check_page(const std::string& name, const std::string& page) {
+  const std::string path = std::string(WM_TESTS) + "/db/" + name;
   if (std::getenv("WM_WRITE") != nullptr) std::ofstream(path) << page;
   std::ifstream kept(path);
   CHECK(std::string(std::istreambuf_iterator<char>(kept), {}) == page);
@@ -536,7 +566,96 @@ TEST_CASE("Each role may enter what it is for, and nothing else") {
       }
     }
   }
-  check_page(page_of(table));
+  check_page("ROLES.md", page_of(table));
+}
+
+TEST_CASE("Each computer takes what it is for, whoever sits at it") {
+  TestShop prepared;
+  const Records records = prepare(prepared);
+  prepared.enter("mia", own(StationTold{"bureau", Station::office}));
+  for (const Station kind : kinds)
+    prepared.enter("mia", own(StationTold{"at " + std::string(word(kind)), kind}));
+  prepared.close();
+  StationTable table;
+  int n = 0;
+  for (const Station kind : kinds) {
+    TestShop shop = prepared.copy();
+    const auto reopen = [&] { shop.reopen("at " + std::string(word(kind))); };
+    reopen();
+    CHECK(shop.store().station() == kind);
+    for (const Line& line : lines()) {
+      if (line.who.empty()) continue;
+      const bool by_role = line.who.find_first_of("dim") != std::string::npos;
+      INFO(line.what << " at " << word(kind));
+      Command command = shop.command("mia", line.action(records));
+      command.id = "at-" + std::to_string(++n);
+      if (by_role && line.who.find('m') == std::string::npos)
+        command.by = line.who.find('i') != std::string::npos ? "ivo" : "dee";
+      command.quiz_station = kind == Station::quiz || !by_role;
+      command.from_paper = line.from_paper;
+      const auto last = shop.store().last_commit();
+      const auto done = shop.store().commit(command);
+      table[line.what].push_back(done ? "yes" : done.error().what);
+      if (kind == Station::quiz) CHECK(done.has_value() == (line.who.find('q') != std::string::npos));
+      if (done) {
+        CHECK(shop.store().entries().back().station == (command.quiz_station ? Station::quiz : kind));
+        shop = prepared.copy();
+        reopen();
+      } else {
+        CHECK(shop.store().last_commit() == last);
+        CHECK_FALSE(done.error().remedy.empty());
+      }
+    }
+  }
+  for (const auto& [what, said] : table) {  // nothing is lost where a shop has one of each
+    INFO(what);
+    CHECK(std::ranges::count(said, "yes") > 0);
+  }
+  check_page("STATIONS.md", page_of(table));
+}
+
+TEST_CASE("What a computer is for is said by a manager, and holds at once and whatever the program asks") {
+  TestShop shop;
+  const auto told = [&](const std::string& login, Station station) {
+    return shop.commit("mia", own(StationTold{login, station}));
+  };
+  CHECK(shop.store().station() == Station::whole);
+  refused(shop.commit("ivo", own(StationTold{"bureau", Station::office})), "may not enter this");
+  refused(told("tablet", Station::machine), "No computer would be left");
+  refused(told("", Station::office), "login");
+  const auto office = told("bureau", Station::office);
+  REQUIRE(office);
+  const auto said = told("tablet", Station::machine);
+  REQUIRE(said);
+  REQUIRE(told("sofa", Station::quiz));
+  CHECK(shop.store().stations() == std::vector<StationTold>{{"bureau", Station::office},
+                                                            {"sofa", Station::quiz},
+                                                            {"tablet", Station::machine}});
+
+  shop.reopen("tablet");
+  CHECK(shop.store().station() == Station::machine);
+  refused(shop.commit("mia", own(RoleGiven{"kim", Role::desk})), "the tablet at the machines");
+  CHECK_FALSE(shop.store().permitted("mia", own(RoleGiven{"kim", Role::desk})));
+  CHECK(shop.store().permitted("mia", own(Presence{"kim"})));
+  refused(told("tablet", Station::whole), "the tablet at the machines");
+  Command quiz = shop.command("kim", own(Waiting{"kim", "bandsaw"}));
+  quiz.quiz_station = true;
+  refused(shop.store().commit(quiz), "No quiz is taken at the tablet");
+
+  shop.reopen("sofa");
+  refused(shop.commit("mia", own(Presence{"kim"})), "quiz station");
+  REQUIRE(shop.store().commit(quiz));
+
+  shop.reopen("bureau");
+  quiz.id = "in the office";
+  refused(shop.store().commit(quiz), "No quiz is taken at the office");
+  refused(told("bureau", Station::front), "No computer would be left");
+  REQUIRE(shop.commit("mia", StrikeOutRecord{said->entries.front().id, "it stands at the desk now"}));
+  shop.reopen("tablet");
+  CHECK(shop.store().station() == Station::whole);
+  refused(told("bureau", Station::quiz), "No computer would be left");
+  refused(shop.commit("mia", StrikeOutRecord{office->entries.front().id, "sold"}),
+          "No computer would be left");
 }
 
 TEST_CASE("The first manager comes in by nobody, and nobody else after them") {

@@ -127,6 +127,7 @@ TEST_CASE("A desk's login on the server may enter what a desk enters, and has no
   let_in(shop, "desk1");
   {
     auto desk = open(shop, "desk1");
+    CHECK(desk->login() == "desk1");
     INFO((desk ? "" : desk.error().what));
     REQUIRE(desk);
     REQUIRE(desk->commit(shop.command("dee", fact(Lesson{"kim", "guards", 1}))));

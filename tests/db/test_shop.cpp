@@ -35,9 +35,11 @@ TestShop::TestShop() : TestShop(Empty{}) {
   if (!done) FAIL(done.error().where + ": " + done.error().what);
 }
 
-void TestShop::reopen() {
+void TestShop::reopen(const std::string& login) {
   store_.reset();
-  auto opened = Store::open(path(), clock(), cheap_pins());
+  StoreOptions options = cheap_pins();
+  options.login = login;
+  auto opened = Store::open(path(), clock(), options);
   if (!opened) FAIL(opened.error().what);
   store_.emplace(std::move(*opened));
 }

@@ -36,8 +36,8 @@ class TestShop {
   Store::Clock clock() const {
     return [now = now_] { return *now; };
   }
-  /// Closes the store and opens its file again.
-  void reopen();
+  /// Closes the store and opens its file again, as the computer that comes in by that login.
+  void reopen(const std::string& login = {});
   void close() { store_.reset(); }
 
   /// Commits with the next id.

@@ -65,6 +65,9 @@ const std::string& honest_file() {
     handed.quiz_station = true;
     REQUIRE(shop.store().commit(handed));
     shop.enter("mia", BlankPerson{"lou"});
+    shop.enter("mia", own(StationTold{"bureau", Station::office}));
+    shop.reopen("bureau");
+    shop.enter("dee", own(Presence{"dee"}));
     shop.close();
     return true;
   }();

@@ -195,10 +195,10 @@ class Leaf:
         self.recorded = instant(body.get("recorded"))
         if self.recorded is None or instant(body.get("at")) is None:
             return False
-        self.paper, self.station = "paper" in said, said.get("station", "desk")
+        self.paper, self.station = "paper" in said, said.get("station", "whole")
         if said.get("action") == self.kind or said.get("by") == "" or said.get("second") == "" or said.get("paper", True) is not True:
             return False
-        if "station" in said and said["station"] not in ("quiz", "import"):
+        if "station" in said and said["station"] not in ("quiz", "import", "front", "machine", "office"):
             return False
         self.person = self.text("other" if self.kind == "join" else "person")
         self.refers_to = self.referred()
