@@ -153,10 +153,12 @@ struct ConfirmClock {
   friend bool operator==(const ConfirmClock&, const ConfirmClock&) = default;
 };
 
-using Action =
-    std::variant<EnterPerson, CorrectPerson, BlankPerson, ChoosePin, EnterFact, EnterShopFact, SignCheckout,
-                 PutOutOfService, RecordIncident, LeaveMachine, PublishRulebook, StrikeOutRecord, BlankRecord,
-                 HandIn, ConfirmClock, ScoreApart, EnterPaperSheet, RecordChange, TeachGroup>;
+struct Action
+    : std::variant<EnterPerson, CorrectPerson, BlankPerson, ChoosePin, EnterFact, EnterShopFact, SignCheckout,
+                   PutOutOfService, RecordIncident, LeaveMachine, PublishRulebook, StrikeOutRecord,
+                   BlankRecord, HandIn, ConfirmClock, ScoreApart, EnterPaperSheet, RecordChange, TeachGroup> {
+  WM_COMPILED_ONCE(Action);
+};
 
 /// An instructor or a manager who vouches for what somebody else enters: their own PIN.
 struct Second {

@@ -437,13 +437,15 @@ struct StationTold {
 };
 #undef WM_EQUAL
 
-using ShopFact =
-    std::variant<RoleGiven, Join, Booking, Cancel, Attendance, Presence, Waiting, WaitingEnd, Restriction,
-                 SheetMarks, Tag, Reached, MachineAdded, Hours, StrikeOut, RulebookIssued, Details, PinChosen,
-                 Erased, Signature, Close, Printed, ClockConfirmed, Blanked, Issued, AttemptBegun, AttemptSat,
-                 Confirmed, WeekHours, OtherHours, Break, TakesOn, Lasts, DiaryRules, Upkeep, Busy, Happened,
-                 Started, Left, ScoredApart, SheetOpened, LineMarked, SheetPutBy, Countersigned, Altered,
-                 GroupTaught, Visit, VisitEnd, StationTold>;
+struct ShopFact
+    : std::variant<RoleGiven, Join, Booking, Cancel, Attendance, Presence, Waiting, WaitingEnd, Restriction,
+                   SheetMarks, Tag, Reached, MachineAdded, Hours, StrikeOut, RulebookIssued, Details,
+                   PinChosen, Erased, Signature, Close, Printed, ClockConfirmed, Blanked, Issued,
+                   AttemptBegun, AttemptSat, Confirmed, WeekHours, OtherHours, Break, TakesOn, Lasts,
+                   DiaryRules, Upkeep, Busy, Happened, Started, Left, ScoredApart, SheetOpened, LineMarked,
+                   SheetPutBy, Countersigned, Altered, GroupTaught, Visit, VisitEnd, StationTold> {
+  WM_COMPILED_ONCE(ShopFact);
+};
 
 /// Whether a fact is never struck out: a strike-out itself, what was issued or printed, and what commands of
 /// their own make and undo.

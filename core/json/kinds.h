@@ -4,6 +4,7 @@
 #include <variant>
 #include <vector>
 
+#include "core/compiled_once.h"
 #include "core/json/reading.h"
 
 namespace wm::json {
@@ -14,7 +15,7 @@ std::optional<Variant> kind_of(Reading& reading, Value value, const WordOf& word
   static const auto all = []<std::size_t... i>(std::index_sequence<i...>) {
     return std::vector<Variant>{Variant(std::in_place_index<i>)...};
   }
-  (std::make_index_sequence<std::variant_size_v<Variant>>());
+  (std::make_index_sequence<kinds_in<Variant>>());
   if (value.kind() == Kind::text)
     for (const Variant& kind : all)
       if (value.text() == word_of(kind)) return kind;

@@ -4,8 +4,10 @@
 
 namespace wm {
 
+WM_COMPILED_HERE(Fact);
+
 std::string_view kind_word(const Fact& fact) {
-  static constexpr std::array<std::string_view, std::variant_size_v<Fact>> words = {
+  static constexpr std::array<std::string_view, kinds_in<Fact>> words = {
       "birth",   "document",  "lesson",  "quiz",    "checkout", "supervised", "use",     "incident",
       "suspend", "reinstate", "appoint", "dismiss", "publish",  "lockout",    "release", "change"};
   return words[fact.index()];

@@ -5,6 +5,7 @@
 #include <string>
 #include <variant>
 
+#include "core/compiled_once.h"
 #include "core/time/instant.h"
 
 namespace wm {
@@ -127,8 +128,10 @@ struct Change {
 };
 #undef WM_EQUAL
 
-using Fact = std::variant<Birth, Document, Lesson, Quiz, Checkout, Supervised, Use, Incident, Suspend,
-                          Reinstate, Appoint, Dismiss, Publish, Lockout, Release, Change>;
+struct Fact : std::variant<Birth, Document, Lesson, Quiz, Checkout, Supervised, Use, Incident, Suspend,
+                           Reinstate, Appoint, Dismiss, Publish, Lockout, Release, Change> {
+  WM_COMPILED_ONCE(Fact);
+};
 
 /// `at` is when it happened, `recorded` when it was entered, `voided` when it was struck out (not before
 /// `recorded`).

@@ -199,7 +199,7 @@ void take(json::Value from, T& value) {
   fields(reader, value);
 }
 
-constexpr std::array<std::string_view, std::variant_size_v<ShopFact>> kinds = {
+constexpr std::array<std::string_view, kinds_in<ShopFact>> kinds = {
     "role",          "join",          "booking",     "cancel",       "attendance",   "presence",
     "waiting",       "waiting_end",   "restriction", "marks",        "tag",          "reached",
     "machine_added", "hours",         "strike_out",  "rulebook",     "details",      "pin",

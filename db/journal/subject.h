@@ -26,7 +26,7 @@ inline constexpr bool is_kind_of<F, std::variant<Kinds...>> = (std::is_same_v<F,
 /// The fact of a kind inside any fact, or nothing.
 template <class F>
 const F* as(const AnyFact& fact) {
-  if constexpr (is_kind_of<F, Fact>) {
+  if constexpr (is_kind_of<F, Fact::variant>) {
     const auto* core = std::get_if<Fact>(&fact);
     return core == nullptr ? nullptr : std::get_if<F>(core);
   } else {

@@ -141,7 +141,7 @@ void each_kind(const Each& each, std::index_sequence<I...>) {
 }
 template <class Variant, class Each>
 void for_each_kind(const Each& each) {
-  each_kind<Variant>(each, std::make_index_sequence<std::variant_size_v<Variant>>());
+  each_kind<Variant>(each, std::make_index_sequence<kinds_in<Variant>>());
 }
 
 std::string order_of(Tampered& file, const std::string& where) {

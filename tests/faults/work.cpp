@@ -429,7 +429,7 @@ std::vector<Work> all_work(Disk& disk, const std::string& path) {
     add({.name = name, .start = shop, .steps = {entering({command})}});
     evening.steps.push_back(entering({command}));
   }
-  if (alternatives.size() != std::variant_size_v<Action>)
+  if (alternatives.size() != kinds_in<Action>)
     stop("commands", {"", "not every kind of command is tried", ""});
   add({.name = "several commands at once",
        .start = shop,
