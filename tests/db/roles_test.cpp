@@ -569,7 +569,7 @@ TEST_CASE("Each role may enter what it is for, and nothing else") {
   check_page("ROLES.md", page_of(table));
 }
 
-TEST_CASE("Each computer takes what it is for, whoever sits at it") {
+TEST_CASE("Each computer takes what it is for, whoever sits at it", "[file]") {
   TestShop prepared;
   const Records records = prepare(prepared);
   prepared.enter("mia", own(StationTold{"bureau", Station::office}));
