@@ -1784,15 +1784,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>the root certificate</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>There is no such file</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Bring the file shop-root.crt from the server, and choose it</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1813,6 +1805,14 @@
     </message>
     <message>
         <source>Ask for the right to read the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file shop-root.crt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring shop-root.crt from the server on a stick, and choose it</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -68,14 +68,14 @@ Expected<std::string> address_of(const ServerAnswers& answers) {
   if (!answers.root_certificate.isEmpty()) {
     const QFileInfo file(answers.root_certificate);
     if (!file.isFile() || !file.isReadable())
-      return problem(ServerShop::tr("the root certificate"), ServerShop::tr("There is no such file"),
-                     ServerShop::tr("Bring the file shop-root.crt from the server, and choose it"));
+      return problem(ServerShop::tr("the file shop-root.crt"), ServerShop::tr("There is no such file"),
+                     ServerShop::tr("Bring shop-root.crt from the server on a stick, and choose it"));
     query.addQueryItem("sslmode", "verify-full");
     query.addQueryItem("sslrootcert", encoded(file.absoluteFilePath()));
   } else if (!is_this_computer(host)) {
-    return problem(ServerShop::tr("the root certificate"),
+    return problem(ServerShop::tr("the file shop-root.crt"),
                    ServerShop::tr("Without it anybody in the same network could pass for the server"),
-                   ServerShop::tr("Bring the file shop-root.crt from the server, and choose it"));
+                   ServerShop::tr("Bring shop-root.crt from the server on a stick, and choose it"));
   }
   query.addQueryItem("connect_timeout", longest_wait);
   url.setQuery(query);
