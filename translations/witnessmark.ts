@@ -10161,15 +10161,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The server&apos;s root certificate</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Choose the file</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Certificates (*.crt *.pem)</source>
+        <source>The file shop-root.crt, by which the server is known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file shop-root.crt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keys of servers (*.crt *.pem)</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

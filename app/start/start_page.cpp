@@ -81,11 +81,12 @@ QWidget* StartPage::server_fields() {
   form->setContentsMargins(0, 0, 0, 0);
   form->setRowWrapPolicy(QFormLayout::WrapAllRows);
   form->setVerticalSpacing(4);
-  const std::pair<QString, QLineEdit*> lines[] = {{tr("The server's name"), host_},
-                                                  {tr("The shop's database there"), database_},
-                                                  {tr("This computer's login"), login_},
-                                                  {tr("Its password"), password_},
-                                                  {tr("The server's root certificate"), certificate_}};
+  const std::pair<QString, QLineEdit*> lines[] = {
+      {tr("The server's name"), host_},
+      {tr("The shop's database there"), database_},
+      {tr("This computer's login"), login_},
+      {tr("Its password"), password_},
+      {tr("The file shop-root.crt, by which the server is known"), certificate_}};
   for (const auto& [words, line] : lines) form->addRow(words, line);
   host_->setObjectName("host");
   database_->setObjectName("database");
@@ -97,7 +98,7 @@ QWidget* StartPage::server_fields() {
   auto* choose = new KeyButton(tr("Choose the file"), QKeySequence("Ctrl+O"));
   connect(choose, &QPushButton::clicked, this, [this] {
     const QString chosen = QFileDialog::getOpenFileName(
-        this, tr("The server's root certificate"), certificate_->text(), tr("Certificates (*.crt *.pem)"));
+        this, tr("The file shop-root.crt"), certificate_->text(), tr("Keys of servers (*.crt *.pem)"));
     if (!chosen.isEmpty()) certificate_->setText(chosen);
   });
   form->addRow(choose);
