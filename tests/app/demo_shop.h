@@ -1,5 +1,6 @@
 #pragma once
-// The demo shop in a folder that goes away, with its manager sitting at the desk.
+// The demo shop in a folder that goes away, with its manager sitting at the desk; `login`: as a server would
+// know this computer.
 #include <QDateTime>
 #include <QTemporaryDir>
 #include <cstdio>
@@ -11,11 +12,13 @@
 
 namespace wm::app {
 
-inline std::unique_ptr<Session> demo_session(bool seated = true) {
+inline std::unique_ptr<Session> demo_session(bool seated = true, const std::string& login = {}) {
   static QTemporaryDir folder;
   static int number = 0;
   const auto now = [] { return Instant{QDateTime::currentSecsSinceEpoch()}; };
-  auto store = db::make_demo(folder.filePath(QString("demo-%1").arg(++number)).toStdString(), now);
+  db::StoreOptions options;
+  options.login = login;
+  auto store = db::make_demo(folder.filePath(QString("demo-%1").arg(++number)).toStdString(), now, options);
   if (!store) {
     std::fprintf(stderr, "%s\n", qPrintable(problem_sentence(store.error())));
     return nullptr;

@@ -8,6 +8,7 @@
 #include <QFileInfo>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QRadioButton>
 #include <QSettings>
 #include <QSignalSpy>
 #include <QTemporaryDir>
@@ -297,7 +298,7 @@ std::vector<View> views(Session& session) {
   for (const PageEntry& entry : pages())
     if (QString id = entry.id; id == "figures")
       all.push_back({id, go_to_figures});
-    else if (id != "desk")
+    else if (id != "desk" && id != "computers")
       all.push_back({id, [id](MainWindow& w) { w.go(place(id)); }});
   return all;
 }
@@ -316,6 +317,31 @@ void draw_start(const QDir& folder, const QString& shade) {
   page.show();
   for (const Size& size : sizes)
     draw(page, size, folder.filePath(QString("start-%1-%2.png").arg(size.name, shade)));
+  for (QRadioButton* each : page.findChildren<QRadioButton*>())
+    if (each->text().contains("server")) each->click();
+  for (const Size& size : sizes)
+    draw(page, size, folder.filePath(QString("start-server-%1-%2.png").arg(size.name, shade)));
+}
+
+/// The demo shop as if it were on a server: in the office, where computers are told what they are for, and at
+/// the tablet.
+void draw_computers(const QDir& folder, const QString& shade) {
+  for (const std::string login : {"office", "tablet"}) {
+    const auto session = demo_session(true, login);
+    if (!session) return;
+    for (const auto& [at, station] : {std::pair{"office", db::Station::office},
+                                      {"counter", db::Station::front},
+                                      {"loft", db::Station::quiz},
+                                      {"tablet", db::Station::machine}})
+      if (!session->commit(db::EnterShopFact{db::StationTold{at, station}})) return;
+    MainWindow window(*session);
+    window.show();
+    window.go(place(login == "office" ? "computers" : "machines"));
+    for (const Size& size : sizes)
+      draw(window, size,
+           folder.filePath(
+               QString("computers-%1-%2-%3.png").arg(QString::fromStdString(login), size.name, shade)));
+  }
 }
 
 void draw_first_look(Session& session, const QDir& folder, const QString& shade) {
@@ -438,6 +464,7 @@ int main(int argc, char** argv) {
     apply_theme(app, shade);
     const QString shade_name = shade == Shade::light ? "light" : "dark";
     if (wanted("start")) draw_start(folder, shade_name);
+    if (wanted("computers")) draw_computers(folder, shade_name);
     if (wanted("quiz")) draw_quiz(folder, shade_name);
     if (wanted("first-look")) draw_first_look(*session, folder, shade_name);
     for (const View& view : views(*session)) {
