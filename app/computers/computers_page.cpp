@@ -20,6 +20,7 @@ ComputersPage::ComputersPage(Session& session, QWidget* parent)
 
 void ComputersPage::open(const Place&) {
   panel_->close_form();
+  list_->choose(QString::fromStdString(session().store().login()));
   put_cursor_back();
 }
 

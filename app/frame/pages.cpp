@@ -39,7 +39,7 @@ const std::vector<PageEntry>& pages() {
        ShownAt::desks},
       {"rosters", QT_TRANSLATE_NOOP("Pages", "Rosters"), Qt::Key_F8, make<RostersPage>, ShownAt::desks},
       {"journal", QT_TRANSLATE_NOOP("Pages", "Journal"), Qt::Key_F12, make<JournalPage>, ShownAt::desks},
-      {"computers", QT_TRANSLATE_NOOP("Pages", "Computers"), Qt::CTRL | Qt::Key_F12, make<ComputersPage>,
+      {"computers", QT_TRANSLATE_NOOP("Pages", "Computers"), Qt::Key_F5, make<ComputersPage>,
        ShownAt::one_of_several},
       {"backups", QT_TRANSLATE_NOOP("Pages", "Backups"), Qt::SHIFT | Qt::Key_F12, make<BackupsPage>,
        ShownAt::desks},

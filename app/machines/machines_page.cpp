@@ -105,7 +105,7 @@ void MachinesPage::describe(const QString& id) {
   } else {
     panel_->heading(units_.empty() ? tr("No unit here yet") : tr("No such unit"));
   }
-  if (session().role() != db::Role::manager) return;
+  if (!session().permitted(db::EnterShopFact{db::MachineAdded{}})) return;
   panel_->section(tr("Another unit"));
   panel_->button(tr("New unit"), QKeySequence::New, [this] { add_unit(); })->setObjectName("new");
 }
@@ -170,8 +170,8 @@ void MachinesPage::cards(const UnitState& unit) {
   bool first = true;
   for (const TargetName& target : targets_of_class(unit.machine_class)) {
     const auto card = card_of(session(), target);
-    const bool manager = session().role() == db::Role::manager;
-    if (!card && !manager) continue;
+    const bool issues = session().permitted(db::EnterShopFact{db::Issued{}}).has_value();
+    if (!card && !issues) continue;
     panel_->section(tr("Limits card: %1", "a machine").arg(target_label(target)));
     if (card) {
       for (const auto& [name, value] : card_lines(card->card)) panel_->line(name, value);
@@ -181,7 +181,7 @@ void MachinesPage::cards(const UnitState& unit) {
                         .trimmed());
       panel_->quiet(card_caution());
     }
-    if (manager)
+    if (issues)
       panel_
           ->button(card ? tr("Change this card") : tr("Write its card"),
                    first ? QKeySequence("Ctrl+K") : QKeySequence(), [this, target] { write_card(target); })

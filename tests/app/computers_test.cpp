@@ -102,7 +102,7 @@ class ComputersTest : public QObject {
     const auto session = shop.session("bureau");
     QVERIFY(session->sit_down("rosa", "1111"));
     const auto window = window_on(*session);
-    press(*window, Qt::Key_F12, Qt::ControlModifier);
+    press(*window, Qt::Key_F5);
     QCOMPARE(window->current()->id(), QString("computers"));
     press(*window, Qt::Key_T, Qt::ControlModifier);
     auto* what = choice(*window);
