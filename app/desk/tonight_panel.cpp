@@ -7,14 +7,13 @@
 
 #include "app/backups/backup_words.h"
 #include "app/desk/answer.h"
-#include "app/desk/visitor_words.h"
+#include "app/desk/shop_lines.h"
 #include "app/diary/diary_rows.h"
 #include "app/diary/trouble.h"
 #include "app/quiz/offered.h"
 #include "app/theme/theme.h"
 #include "app/widgets/blocks.h"
 #include "app/widgets/key_button.h"
-#include "app/words/lock_words.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -177,13 +176,10 @@ void TonightSide::add_block(const QString& title, const QStringList& lines, cons
 void TonightSide::show_shop(const ShopNow& shop) {
   empty_column(*column_);
   const auto name = [&](const PersonId& id) { return person_name(session_.person(id)); };
-  QStringList staff, others, out, open;
+  QStringList staff, others, open;
   for (const PersonId& id : shop.staff) staff << name(id);
   for (const PersonId& id : shop.present)
     if (!std::binary_search(shop.staff.begin(), shop.staff.end(), id)) others << name(id);
-  for (const db::LockOn& lock : shop.out)
-    out << tr("%1: %2", "machine and unit, what is said of its lock")
-               .arg(unit_words(shop, lock.machine), lock_words(lock, name, session_.zone()));
   for (const Due& due : shop.due)
     if (due.turnout && *due.turnout != db::Turnout::not_come && !due.check_out_signed)
       open << tr("%1, %2, with %3", "who, machine, assessor")
@@ -219,7 +215,8 @@ void TonightSide::show_shop(const ShopNow& shop) {
                      .arg(name(each.person), where, since, name(each.supervisor)));
   }
   add_block(tr("At the machines"), at, tr("Nobody is noted as at a machine."));
-  add_block(tr("Out of service"), out, tr("No machine is out of service."));
+  add_block(tr("Out of service"), out_lines(shop, name, session_.zone()),
+            tr("No machine is out of service."));
   add_block(tr("Check-outs open"), open, tr("No check-out is open."));
   column_->addStretch(1);
   auto* small = new QLabel(caution());

@@ -5,9 +5,8 @@
 #include <algorithm>
 
 #include "app/desk/answer.h"
-#include "app/desk/visitor_words.h"
+#include "app/desk/shop_lines.h"
 #include "app/widgets/blocks.h"
-#include "app/words/lock_words.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -28,7 +27,7 @@ void HereNow::say(const QString& title, const QStringList& lines, const QString&
 void HereNow::refresh(const ShopNow& shop) {
   empty_column(*column_);
   const auto name = [&](const PersonId& id) { return person_name(session_.person(id)); };
-  QStringList present, out;
+  QStringList present;
   for (const PersonId& id : shop.present)
     present << (std::ranges::binary_search(shop.staff, id) ? tr("%1 (on duty)").arg(name(id)) : name(id));
   if (!present.isEmpty()) present = {present.join(tr(", ", "between names"))};
@@ -41,10 +40,7 @@ void HereNow::refresh(const ShopNow& shop) {
   doubt->setWordWrap(true);
   column_->addWidget(doubt);
   column_->addSpacing(6);
-  for (const db::LockOn& lock : shop.out)
-    out << tr("%1: %2", "machine and unit, what is said of its lock")
-               .arg(unit_words(shop, lock.machine), lock_words(lock, name, session_.zone()));
-  say(tr("Out of service"), out, tr("No machine is out of service."));
+  say(tr("Out of service"), out_lines(shop, name, session_.zone()), tr("No machine is out of service."));
   offer(shop);
 }
 

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "app/desk/items.h"
-#include "app/desk/visitor_words.h"
+#include "app/desk/shop_lines.h"
 #include "app/people/group_entry.h"
 #include "app/people/people_page.h"
 #include "app/words/words.h"

@@ -1,5 +1,6 @@
-#include "app/desk/visitor_words.h"
+#include "app/desk/shop_lines.h"
 
+#include "app/desk/answer.h"
 #include "app/desk/tr.h"
 #include "app/words/record_words.h"
 #include "app/words/words.h"
@@ -15,6 +16,14 @@ QStringList visitor_lines(const std::vector<db::VisitorIn>& visitors, const Name
     if (!each.host_in) line += DeskWords::tr(". %1 has left: nobody stays with them").arg(name_of(each.host));
     lines << line;
   }
+  return lines;
+}
+
+QStringList out_lines(const ShopNow& shop, const NameOf& name_of, const Zone& zone) {
+  QStringList lines;
+  for (const db::LockOn& lock : shop.out)
+    lines << DeskWords::tr("%1: %2", "machine and unit, what is said of its lock")
+                 .arg(unit_words(shop, lock.machine), lock_words(lock, name_of, zone));
   return lines;
 }
 
