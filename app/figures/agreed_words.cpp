@@ -66,12 +66,15 @@ QString kappa_sentence(const stats::Kappa& kappa) {
 QString agreed_sentence(const Agreed& agreed) {
   const QString alike = AgreedWords::tr("Marked alike: %1 of %2.", "how many, of how many")
                             .arg(QString::number(agreed.alike), QString::number(agreed.things));
-  if (!agreed.kappa) return alike + ' ' + no_kappa(agreed.kappa.error());
-  if (agreed.few())
-    return alike + ' ' +
-           AgreedWords::tr("That is too few to tell agreement from chance: a number is given from %1 on.")
-               .arg(least_to_judge);
-  return alike + ' ' + kappa_sentence(*agreed.kappa);
+  const QString none = no_number_words(agreed);
+  return alike + ' ' + (none.isEmpty() ? kappa_sentence(*agreed.kappa) : none);
+}
+
+QString no_number_words(const Agreed& agreed) {
+  if (!agreed.kappa) return no_kappa(agreed.kappa.error());
+  if (!agreed.few()) return {};
+  return AgreedWords::tr("That is too few to tell agreement from chance: a number is given from %1 on.")
+      .arg(least_to_judge);
 }
 
 QString agreed_title(const SheetAgreed& sheet) {

@@ -9,6 +9,8 @@ namespace wm::app {
 
 /// "Marked alike: 15 of 20. They agree moderately beyond chance (kappa 0.58; 0.27 to 0.90)."
 QString agreed_sentence(const Agreed& agreed);
+/// Why there is no number to give; empty where there is one.
+QString no_number_words(const Agreed& agreed);
 /// "Lathe, revision 2, two assessors each. Performances: 20."
 QString agreed_title(const SheetAgreed& sheet);
 /// The line's number and its words, where the sheet is known here in that revision.

@@ -5,6 +5,7 @@
 #include <array>
 #include <charconv>
 
+#include "app/figures/agreed_words.h"
 #include "app/figures/figure_words.h"
 #include "app/figures/figures_views.h"
 #include "db/export/csv.h"
@@ -17,7 +18,9 @@ struct CsvRow {
   std::string kind, quiz, revision, language, topic, question, choice, words, right_choice;
   std::string attempts, right, passed, pass_low, pass_high;
   std::string mean, deviation, kr20, kr21, alpha, standard_error;
-  std::string share, with_total, with_rest, missing;
+  std::string share, with_total, with_rest;
+  std::string sheet, line, performances, assessors, marked, alike, kappa, kappa_low, kappa_high;
+  std::string missing;
 };
 
 std::string plain(double value) {
@@ -87,19 +90,52 @@ CsvRow csv_choice(const teach::BankFigures& bank, const teach::QuestionFigures& 
   return row;
 }
 
+/// Of a sheet, or of one of its lines.
+CsvRow csv_agreed(const SheetAgreed& sheet, const Agreed& agreed) {
+  CsvRow row;
+  row.kind = "assessors";
+  row.sheet = sheet.sheet;
+  row.revision = std::to_string(sheet.revision);
+  row.performances = std::to_string(sheet.performances);
+  row.assessors = std::to_string(sheet.assessors);
+  row.marked = std::to_string(agreed.things);
+  row.alike = std::to_string(agreed.alike);
+  if (const QString none = no_number_words(agreed); !none.isEmpty()) {
+    row.missing = "kappa: " + none.toStdString();
+    return row;
+  }
+  row.kappa = plain(agreed.kappa->kappa);
+  if (agreed.kappa->interval) {
+    row.kappa_low = plain(agreed.kappa->interval->low);
+    row.kappa_high = plain(agreed.kappa->interval->high);
+  }
+  return row;
+}
+
+CsvRow csv_agreed_line(const SheetAgreed& sheet, const LineAgreed& line) {
+  CsvRow row = csv_agreed(sheet, line.agreed);
+  row.kind = "assessors_line";
+  row.line = std::to_string(line.line + 1);
+  row.words = agreed_line(sheet, line.line).toStdString();
+  return row;
+}
+
 std::vector<std::string> cells_of(const CsvRow& r) {
   using db::as_text;
-  return {r.kind,     as_text(r.quiz),  r.revision,     r.language,   as_text(r.topic), r.question,
-          r.choice,   as_text(r.words), r.right_choice, r.attempts,   r.right,          r.passed,
-          r.pass_low, r.pass_high,      r.mean,         r.deviation,  r.kr20,           r.kr21,
-          r.alpha,    r.standard_error, r.share,        r.with_total, r.with_rest,      r.missing};
+  return {r.kind,      as_text(r.quiz),  r.revision,     r.language,   as_text(r.topic), r.question,
+          r.choice,    as_text(r.words), r.right_choice, r.attempts,   r.right,          r.passed,
+          r.pass_low,  r.pass_high,      r.mean,         r.deviation,  r.kr20,           r.kr21,
+          r.alpha,     r.standard_error, r.share,        r.with_total, r.with_rest,      as_text(r.sheet),
+          r.line,      r.performances,   r.assessors,    r.marked,     r.alike,          r.kappa,
+          r.kappa_low, r.kappa_high,     r.missing};
 }
 
 const std::vector<std::string> csv_titles = {
-    "kind",     "quiz",           "revision",     "language",   "topic",     "question",
-    "choice",   "words",          "right_choice", "attempts",   "right",     "passed",
-    "pass_low", "pass_high",      "mean",         "deviation",  "kr20",      "kr21",
-    "alpha",    "standard_error", "share",        "with_total", "with_rest", "missing"};
+    "kind",       "quiz",         "revision",  "language",   "topic",        "question",       "choice",
+    "words",      "right_choice", "attempts",  "right",      "passed",       "pass_low",       "pass_high",
+    "mean",       "deviation",    "kr20",      "kr21",       "alpha",        "standard_error", "share",
+    "with_total", "with_rest",    "sheet",     "line",       "performances", "assessors",      "marked",
+    "alike",      "kappa",        "kappa_low", "kappa_high", "missing"};
 
 void add_groups(const teach::BankFigures& bank, std::string& text) {
   const auto add = [&](CsvRow row) { text += db::csv_line(cells_of(row)); };
@@ -124,7 +160,8 @@ void add_groups(const teach::BankFigures& bank, std::string& text) {
 
 }  // namespace
 
-std::string figures_csv(const std::vector<teach::BankFigures>& banks) {
+std::string figures_csv(const std::vector<teach::BankFigures>& banks,
+                        const std::vector<SheetAgreed>& agreed) {
   std::string text = "\xEF\xBB\xBF" + db::csv_line(csv_titles);
   for (const teach::BankFigures& bank : banks) {
     add_groups(bank, text);
@@ -134,11 +171,16 @@ std::string figures_csv(const std::vector<teach::BankFigures>& banks) {
         text += db::csv_line(cells_of(csv_choice(bank, *each, i)));
     }
   }
+  for (const SheetAgreed& sheet : agreed) {
+    text += db::csv_line(cells_of(csv_agreed(sheet, sheet.all)));
+    for (const LineAgreed& line : sheet.lines) text += db::csv_line(cells_of(csv_agreed_line(sheet, line)));
+  }
   return text;
 }
 
-Expected<void> write_figures_csv(const std::vector<teach::BankFigures>& banks, const QString& path) {
-  const std::string text = figures_csv(banks);
+Expected<void> write_figures_csv(const std::vector<teach::BankFigures>& banks,
+                                 const std::vector<SheetAgreed>& agreed, const QString& path) {
+  const std::string text = figures_csv(banks, agreed);
   QSaveFile file(path);
   if (file.open(QIODevice::WriteOnly) && file.write(QByteArray::fromStdString(text)) >= 0 && file.commit())
     return {};

@@ -136,7 +136,7 @@ void FiguresPage::show_rows() {
                     {{tr("Assessors who differ"),
                       agreed_.empty() ? tr("nobody yet") : tr("sheets: %1").arg(agreed_.size())}},
                     false});
-  for (KeyButton* each : buttons_) each->setEnabled(!figures_.empty());
+  for (KeyButton* each : buttons_) each->setEnabled(!figures_.empty() || !agreed_.empty());
   summary_->setText(summary());
   list_->set_rows(std::move(rows));  // says its choice, which shows the right side
 }
@@ -192,7 +192,7 @@ void FiguresPage::ask_for_pdf() {
 }
 
 void FiguresPage::save_csv(const QString& path) {
-  if (const auto written = write_figures_csv(figures_, path); !written)
+  if (const auto written = write_figures_csv(figures_, agreed_, path); !written)
     return emit tell_problem(written.error());
   emit tell(tr("Figures saved as %1.").arg(path));
 }

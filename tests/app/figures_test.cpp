@@ -1,6 +1,7 @@
 // Figures by keyboard on the demo shop: the two questions that something is wrong with come first, and what
 // can't be worked out is said in words.
 #include "app/figures/agreed_words.h"
+#include "app/figures/figures_csv.h"
 #include "app/figures/figures_page.h"
 
 #include <QProcess>
@@ -228,6 +229,58 @@ class FiguresTest : public QObject {
     for (const QJsonValue& each : rows)
       if (at(each.toArray(), "quiz") == "tier 2" && at(each.toArray(), "kind") == "group")
         QVERIFY(at(each.toArray(), "kr20").isEmpty() && !at(each.toArray(), "missing").isEmpty());
+  }
+
+  void how_far_assessors_agree_is_in_the_table_too() {
+    // Eleven performances: nine alike, two apart; and three of another sheet, too few for a number.
+    std::vector<MarkedTwice> marked;
+    for (int i = 0; i < 11; ++i) {
+      const Mark second = i < 2 ? Mark::not_shown : i < 6 ? Mark::shown_when_asked : Mark::shown;
+      const Mark first = i < 2 ? Mark::shown : second;
+      marked.push_back({"jointer-planer", 1, {{first, Mark::shown}, {second, Mark::shown}}});
+    }
+    for (int i = 0; i < 3; ++i)
+      marked.push_back({"bandsaw", 2, {{Mark::shown}, {i == 0 ? Mark::not_shown : Mark::shown}}});
+    const std::vector<SheetAgreed> agreed = sheets_agreed(marked);
+    QTemporaryDir folder;
+    const QString path = folder.filePath("agreed.csv");
+    QVERIFY(write_figures_csv({}, agreed, path));
+    const QJsonArray rows = QJsonDocument::fromJson(read_by_python(path).toUtf8()).array();
+    const QJsonArray titles = rows.first().toArray();
+    const auto at = [&titles](const QJsonArray& row, const char* title) {
+      for (qsizetype i = 0; i < titles.size(); ++i)
+        if (titles[i].toString() == title) return row[i].toString();
+      return QString("no such column");
+    };
+    const auto row_of = [&](const char* kind, const char* sheet, const char* line) {
+      for (const QJsonValue& each : rows)
+        if (const QJsonArray row = each.toArray();
+            at(row, "kind") == kind && at(row, "sheet") == sheet && at(row, "line") == line)
+          return row;
+      return QJsonArray();
+    };
+    QCOMPARE(rows.size(), 1 + 3 + 2);
+    const QJsonArray first_line = row_of("assessors_line", "jointer-planer", "1");
+    QCOMPARE(at(first_line, "revision"), QString("1"));
+    QCOMPARE(at(first_line, "performances"), QString("11"));
+    QCOMPARE(at(first_line, "assessors"), QString("2"));
+    QCOMPARE(at(first_line, "marked"), QString("11"));
+    QCOMPARE(at(first_line, "alike"), QString("9"));
+    // By hand, with linear weights: observed 9/11; first 7,4,0 and second 5,4,2 of 11, so expected
+    // (7*5 + 4*4 + (7*4 + 4*5 + 4*2)/2) / 121 = 79/121; kappa (99 - 79)/(121 - 79) = 10/21.
+    QVERIFY(qAbs(at(first_line, "kappa").toDouble() - 10.0 / 21) < 1e-12);
+    QVERIFY(at(first_line, "kappa_low").toDouble() < 10.0 / 21);
+    QVERIFY(at(first_line, "kappa_high").toDouble() > 10.0 / 21);
+    QVERIFY(at(first_line, "missing").isEmpty());
+    // All alike with one mark is no agreement beyond chance, and three are too few: no number, and why.
+    for (const QJsonArray& none :
+         {row_of("assessors_line", "jointer-planer", "2"), row_of("assessors_line", "bandsaw", "1"),
+          row_of("assessors", "bandsaw", "")}) {
+      QVERIFY(!at(none, "alike").isEmpty());
+      QVERIFY(at(none, "kappa").isEmpty() && at(none, "kappa_low").isEmpty());
+      QVERIFY2(at(none, "missing").startsWith("kappa: "), qPrintable(at(none, "missing")));
+    }
+    QCOMPARE(at(row_of("assessors", "jointer-planer", ""), "marked"), QString("22"));
   }
 
   void a_paper_of_the_figures_is_saved_and_noted() {
