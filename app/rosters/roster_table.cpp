@@ -31,6 +31,7 @@ std::vector<RosterColumn> columns_of(const Rulebook& rulebook, const RosterChoic
     const QString label = class_label(machine.name);
     QStringList conditions;
     for (const Condition& each : conditions_of(&rulebook, machine.name)) conditions << condition_words(each);
+    conditions.removeDuplicates();  // a class may say once more what its tier says
     if (machine.modes.empty()) columns.push_back({machine.name, machine.tier, label, {}, conditions});
     for (const std::string& mode : machine.modes)
       columns.push_back(

@@ -2,11 +2,13 @@
 #include <QProcess>
 #include <QRegularExpression>
 #include <map>
+#include <set>
 
 #include "app/print/printed.h"
 #include "app/rosters/door_layout.h"
 #include "app/rosters/roster_paper.h"
 #include "app/rosters/rosters_page.h"
+#include "app/rosters/wall_card.h"
 #include "db/journal/subject.h"
 #include "demo_shop.h"
 #include "lists_shop.h"
@@ -90,7 +92,8 @@ class RostersTest : public QObject {
   void no_word_on_the_paper_is_cut_or_runs_into_another_data() {
     QTest::addColumn<int>("form");
     QTest::addColumn<int>("size");
-    for (const RosterForm form : {RosterForm::grid, RosterForm::door, RosterForm::machine_a_page})
+    for (const RosterForm form :
+         {RosterForm::grid, RosterForm::door, RosterForm::machine_a_page, RosterForm::card})
       for (const PaperSize size : {PaperSize::letter, PaperSize::a4})
         QTest::addRow("form %d, size %d", static_cast<int>(form), static_cast<int>(size))
             << static_cast<int>(form) << static_cast<int>(size);
@@ -224,6 +227,89 @@ class RostersTest : public QObject {
       if (watched) QVERIFY2(text.contains(QString("Onlywithasupervisor:%1").arg(watched)), qPrintable(text));
     }
     QVERIFY(some_restricted > 0);
+  }
+
+  void a_card_beside_a_machine_names_everybody_who_may_use_it_and_nobody_else() {
+    RosterTable table = roster_table(demo(), {});
+    table.emergency = "555 0100";
+    QTemporaryDir folder;
+    const QString pdf = folder.filePath("cards.pdf");
+    const auto pages = write_roster_pdf(table, {{}, false, RosterForm::card}, pdf, PaperSize::letter);
+    QVERIFY(pages);
+    int page = 0, some_restricted = 0, some_days = 0;
+    for (std::size_t first = 0; first < table.columns.size();) {
+      std::size_t end = first;
+      while (end < table.columns.size() && table.columns[end].machine == table.columns[first].machine) ++end;
+      // A long list of names goes on overleaf; what to do when somebody is hurt stands at the end.
+      QString text;
+      while (!text.contains("leaveeverythingasitis")) {
+        QVERIFY2(page < *pages, qPrintable(text));
+        const QString number = QString::number(++page);
+        const QString one = letters_of(run_pdftotext({"-f", number, "-l", number, "-layout", pdf, "-"}));
+        QVERIFY(one.contains(QString("Tier%1").arg(table.columns[first].tier)));
+        text += one;
+      }
+      const auto says = [&text](const QString& words) { return text.contains(letters_of(words)); };
+      QVERIFY2(says(table.columns[first].machine), qPrintable(text));
+      QVERIFY(says("Call 555 0100. Say where you are, what happened, how many are hurt."));
+      QVERIFY(says("Whoever is not named here may not use it."));
+      QStringList conditions = table.columns[first].conditions;
+      QCOMPARE(conditions.removeDuplicates(), 0);
+      for (const QString& condition : conditions)
+        QVERIFY2(says("Only while " + condition + '.'), qPrintable(condition));
+      std::set<QString> named, not_named;
+      for (std::size_t column = first; column < end; ++column) {
+        int free = 0, watched = 0;
+        if (!table.columns[column].mode.isEmpty()) QVERIFY(says("For " + table.columns[column].mode));
+        for (const RosterRow& row : table.rows) {
+          const RosterCell& cell = row.cells[column];
+          free += cell.rung == Rung::independent;
+          watched += cell.rung == Rung::supervised;
+          if (!cell.empty()) named.insert(row.name);
+          if (cell.rung == Rung::independent && cell.until) {
+            ++some_days;
+            QVERIFY(says(door_day(cell, table)));
+          }
+          if (cell.rung == Rung::barred || cell.restricted.isEmpty()) continue;
+          ++some_restricted;
+          QVERIFY2(says(cell.restricted.join("; ")), qPrintable(text));
+        }
+        if (free) QVERIFY(says(QString("Without a supervisor, through the day shown: %1").arg(free)));
+        if (watched) QVERIFY(says(QString("Only with a supervisor: %1").arg(watched)));
+      }
+      for (const RosterRow& row : table.rows) {
+        const QString family = letters_of(row.name.section(',', 0, 0));
+        if (named.contains(row.name))
+          QVERIFY2(text.contains(family), qPrintable(family + " is not in:\n" + text));
+        else if (family.size() > 4)
+          QVERIFY2(!text.contains(family + ','), qPrintable(family + " is in:\n" + text));
+      }
+      first = end;
+    }
+    QCOMPARE(page, *pages);
+    QVERIFY(some_restricted > 0);
+    QVERIFY(some_days > 0);
+  }
+
+  void a_card_without_a_number_has_room_for_it_and_the_page_asks_for_one() {
+    Shown<RostersPage> shop;
+    set_emergency_number({});
+    auto* form = shop.page.findChild<QComboBox*>("form");
+    auto* number = shop.page.findChild<QLineEdit*>("emergency_number");
+    QVERIFY(!number->isVisible());
+    form->setCurrentIndex(form->findData(static_cast<int>(RosterForm::card)));
+    QVERIFY(number->isVisible());
+    const auto saved = [&shop] {
+      shop.page.save_pdf(shop.file("cards.pdf"));
+      return letters_of(run_pdftotext({"-layout", shop.file("cards.pdf"), "-"}));
+    };
+    QVERIFY(saved().contains(letters_of("Call the local emergency number: ____________ (write it here)")));
+    number->setFocus();
+    QTest::keyClicks(number, "555 0199");
+    const QString text = saved();
+    QVERIFY(text.contains(letters_of("Call 555 0199.")));
+    QVERIFY(!text.contains("writeithere"));
+    set_emergency_number({});
   }
 
   void a_long_list_goes_on_overleaf_with_its_heads_and_loses_nobody() {
