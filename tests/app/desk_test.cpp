@@ -152,6 +152,59 @@ class DeskTest : public QObject {
     QVERIFY(facts<db::Attendance>().back().turnout == db::Turnout::not_come);
   }
 
+  void visitors_stand_beside_who_is_here_and_a_host_who_left_is_told() {
+    const auto here = [this] {
+      QCoreApplication::processEvents();
+      QStringList said;
+      for (const QLabel* label : window_->findChildren<QLabel*>())
+        if (label->isVisible()) said << label->text();
+      return said.join('\n');
+    };
+    QVERIFY(!here().contains("Visitors for the day"));
+    // One key leads to the form, from the Desk.
+    key(Qt::Key_D, Qt::ControlModifier | Qt::ShiftModifier);
+    QCOMPARE(window_->current()->id(), QString("people"));
+    QCOMPARE(QApplication::focusWidget()->objectName(), QString("visitor_name"));
+    type("Ada Quill");
+    window_->findChild<QComboBox*>("visitor_paper")->setFocus();
+    type("waiver");
+    window_->findChild<QComboBox*>("visitor_host")->setFocus();
+    type("Mara");
+    key(Qt::Key_Return, Qt::ControlModifier);
+    QCOMPARE(facts<db::Visit>().size(), std::size_t(1));
+    QVERIFY((facts<db::Visit>()[0] == db::Visit{"Ada Quill", "waiver", "mara"}));
+    key(Qt::Key_F2);
+    QVERIFY2(here().contains("Visitors for the day") &&
+                 here().contains("Ada Quill, visitor, with Mara Devlin, since 5:20 PM; uses nothing"),
+             qPrintable(here()));
+    QVERIFY(!here().contains("nobody stays with them"));
+    // A visitor is none of the shop's people: nobody to find, and nothing to use.
+    type("quill");
+    key(Qt::Key_Return);
+    QVERIFY(!window_->findChild<QLabel*>("person_name")->isVisible());
+    key(Qt::Key_F2);
+    QVERIFY(shop_->session->commit(db::EnterShopFact{db::Presence{"mara", false, false}}));
+    QVERIFY2(here().contains("Mara Devlin has left: nobody stays with them"), qPrintable(here()));
+    const RecordId visit = shop_->session->store().of_kind("visit").back()->id;
+    QVERIFY(shop_->session->commit(db::EnterShopFact{db::VisitEnd{visit}}));
+    QVERIFY(!here().contains("Ada Quill"));
+  }
+
+  void a_visitor_is_gone_when_the_day_is() {
+    QVERIFY(shop_->session->commit(db::EnterShopFact{db::Visit{"Ada Quill", "waiver", "mara"}}));
+    const auto there = [this] {
+      QCoreApplication::processEvents();
+      for (const QLabel* label : window_->findChildren<QLabel*>())
+        if (label->isVisible() && label->text().contains("Ada Quill")) return true;
+      return false;
+    };
+    key(Qt::Key_F2);
+    QVERIFY(there());
+    shop_->now = shop_->now + 7 * 3600;  // after midnight
+    window_->current()->refresh();
+    QVERIFY(!there());
+  }
+
   void one_key_blanks_the_answer_and_shows_it_again() {
     type("jonas");
     key(Qt::Key_Return);
