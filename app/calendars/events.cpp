@@ -7,6 +7,8 @@
 #include "app/calendars/tr.h"
 #include "app/diary/bookings.h"
 #include "app/diary/diary_rows.h"
+#include "app/lists/answer_reader.h"
+#include "app/words/standing_words.h"
 #include "app/words/words.h"
 #include "db/journal/subject.h"
 
@@ -82,8 +84,7 @@ std::string plain(const std::string& name) {
   return out;
 }
 
-CalendarEvent event(const Session& session, const Chain& chain, const db::Entry& shown, bool cancelled,
-                    bool held) {
+CalendarEvent event(Session& session, const Chain& chain, const db::Entry& shown, bool cancelled, bool held) {
   const db::Booking& b = *db::as<db::Booking>(shown.fact);
   CalendarEvent out;
   out.uid = chain.first + "@" + plain(session.store().details().name) + ".witnessmark.invalid";
@@ -94,9 +95,11 @@ CalendarEvent event(const Session& session, const Chain& chain, const db::Entry&
   out.summary = CalendarWords::tr("%1: %2 with %3", "what for, member, assessor")
                     .arg(target_label(b.target), name_of(session, b.person), name_of(session, b.assessor))
                     .toStdString();
-  out.description = CalendarWords::tr("One-on-one, %1. %2", "purpose, caution")
-                        .arg(purpose_words(b.purpose), caution())
-                        .toStdString();
+  QStringList said{CalendarWords::tr("One-on-one, %1.", "purpose").arg(purpose_words(b.purpose))};
+  if (!cancelled) said << restricted_sentence(restricted_now(session, b.person, b.target));
+  said << caution();
+  said.removeAll({});
+  out.description = said.join(' ').toStdString();
   out.place =
       (unit_label(units(session), b.machine) + ", " + QString::fromStdString(session.store().details().name))
           .toStdString();
@@ -116,7 +119,7 @@ std::string written(const Session& session, const Whose& whose, calendar::Method
 
 }  // namespace
 
-std::vector<CalendarEvent> events_of(const Session& session, const Whose& whose) {
+std::vector<CalendarEvent> events_of(Session& session, const Whose& whose) {
   const Chains chains(session);
   std::vector<CalendarEvent> out;
   for (const auto& [first, chain] : chains.all()) {
@@ -140,11 +143,11 @@ QString whose_words(const Session& session, const Whose& whose) {
   return name_of(session, std::get<OfPerson>(whose).person);
 }
 
-std::string published(const Session& session, const Whose& whose) {
+std::string published(Session& session, const Whose& whose) {
   return written(session, whose, calendar::Method::publish, events_of(session, whose));
 }
 
-std::string called_off(const Session& session, const Whose& whose) {
+std::string called_off(Session& session, const Whose& whose) {
   std::vector<CalendarEvent> events = events_of(session, whose);
   std::erase_if(events, [](const CalendarEvent& each) { return !each.cancelled; });
   return events.empty() ? std::string()

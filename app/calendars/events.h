@@ -21,11 +21,11 @@ using Whose = std::variant<OfPerson, OfUnit>;
 
 /// What was ever booked and is not over, in order of time; what no longer stands as cancelled. As all that is
 /// entered now says.
-std::vector<calendar::CalendarEvent> events_of(const Session& session, const Whose& whose);
+std::vector<calendar::CalendarEvent> events_of(Session& session, const Whose& whose);
 /// "Jonas Lindqvist", "Jointer/planer, unit 1"
 QString whose_words(const Session& session, const Whose& whose);
 /// All of them to be taken over (PUBLISH), and only what was called off (CANCEL); empty where nothing was.
-std::string published(const Session& session, const Whose& whose);
-std::string called_off(const Session& session, const Whose& whose);
+std::string published(Session& session, const Whose& whose);
+std::string called_off(Session& session, const Whose& whose);
 
 }  // namespace wm::app

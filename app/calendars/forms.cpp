@@ -34,7 +34,7 @@ void add_chooser(Form* form, const QString& words, const std::function<QString()
 }
 
 /// The files that were written.
-Expected<QStringList> save(const Session& session, const Whose& whose, const QString& folder) {
+Expected<QStringList> save(Session& session, const Whose& whose, const QString& folder) {
   const QString path = QDir(folder).filePath(as_file_name(whose_words(session, whose)));
   QStringList out{path + ".ics"};
   if (const auto kept = write_own_file(out[0], published(session, whose), true); !kept)

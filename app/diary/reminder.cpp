@@ -4,7 +4,9 @@
 #include <QStringList>
 
 #include "app/diary/diary_rows.h"
+#include "app/lists/answer_reader.h"
 #include "app/print/html_paper.h"
+#include "app/words/standing_words.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -37,25 +39,31 @@ QString to_be_there(const Session& session, const BookingLine& line) {
 }
 
 /// The lines of a reminder, the greeting first.
-QStringList lines_of(const Session& session, const BookingLine& line) {
+QStringList lines_of(Session& session, const BookingLine& line) {
   const db::Booking& b = line.booking;
-  return {Reminder::tr("%1,", "a name, to begin a message").arg(called(session, b.person)),
-          what_for(b.purpose).arg(unit_label(units(session), b.machine)) + ": " +
-              Reminder::tr("%1, %2, with %3, at %4.", "day, times, assessor, shop")
-                  .arg(long_day(b.from, session.zone()), time_span({b.from, b.to}, session.zone()),
-                       name_of(session, b.assessor), QString::fromStdString(session.store().details().name)),
-          to_be_there(session, line),
-          Reminder::tr("Come in closed shoes and close sleeves, hair tied back, without gloves, rings or "
-                       "anything that hangs, and with eye and ear protection.")};
+  QStringList out{
+      Reminder::tr("%1,", "a name, to begin a message").arg(called(session, b.person)),
+      what_for(b.purpose).arg(unit_label(units(session), b.machine)) + ": " +
+          Reminder::tr("%1, %2, with %3, at %4.", "day, times, assessor, shop")
+              .arg(long_day(b.from, session.zone()), time_span({b.from, b.to}, session.zone()),
+                   name_of(session, b.assessor), QString::fromStdString(session.store().details().name))};
+  if (const QStringList left_open = restricted_now(session, b.person, b.target); !left_open.isEmpty())
+    out << Reminder::tr("%1 That stands through the next check-out that is passed.",
+                        "what is restricted, as a sentence")
+               .arg(restricted_sentence(left_open));
+  return out << to_be_there(session, line)
+             << Reminder::tr(
+                    "Come in closed shoes and close sleeves, hair tied back, without gloves, rings "
+                    "or anything that hangs, and with eye and ear protection.");
 }
 
 }  // namespace
 
-QString reminder_text(const Session& session, const BookingLine& line) {
+QString reminder_text(Session& session, const BookingLine& line) {
   return lines_of(session, line).join("\n\n");
 }
 
-QString reminders_html(const Session& session, const std::vector<BookingLine>& lines) {
+QString reminders_html(Session& session, const std::vector<BookingLine>& lines) {
   QString html;
   for (const BookingLine& line : lines) {
     for (const QString& each : lines_of(session, line))

@@ -6,9 +6,9 @@
 
 namespace wm::app {
 
-QString reminder_text(const Session& session, const BookingLine& line);
+QString reminder_text(Session& session, const BookingLine& line);
 /// All of them on paper, one after the other.
-QString reminders_html(const Session& session, const std::vector<BookingLine>& lines);
+QString reminders_html(Session& session, const std::vector<BookingLine>& lines);
 /// To the printer, or where there is none as a PDF among the user's documents; the journal notes it. Gives
 /// the sentence that says where it went.
 Expected<QString> print_reminders(Session& session, const std::vector<BookingLine>& lines);

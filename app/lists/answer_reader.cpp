@@ -29,6 +29,11 @@ AnswerReader answer_reader(Session& session, const PersonId& person) {
 
 Restrictions restrictions(const Session& session) { return restrictions(session, session.known()); }
 
+QStringList restricted_now(Session& session, const PersonId& person, const TargetName& target) {
+  return restrictions(session, std::nullopt)
+      .on(session.decider(std::nullopt), session.store().joined(person), target, session.now());
+}
+
 Restrictions restrictions(const Session& session, std::optional<Instant> known) {
   Restrictions all;
   for (const db::Entry* entry : session.store().of_kind("restriction"))

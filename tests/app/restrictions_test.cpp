@@ -3,9 +3,11 @@
 #include <QProcess>
 #include <QtTest>
 
+#include "app/calendars/events.h"
 #include "app/desk/answer.h"
 #include "app/desk/strip_list.h"
 #include "app/diary/diary_rows.h"
+#include "app/diary/reminder.h"
 #include "app/people/person_paper.h"
 #include "app/rosters/roster_grid.h"
 #include "app/rosters/roster_paper.h"
@@ -78,6 +80,15 @@ class RestrictionsTest : public QObject {
     for (const DiaryRow& each :
          diary_rows(session(), {{"tola", planing}, session().zone().day(session().now())}))
       if (each.kind == DiaryRow::Kind::booking) said["Diary, a booking"] = each.reason;
+    // These two go to people who read them now, whatever date somebody looks at.
+    if (!session().known()) {
+      const Instant now = session().now();
+      for (const BookingLine& line : bookings(session(), {now, now + 86400}))
+        said["reminder"] = reminder_text(session(), line);
+      for (const Whose& whose : {Whose(OfPerson{"tola"}), Whose(OfPerson{"mara"}), Whose(OfUnit{"jp1"})})
+        said["calendar of " + whose_words(session(), whose)] =
+            QString::fromStdString(published(session(), whose)).remove("\r\n ");
+    }
     return said;
   }
   void everywhere(bool wanted) {
