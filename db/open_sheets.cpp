@@ -80,4 +80,18 @@ std::vector<OpenSheet> open_sheets(const Memory& memory, Instant now) {
   return open;
 }
 
+bool saw_marks(const Memory& memory, const RecordId& checkout, const PersonId& person) {
+  const Entry* entry = memory.about<SheetMarks>(checkout);
+  if (entry == nullptr) return false;
+  const auto theirs = [&](const Entry& each) {
+    return !each.entered_by.empty() && memory.joined(each.entered_by) == memory.joined(person);
+  };
+  if (theirs(*entry)) return true;
+  const RecordId& opened = as<SheetMarks>(entry->fact)->opened;
+  if (opened.empty()) return false;
+  const auto& about = memory.referring_to(opened);
+  return std::any_of(about.begin(), about.end(),
+                     [&](const std::size_t i) { return theirs(memory.entries()[i]); });
+}
+
 }  // namespace wm::db

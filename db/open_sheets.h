@@ -35,4 +35,8 @@ std::optional<OpenSheet> open_sheet(const Memory& memory, const RecordId& id, In
 /// new one takes the place of one on a sheet that has become another.
 std::vector<OpenSheet> open_sheets(const Memory& memory, Instant now);
 
+/// Whether the check-out's marks were made, put by or typed in where that person sat, so that they had them
+/// before their eyes.
+bool saw_marks(const Memory& memory, const RecordId& checkout, const PersonId& person);
+
 }  // namespace wm::db

@@ -176,6 +176,10 @@ bool Store::has_pin(const PersonId& person) const { return impl_->memory.has_pin
 
 std::vector<OpenSheet> Store::open_sheets() const { return db::open_sheets(impl_->memory, now()); }
 
+bool Store::saw_marks(const RecordId& checkout, const PersonId& person) const {
+  return db::saw_marks(impl_->memory, checkout, person);
+}
+
 Floor Store::floor(Instant at, std::optional<Instant> known) const {
   return floor_at(impl_->memory, impl_->zone, at, known);
 }

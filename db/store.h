@@ -163,6 +163,8 @@ class Store {
   /// Run sheets in hand and not signed yet, in the order in which they were opened; for each person and
   /// target the latest.
   std::vector<OpenSheet> open_sheets() const;
+  /// As db::saw_marks.
+  bool saw_marks(const RecordId& checkout, const PersonId& person) const;
 
   /// The role somebody has now, or had at `known` as was known then.
   std::optional<Role> role_of(const PersonId& person, std::optional<Instant> known = std::nullopt) const;

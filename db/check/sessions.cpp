@@ -4,6 +4,7 @@
 #include "core/rulebook/checkouts.h"
 #include "db/check/checks.h"
 #include "db/diary/diary.h"
+#include "db/open_sheets.h"
 
 namespace wm::db {
 namespace {
@@ -164,6 +165,22 @@ Expected<void> check_same_sheet(const Case& c, const ScoredApart& f) {
   return {};
 }
 
+/// What can be known here of whether the second judged what they saw, and not what the first had marked.
+Expected<void> check_apart(const Case& c, const ScoredApart& f) {
+  if (!c.judges_ability()) return {};
+  const Instant performed = c.memory.find(f.checkout)->at;
+  if (c.zone.day(c.now) != c.zone.day(performed))
+    return refuse("checkout",
+                  "It was performed on " + said(c, performed) + ", and is marked apart that day only.",
+                  "Mark another one apart, on its day.");
+  if (saw_marks(c.memory, f.checkout, f.assessor))
+    return refuse("assessor",
+                  "The first marks were made or typed in where " + c.memory.name(f.assessor) +
+                      " sat, who has seen them so.",
+                  "Let somebody else mark it apart; next time the first assessor sits there.");
+  return {};
+}
+
 }  // namespace
 
 Expected<void> check_scoring(const Case& c, const ScoredApart& f) {
@@ -183,6 +200,7 @@ Expected<void> check_scoring(const Case& c, const ScoredApart& f) {
                     "Nothing is left to do; a wrong one can be struck out.");
   }
   if (auto fine = check_same_sheet(c, f); !fine) return fine;
+  if (auto fine = check_apart(c, f); !fine) return fine;
   // Whoever could not have signed it then could not judge it either.
   Case then = c;
   then.at = c.memory.find(f.checkout)->at;

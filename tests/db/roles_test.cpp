@@ -51,12 +51,6 @@ Records prepare(TestShop& shop) {
   REQUIRE(paper);
   r.checkout = paper->entries.front().id;
   shop.enter("mia", own(small_bank()));
-  const auto signed_sheet =
-      shop.from_paper("mia", fact(Checkout{"lou", "bandsaw", 0, Outcome::passed, "ivo"}), evening);
-  REQUIRE(signed_sheet);
-  r.watched = signed_sheet->entries.front().id;
-  REQUIRE(
-      shop.from_paper("mia", own(SheetMarks{r.watched, "bandsaw", 1, {Mark::shown}, {}, "b1", {}}), evening));
   r.opened = shop.enter("ivo", own(SheetOpened{"lou", "b1", "bandsaw", "bandsaw", 1}));
   shop.enter("dee", own(Printed{"Run sheet", 1, std::string(64, 'a'), "7K2Q9X"}));
   shop.enter("mia", ChoosePin{"lou", "5555"});
@@ -69,6 +63,14 @@ Records prepare(TestShop& shop) {
   r.old_desk_entry = shop.enter("dee", own(Presence{"lou"}));
   shop.wait(day);
   shop.enter("dee", own(Presence{"mia"}));
+  SignCheckout watched;
+  watched.checkout = {"lou", "bandsaw", 0, Outcome::passed, "ivo"};
+  watched.pin = "2222";
+  watched.machine = "b1";
+  watched.sheet = "bandsaw";
+  watched.sheet_revision = 1;
+  watched.marks = {Mark::shown};
+  r.watched = shop.enter("ivo", watched);
   r.change = shop.enter("ivo", fact(Change{"sander"}));
   r.lesson = shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
   r.visit = shop.enter("dee", own(Visit{"Noor Tamsin", "visitor's paper", "mia"}));

@@ -90,3 +90,51 @@ TEST_CASE("Who could not have signed it then does not judge it either", "[refusa
   score.pin = "3333";
   turned_away(shop.commit("dee", score), "could not assess");
 }
+
+TEST_CASE("Whoever sat there when the first marked it has seen the marks, and does not mark it apart",
+          "[refusals]") {
+  TestShop shop;
+  shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
+  shop.wait(60);
+  SignCheckout sign;
+  sign.checkout = {"kim", "bandsaw", 0, Outcome::passed, "ivo"};
+  sign.pin = "2222";
+  sign.machine = "b1";
+  sign.sheet = "bandsaw";
+  sign.sheet_revision = 1;
+  sign.marks = seen_marks;
+  SECTION("typed off the paper by her") {
+    shop.enter("dee", own(Printed{"Run sheet", 1, std::string(64, 'a'), "7K2Q9X"}));
+    sign.pin.clear();
+    const auto done = shop.from_paper("mia", EnterPaperSheet{sign, "7K2Q9X"}, shop.now());
+    INFO((done ? "" : done.error().what));
+    REQUIRE(done);
+    CHECK(shop.store().saw_marks(done->entries.front().id, "mia"));
+    turned_away(shop.commit("mia", scored_by_mia(done->entries.front().id)), "who has seen them");
+  }
+  SECTION("one line marked where she sat") {
+    const RecordId opened = shop.enter("ivo", own(SheetOpened{"kim", "b1", "bandsaw", "bandsaw", 1}));
+    shop.enter("ivo", own(LineMarked{opened, 1, Mark::shown, Mark::none, {}}));
+    shop.enter("mia", own(LineMarked{opened, 2, Mark::shown_when_asked, Mark::none, {}}));
+    shop.enter("ivo", own(LineMarked{opened, 3, Mark::shown, Mark::none, {}}));
+    sign.opened = opened;
+    sign.again.assign(3, Mark::none);
+    const auto done = shop.commit("ivo", sign);
+    INFO((done ? "" : done.error().what));
+    REQUIRE(done);
+    turned_away(shop.commit("mia", scored_by_mia(done->entries.front().id)), "who has seen them");
+  }
+  SECTION("neither") {
+    const auto done = shop.commit("ivo", sign);
+    REQUIRE(done);
+    CHECK_FALSE(shop.store().saw_marks(done->entries.front().id, "mia"));
+    CHECK(shop.commit("mia", scored_by_mia(done->entries.front().id)));
+  }
+}
+
+TEST_CASE("A performance is marked apart on its own day", "[refusals]") {
+  TestShop shop;
+  const RecordId checkout = watched_checkout(shop);
+  shop.wait(86400);
+  turned_away(shop.commit("mia", scored_by_mia(checkout)), "that day only");
+}
