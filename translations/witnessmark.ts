@@ -51,11 +51,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>One-on-one, %1. %2</source>
-        <comment>purpose, caution</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>-called-off</source>
         <comment>the end of a file&apos;s name</comment>
         <translation type="unfinished"></translation>
@@ -160,6 +155,11 @@
     </message>
     <message>
         <source>Busy times of %1 taken in: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One-on-one, %1.</source>
+        <comment>purpose</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -356,6 +356,57 @@
         <source>Put by on %1: %2</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>was signed on %1 by %2: %3</source>
+        <comment>a day, an assessor, a result</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the second time %1</source>
+        <comment>a mark</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measured “%1”</source>
+        <comment>as it was typed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between what is said of a line</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The run sheet of %1, %2</source>
+        <comment>a person, a unit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>was struck out on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gave way to another that was begun on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>was left for more than %n days, so what was shown is shown again, on a new one</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Marked here and not sent: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Typed here and not sent: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>DeskWords</name>
@@ -462,6 +513,11 @@
     </message>
     <message>
         <source>. %1 has left: nobody stays with them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>machine and unit, what is said of its lock</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1750,6 +1806,11 @@
     </message>
     <message>
         <source>No printer is set up; written to %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 That stands through the next check-out that is passed.</source>
+        <comment>what is restricted, as a sentence</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4374,10 +4435,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>the assessor&apos;s own PIN</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Sign</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4513,14 +4570,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The run sheet has become another one since it was marked</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Mark it again</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Pass plan</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4653,6 +4702,33 @@
     </message>
     <message>
         <source>A blank run sheet was saved as %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read: put it away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>was marked at this station more than %n days ago and not signed</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 %2.</source>
+        <comment>whose run sheet, what became of it</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read above the sheet what was marked here and not sent, then put it away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>has become another revision since it was marked, so it is marked again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>own PIN</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6022,11 +6098,6 @@
     </message>
     <message>
         <source>Whoever came in without being noted is not here: look in every room.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>machine and unit, what is said of its lock</comment>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7919,10 +7990,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Mark each line as it is marked on the paper.  1 shown · 2 shown when asked · 3 not shown · 0 no mark · M the measure. The paper says who signed it; the journal says who typed it. Keep the paper.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Back to the one-on-ones</source>
         <translation type="unfinished"></translation>
     </message>
@@ -8020,6 +8087,10 @@
     </message>
     <message>
         <source>Paper %1 entered: the check-out of %2 was %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark each line as it is marked on the paper.  1 shown · 2 shown when asked · 3 not shown · 0 no mark · M the measure. The paper says who signed it; the journal says who typed it. Keep the paper. What a second assessor marked apart on paper is not taken in: they mark it here, on its day, with their own PIN.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -10540,11 +10611,6 @@
     </message>
     <message>
         <source>Nobody is noted as at a machine.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>machine and unit, what is said of its lock</comment>
         <translation type="unfinished"></translation>
     </message>
     <message>

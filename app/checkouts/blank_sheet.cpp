@@ -77,7 +77,8 @@ QString at_the_end() {
               2) +
          room(BlankSheets::tr("What stays open, aids used; never a medical reason"), "width=50%", 2) +
          "</tr><tr>" + room(BlankSheets::tr("Member: I was shown this machine's cautions"), "width=50%", 2) +
-         room(BlankSheets::tr("Assessor: this is what I watched"), "width=50%", 2) + "</tr></table><p>" +
+         room(BlankSheets::tr("Assessor: this is what I watched"), "width=50%", 2) +
+         "</tr></table><p style=\"margin-top:60px\">" +
          BlankSheets::tr(
              "Mark between cuts, never while stock is moving. A critical line (heavy) that was shown only "
              "when asked is "

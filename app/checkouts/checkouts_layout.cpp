@@ -98,10 +98,8 @@ QWidget* CheckoutsPage::make_sheet() {
   down->setSpacing(4);
   heading_ = label("large", {}, true);
   heading_->setObjectName("heading");
-  revision_ = label("quiet");
   auto* top = new QHBoxLayout;
   top->addWidget(heading_, 1);
-  top->addWidget(revision_, 0, Qt::AlignTop);
   pass_plan_ = new KeyButton(tr("Pass plan"), QKeySequence("Ctrl+T"));
   pass_plan_->setObjectName("pass_plan");
   connect(pass_plan_, &QPushButton::clicked, this, &CheckoutsPage::show_pass_plan);
@@ -128,14 +126,35 @@ QWidget* CheckoutsPage::make_sheet() {
   connect(sheet_, &SheetView::typed, this, &CheckoutsPage::send_in_passing);
   down->addLayout(top);
   down->addWidget(under_);
+  down->addWidget(make_left_behind());
   down->addWidget(how_);
   down->addWidget(sheet_, 1);
+  no_sheet_ = new QWidget;
+  down->addWidget(no_sheet_, 1);
   down->addWidget(rule());
   foot_ = make_foot();
   after_box_ = make_after();
   down->addWidget(foot_);
   down->addWidget(after_box_);
   down->addWidget(label("quiet", caution(), true));
+  return box;
+}
+
+/// What stands there was marked and is nowhere else, so it stays for as long as nobody has read it.
+QWidget* CheckoutsPage::make_left_behind() {
+  auto* box = new QFrame;
+  box->setProperty("role", "banner");
+  left_behind_box_ = box;
+  auto* across = new QHBoxLayout(box);
+  across->setContentsMargins(10, 6, 10, 6);
+  left_behind_ = label("sentence", {}, true);
+  left_behind_->setObjectName("left_behind");
+  auto* away = new KeyButton(tr("Read: put it away"), QKeySequence("Ctrl+Shift+W"));
+  away->setObjectName("put_away");
+  connect(away, &QPushButton::clicked, this, &CheckoutsPage::put_away);
+  across->addWidget(left_behind_, 1);
+  across->addWidget(away, 0, Qt::AlignTop);
+  box->hide();
   return box;
 }
 
@@ -206,7 +225,7 @@ QWidget* CheckoutsPage::make_foot() {
   pin_ = new QLineEdit;
   pin_->setObjectName("pin");
   pin_->setEchoMode(QLineEdit::Password);
-  pin_->setPlaceholderText(tr("the assessor's own PIN"));
+  pin_->setPlaceholderText(tr("own PIN"));
   sign_ = new KeyButton(tr("Sign"), Qt::CTRL | Qt::Key_Return, true);
   sign_->setObjectName("sign");
   QLabel* restricted = caption(tr("&Restrictions"), restrictions_);

@@ -6,6 +6,7 @@
 #include "app/checkouts/blank_sheet.h"
 #include "app/checkouts/countersign_fields.h"
 #include "app/checkouts/in_hand.h"
+#include "app/checkouts/let_go.h"
 #include "app/checkouts/paper_entry.h"
 #include "app/checkouts/result_words.h"
 #include "app/checkouts/sheet_view.h"
@@ -94,6 +95,8 @@ void CheckoutsPage::refresh() {
   if (sending_) return;
   take_up_drafts();
   all_ = one_on_ones(session());
+  let_go_of_drafts();
+  show_left_behind();
   for (const OneOnOne& one : without_)
     if (std::ranges::none_of(all_, [&](const OneOnOne& other) { return other.key() == one.key(); }))
       all_.push_back(one);
@@ -157,6 +160,7 @@ void CheckoutsPage::show_current() {
   const bool apart = one && is_apart(*one);
   const bool done = one && !apart && (one->signed_as || signed_.contains(one->key()));
   const bool covered = done && may_mark_apart(*one);
+  blank_->setVisible(sheet);
   foot_->setVisible(sheet && !done);
   show_foot(apart);
   after_box_->setVisible(done);
@@ -164,6 +168,7 @@ void CheckoutsPage::show_current() {
   show_marks_->setVisible(covered && sheet);
   next_->setVisible(done && not_passed(*one));
   sheet_->setVisible(sheet && !covered);
+  no_sheet_->setVisible(sheet_->isHidden());
   how_->setVisible(sheet && !done);
   sheet_->set_read_only(done);
   if (one && sheet && !done && !apart && !session().known()) {
@@ -173,7 +178,6 @@ void CheckoutsPage::show_current() {
   if (!one) {
     heading_->setText(tr("No one-on-one tonight"));
     under_->setText(tr("Book one in the Diary, or open a person on the Desk and start from there."));
-    revision_->clear();
     shown_key_.clear();
     return;
   }
@@ -211,15 +215,13 @@ void CheckoutsPage::show_heading(const OneOnOne& one, const Sheet* sheet) {
       sheet && !sheet->title.empty() ? QString::fromStdString(sheet->title) : target_label(one.target);
   heading_->setText(is_apart(one) ? tr("Marked apart: %1", "a machine").arg(title)
                                   : tr("Check-out: %1", "a machine").arg(title));
-  revision_->setText(sheet ? tr("sheet revision %1").arg(sheet->revision) : QString());
   QStringList said{name_of(session(), one.person), unit_label(units(session()), one.machine)};
   if (one.when)
     said << long_day(one.when->from, session().zone()) << clock_time(one.when->from, session().zone());
   if (!one.assessor.empty()) said << tr("with %1", "an assessor").arg(name_of(session(), one.assessor));
+  if (sheet) said << tr("sheet revision %1").arg(sheet->revision);
   QString words = said.join(", ");
-  const PersonId member = session().joined(one.person);
-  const QStringList left_open = restrictions(session(), std::nullopt)
-                                    .on(session().decider(std::nullopt), member, one.target, session().now());
+  const QStringList left_open = restricted_now(session(), one.person, one.target);
   if (!left_open.isEmpty())
     words += '\n' + tr("%1 That stands through the next check-out that is passed.",
                        "what is restricted, as a sentence")
@@ -316,14 +318,8 @@ void CheckoutsPage::keep_draft() {
 
 void CheckoutsPage::bring_in(const OneOnOne& one, const Sheet& sheet) {
   const auto open = in_hand(session(), one, sheet);
-  const std::string key = one.key();
-  if (const Draft* draft = drafts_.find(key);
-      draft && !draft->opened.empty() && (!open || open->id != draft->opened)) {
-    // Signed, or struck out, somewhere else.
-    drafts_.drop(key);
-    report(drafts_.write());
-  }
   if (!open) return;
+  const std::string key = one.key();
   const bool fresh = !drafts_.find(key);
   Draft& draft = drafts_.at(key);
   if (fresh) {
@@ -383,8 +379,53 @@ void CheckoutsPage::take_up_drafts() {
   if (taken_up_) return;
   taken_up_ = true;
   report(drafts_.read(session().now()));
+  std::vector<std::string> old;
+  for (const auto& [key, draft] : drafts_.all())
+    if (Drafts::too_old(draft, session().now())) old.push_back(key);
+  for (const std::string& key : old)
+    let_go(key, tr("was marked at this station more than %n days ago and not signed", "", Drafts::days_kept));
   for (const auto& [key, draft] : drafts_.all())
     if (!draft.one.booking && !draft.apart) without_.push_back(draft.one), without_.back().open.reset();
+}
+
+void CheckoutsPage::let_go_of_drafts() {
+  if (session().known()) return;
+  std::vector<std::pair<std::string, QString>> going;
+  for (const auto& [key, draft] : drafts_.all()) {
+    const auto one = std::ranges::find(all_, draft.one.key(), &OneOnOne::key);
+    if (auto became = became_of(session(), draft, one == all_.end() ? nullptr : &*one))
+      going.emplace_back(key, *std::move(became));
+    else if (!draft.opened.empty() && !session().entry(draft.opened))
+      note_lost(drafts_.at(key));
+  }
+  for (const auto& [key, became] : going) let_go(key, became);
+}
+
+void CheckoutsPage::let_go(const std::string& key, const QString& became) {
+  const Draft draft = *drafts_.find(key);
+  const QString sheet = sheet_words(session(), draft.one), not_sent = not_sent_words(session(), draft);
+  const QString said = tr("%1 %2.", "whose run sheet, what became of it").arg(sheet, became);
+  drafts_.drop(key);
+  if (shown_key_ == key) shown_key_.clear();  // its marks must not stay on the sheet
+  if (!not_sent.isEmpty()) drafts_.leave_behind(said + ' ' + not_sent);
+  report(drafts_.write());
+  if (not_sent.isEmpty())
+    emit tell(said);
+  else
+    report(problem(tr("the run sheet"), said.chopped(1),
+                   tr("Read above the sheet what was marked here and not sent, then put it away")));
+}
+
+void CheckoutsPage::show_left_behind() {
+  left_behind_->setText(drafts_.left_behind().join('\n'));
+  left_behind_box_->setVisible(!drafts_.left_behind().isEmpty());
+}
+
+void CheckoutsPage::put_away() {
+  drafts_.forget_left_behind();
+  report(drafts_.write());
+  show_left_behind();
+  sheet_->setFocus();
 }
 
 const Draft* CheckoutsPage::draft_for(const Sheet& sheet) {
@@ -393,9 +434,8 @@ const Draft* CheckoutsPage::draft_for(const Sheet& sheet) {
   if (draft->sheet == sheet.name && draft->sheet_revision == sheet.revision &&
       draft->on_sheet.marks.size() == lines_of(sheet).size())
     return draft;
-  drafts_.drop(draft_key());
-  report(problem(tr("the run sheet"), tr("The run sheet has become another one since it was marked"),
-                 tr("Mark it again")));
+  let_go(draft_key(), tr("has become another revision since it was marked, so it is marked again"));
+  show_left_behind();
   return nullptr;
 }
 
@@ -454,7 +494,9 @@ void CheckoutsPage::sign() {
   const Rungs before = rungs_on(session(), one.person, one.target);
   const Outcome outcome_signed = action.checkout.outcome;
   pin_->clear();
+  sending_ = true;  // or its own draft would seem to have been signed elsewhere
   const auto done = session().commit(action, std::nullopt, note_->text().trimmed().toStdString());
+  sending_ = false;
   if (!done) {
     emit tell_problem(done.error());
     countersign_->clear();
@@ -493,7 +535,7 @@ bool CheckoutsPage::may_mark_apart(const OneOnOne& one) const {
   if (!seated || session().role() < db::Role::instructor || !checkout) return false;
   const PersonId second = session().joined(seated->id);
   if (second == session().joined(checkout->assessor) || second == session().joined(checkout->person) ||
-      seen_.contains({one.key(), second}) ||
+      seen_.contains({one.key(), second}) || session().store().saw_marks(signed_one->id, second) ||
       session().zone().day(signed_one->at) != session().zone().day(session().now()))
     return false;
   for (const db::Entry* entry : session().store().of_kind("scored_apart")) {

@@ -42,6 +42,7 @@ class CheckoutsPage : public Page {
  private:
   QWidget* make_list();
   QWidget* make_sheet();
+  QWidget* make_left_behind();
   QWidget* make_foot();
   QWidget* make_after();
   QWidget* make_plan();
@@ -66,6 +67,11 @@ class CheckoutsPage : public Page {
   /// What of a draft is shown on the sheet: nothing where the sheet has become another one since.
   const Draft* draft_for(const Sheet& sheet);
   void take_up_drafts();
+  /// Those whose sheet was signed, struck out or left go, and what of them is in no store is told.
+  void let_go_of_drafts();
+  void let_go(const std::string& key, const QString& became);
+  void put_away();
+  void show_left_behind();
   void report(const std::optional<Problem>& problem);
 
   void sign();
@@ -98,14 +104,14 @@ class CheckoutsPage : public Page {
   void back_to_sheet();
 
   QListWidget* list_;
-  QLabel *heading_, *under_, *revision_, *how_, *suggested_, *after_, *practise_, *kept_;
+  QLabel *heading_, *under_, *how_, *suggested_, *after_, *practise_, *kept_, *left_behind_;
   SheetView* sheet_;
-  QWidget* list_box_;
+  QWidget *list_box_, *no_sheet_;  // takes the sheet's place where none is seen
   QStackedWidget* views_;
   PlanView* plan_;
   PaperEntry* paper_entry_;
   CountersignFields* countersign_;
-  QWidget *foot_, *after_box_;
+  QWidget *foot_, *after_box_, *left_behind_box_;
   QLineEdit *restrictions_, *note_, *pin_;
   QComboBox *outcome_, *assessor_;
   KeyButton *sign_, *desk_, *pass_plan_, *mark_apart_, *show_marks_, *next_, *another_day_, *member_pin_,
@@ -123,7 +129,8 @@ class CheckoutsPage : public Page {
   std::set<std::pair<std::string, PersonId>> seen_;  // who has looked at which marks
   const Sheet* shown_sheet_ = nullptr;
   std::string shown_key_;
-  bool filling_ = false, taken_up_ = false, sending_ = false;
+  bool filling_ = false, taken_up_ = false;
+  bool sending_ = false;           // a commit of its own, after which it draws itself anew
   std::optional<Problem> unsent_;  // why what was marked is not in the store yet
 };
 

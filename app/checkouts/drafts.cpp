@@ -15,8 +15,6 @@ struct Tr {
   Q_DECLARE_TR_FUNCTIONS(Checkouts)
 };
 
-constexpr std::int64_t kept_for = std::int64_t{14} * 86400;
-
 QString words(const std::string& text) { return QString::fromStdString(text); }
 
 QJsonArray marks_json(const std::vector<Mark>& marks) {
@@ -135,8 +133,9 @@ std::optional<Problem> Drafts::read(Instant now) {
         Tr::tr("Mark it again; the file was kept for whoever wants to look into it").toStdString()};
   }
   for (const auto& each : document.array()) {
-    const auto draft = draft_of(each.toObject());
-    if (draft && now.seconds - draft->changed.seconds <= kept_for) all_[draft->key()] = *draft;
+    const QJsonObject one = each.toObject();
+    if (const QString left = one.value("left_behind").toString(); !left.isEmpty()) leave_behind(left);
+    if (const auto draft = draft_of(one)) all_[draft->key()] = *draft;
   }
   return std::nullopt;
 }
@@ -148,10 +147,15 @@ Draft* Drafts::find(const std::string& key) {
 
 void Drafts::drop(const std::string& key) { all_.erase(key); }
 
+bool Drafts::too_old(const Draft& draft, Instant now) {
+  return now.seconds - draft.changed.seconds > days_kept * std::int64_t{86400};
+}
+
 std::optional<Problem> Drafts::write() const {
   if (path_.isEmpty()) return std::nullopt;
   QJsonArray all;
   for (const auto& [key, draft] : all_) all.append(json_of(draft));
+  for (const QString& each : left_behind_) all.append(QJsonObject{{"left_behind", each}});
   QSaveFile file(path_);
   const QByteArray text = QJsonDocument(all).toJson(QJsonDocument::Compact);
   if (file.open(QFile::WriteOnly) && file.write(text) == text.size() && file.commit()) return std::nullopt;

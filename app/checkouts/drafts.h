@@ -1,7 +1,7 @@
 #pragma once
 // What has been marked on run sheets and is not signed yet, kept by this station: in memory, and in a file
 // where there is a folder for it, so that neither a power cut nor a hand-over costs an assessor their marks.
-#include <QString>
+#include <QStringList>
 #include <map>
 #include <optional>
 #include <set>
@@ -35,10 +35,11 @@ struct Draft {
   }
 };
 
-/// A draft is no record: nothing counts before it is signed. It is gone once signed, or two weeks after it
-/// was last changed.
+/// A draft is no record: nothing counts before it is signed. It is gone once signed, or when it is left for
+/// too long. What of one that had to go is in no store stays as a sentence, for somebody to read.
 class Drafts {
  public:
+  static constexpr int days_kept = 14;
   /// `folder` empty: in memory only.
   explicit Drafts(const QString& folder);
   /// Reads what was kept. A file that cannot be read is put aside under another name and told, never
@@ -49,12 +50,19 @@ class Drafts {
   Draft& at(const std::string& key) { return all_[key]; }
   const std::map<std::string, Draft>& all() const { return all_; }
   void drop(const std::string& key);
+  /// Whether it was last changed more than `days_kept` days ago.
+  static bool too_old(const Draft& draft, Instant now);
+  /// In the order in which they were left.
+  const QStringList& left_behind() const { return left_behind_; }
+  void leave_behind(const QString& sentence) { left_behind_ << sentence; }
+  void forget_left_behind() { left_behind_.clear(); }
   /// Writes all of them, or leaves the file as it was and says so.
   std::optional<Problem> write() const;
 
  private:
   QString path_;
   std::map<std::string, Draft> all_;
+  QStringList left_behind_;
 };
 
 }  // namespace wm::app

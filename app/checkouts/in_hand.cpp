@@ -112,6 +112,12 @@ void note_changed(Draft& draft, const OnSheet& now) {
   draft.on_sheet = now;
 }
 
+void note_lost(Draft& draft) {
+  draft.opened.clear();
+  for (std::size_t line = 0; line < draft.on_sheet.marks.size(); ++line)
+    draft.unsent.insert(static_cast<int>(line) + 1);
+}
+
 Expected<void> send(Session& session, Draft& draft, const Sheet& sheet, int typing) {
   if (draft.unsent.empty()) return {};
   const auto open = opened(session, draft, sheet);

@@ -17,6 +17,8 @@ OnSheet on_sheet_of(const std::vector<Mark>& marks, const std::vector<Mark>& aga
 void take_from_store(Draft& draft, const db::OpenSheet& open, const Sheet& sheet);
 /// Notes which lines the new marks change.
 void note_changed(Draft& draft, const OnSheet& now);
+/// Notes that the store has none of it: it was put back as it was before.
+void note_lost(Draft& draft);
 /// Sends what is not there yet, opening the sheet where it is not open; leaves out the measure of `typing`
 /// (from 1 on; 0: none), which is typed just now, and measures that can't be understood. What could not be
 /// sent stays noted in the draft.

@@ -113,7 +113,8 @@ QWidget* PaperEntry::paper() {
   auto* how = new QLabel(
       tr("Mark each line as it is marked on the paper.  1 shown · 2 shown when asked · 3 not shown · "
          "0 no mark · M the measure. The paper says who signed it; the journal says who typed it. "
-         "Keep the paper."));
+         "Keep the paper. What a second assessor marked apart on paper is not taken in: they mark it here, "
+         "on its day, with their own PIN."));
   how->setProperty("role", "quiet");
   how->setWordWrap(true);
   said_->setObjectName("paper_said");

@@ -28,8 +28,7 @@ QString sentence(Session& session, const PersonId& person, const TargetName& tar
   const auto conditions = conditions_of(decider.in_force(session.now()), target);
   const PersonId who = session.joined(person);
   return standing_sentence(target, decider.standing(who, target, session.now()), conditions,
-                           restrictions(session, std::nullopt).on(decider, who, target, session.now()),
-                           answer_reader(session, person));
+                           restricted_now(session, person, target), answer_reader(session, person));
 }
 
 }  // namespace

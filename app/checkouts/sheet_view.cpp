@@ -74,14 +74,19 @@ void SheetView::go_to(int line) {
   line_ = std::clamp(line, 0, static_cast<int>(lines_.size()) - 1);
   const auto at = static_cast<std::size_t>(line_);
   in_again_ = in_again_ && line_ == before && on_it_.marks[at] == Mark::shown_when_asked;
-  const Row& row = rows_[at];
+  keep_in_sight();
+  place_fields();
+  tell_screen_reader();
+  viewport()->update();
+}
+
+void SheetView::keep_in_sight() {
+  if (lines_.empty()) return;
+  const Row& row = rows_[static_cast<std::size_t>(line_)];
   QScrollBar* bar = verticalScrollBar();
   const int room = viewport()->height() - heads_;
   if (row.top < bar->value()) bar->setValue(line_ == 0 ? 0 : row.top);
   if (row.top + row.height > bar->value() + room) bar->setValue(row.top + row.height - room + 2);
-  place_fields();
-  tell_screen_reader();
-  viewport()->update();
 }
 
 void SheetView::set_mark(Mark mark) {
@@ -197,6 +202,8 @@ void SheetView::focusOutEvent(QFocusEvent* event) {
 void SheetView::resizeEvent(QResizeEvent* event) {
   QAbstractScrollArea::resizeEvent(event);
   lay_out();
+  // What stands below may take room while somebody marks.
+  if (hasFocus() || typing() > 0) keep_in_sight();
   place_fields();
 }
 

@@ -60,6 +60,8 @@ class SheetView : public QAbstractScrollArea {
   };
 
   void lay_out();
+  /// Scrolls as little as shows all of the current line.
+  void keep_in_sight();
   Columns columns() const;
   QRect mark_box(const Row& row, Mark mark) const;
   QRect again_box(const Row& row) const;
