@@ -15,12 +15,16 @@
 #include <QTest>
 #include <cstdio>
 
+#include "app/checkouts/blank_sheet.h"
+#include "app/checkouts/sheets.h"
+#include "app/desk/shop_now.h"
 #include "app/figures/figures_page.h"
 #include "app/frame/main_window.h"
 #include "app/frame/pages.h"
 #include "app/lists/list_view.h"
 #include "app/passes/plan_view.h"
 #include "app/people/import_view.h"
+#include "app/print/paper.h"
 #include "app/quiz/station.h"
 #include "app/rosters/roster_paper.h"
 #include "app/start/first_look_window.h"
@@ -102,6 +106,43 @@ void plan_passes(MainWindow& window, Session& session, const char* length) {
                 {"plan_final", "1 in"},
                 {"plan_uneven", "0 in"},
                 {"plan_marks", "0.001 in"}});
+}
+
+/// Goes down the sheet of his check-out, a key a line; a line that measures takes what is typed after "M".
+void mark_sheet(MainWindow& window, Session& session, const char* keys) {
+  window.go(checkout_of_jonas(session));
+  auto* sheet = window.current()->findChild<QWidget*>("sheet");
+  sheet->setFocus();
+  QTest::keyClick(sheet, Qt::Key_Home);
+  for (const char* key = keys; *key; ++key) {
+    QTest::keyClick(sheet, *key);
+    if (key[1]) QTest::keyClick(sheet, Qt::Key_Down);
+  }
+}
+
+/// Chosen by their first letters, as a keyboard does it.
+void choose(MainWindow& window, const char* box, const char* letters) {
+  auto* choice = window.current()->findChild<QWidget*>(box);
+  choice->setFocus();
+  QTest::keyClicks(choice, letters);
+}
+
+void paste(MainWindow& window, const char* name, const char* text) {
+  window.current()->findChild<QPlainTextEdit*>(name)->setPlainText(QString::fromUtf8(text));
+}
+
+/// Somebody of the staff is in, with a visitor.
+void let_a_visitor_in(Session& session) {
+  static const auto in = session.commit(db::EnterShopFact{db::Presence{session.seated()->id, true, true}});
+  static const auto visit =
+      session.commit(db::EnterShopFact{db::Visit{"Ada Quill", "visitor-rules", session.seated()->id}});
+  if (!in || !visit) std::fputs("no visitor\n", stderr);
+}
+
+void show_unit(MainWindow& window, const MachineId& machine) {
+  Place to = place("machines");
+  to.machine = machine;
+  window.go(to);
 }
 
 /// A few backups, the last of them some days ago.
@@ -221,7 +262,7 @@ std::vector<View> views(Session& session) {
          QTest::keyClick(sheet, Qt::Key_Up);
          QTest::keyClick(sheet, Qt::Key_Up);
          QTest::keyClick(sheet, Qt::Key_M);
-         QTest::keyClicks(w.current()->findChild<QLineEdit*>("measure"), "25.2 mm");
+         QTest::keyClicks(sheet->findChild<QLineEdit*>("measure"), "25.2 mm");
        }},
       {"checkouts-plan", [&session](MainWindow& w) { plan_passes(w, session, "24 in"); }},
       {"checkouts-plan-refused", [&session](MainWindow& w) { plan_passes(w, session, "5 in"); }},
@@ -232,6 +273,91 @@ std::vector<View> views(Session& session) {
          fill(w, {{"plan_hollow", "5/32 in"}});
          w.current()->findChild<QCheckBox*>("plan_crown")->setChecked(true);
        }},
+      {"checkouts-marked", [&session](MainWindow& w) { mark_sheet(w, session, "11211311"); }},
+      {"checkouts-pin",
+       [&session](MainWindow& w) {
+         w.go(checkout_of_jonas(session));
+         press(w, "choose_member_pin");
+       }},
+      {"checkouts-countersign",
+       [&session](MainWindow& w) {
+         w.go(checkout_of_jonas(session));
+         choose(w, "hand", "on");
+         choose(w, "outcome", "fail");
+         press(w, "sign");
+       }},
+      {"checkouts-put-by",
+       [&session](MainWindow& w) {
+         w.go(checkout_of_jonas(session));
+         fill(w, {{"restrictions", "no dado"}, {"note", "the edge is left to joint"}});
+         press(w, "another_day");
+         w.go(checkout_of_jonas(session));
+       }},
+      {"checkouts-paper",
+       [](MainWindow& w) {
+         press(w, "checkouts", "from_paper");
+         choose(w, "paper_sheet", "Joi");
+       }},
+      {"machines-lock",
+       [&session](MainWindow& w) {
+         const auto out = shop_now(session).out;
+         if (!out.empty()) show_unit(w, out.front().machine);
+       }},
+      {"machines-change",
+       [](MainWindow& w) {
+         show_unit(w, "jointer-planer-1");
+         press(w, "change");
+         fill(w, {{"what", "helical cutterhead"}});
+       }},
+      {"machines-changed",
+       [&session](MainWindow& w) {
+         static const auto changed = session.commit(db::RecordChange{
+             "jointer-planer", "jointer-planer-1", db::Alteration::cutter, "helical cutterhead"});
+         if (changed) show_unit(w, "jointer-planer-1");
+       }},
+      {"people-group",
+       [](MainWindow& w) {
+         press(w, "people", "group");
+         paste(w, "group_names",
+               "Jonas Lindqvist\nAoki, Kim\n0397\nThi Huong Nguyen\nWilhelmina van der Meulen-Achterberg\n"
+               "0412 Jonas Lindqvist\nBj\xc3\xb6rn Sand\nAdaeze Nwosu\nChiyo\n9999\nDario Conti\n"
+               "\xd0\x9e\xd0\xbb\xd1\x8c\xd0\xb3\xd0\xb0 \xd0\x9b\xd0\xb8\xd1\x81\n");
+         choose(w, "group_lesson", "gua");
+       }},
+      {"people-visitor",
+       [&session](MainWindow& w) {
+         let_a_visitor_in(session);
+         press(w, "people", "visitor");
+       }},
+      {"people-visitors",
+       [&session](MainWindow& w) {
+         let_a_visitor_in(session);
+         w.go(place("people"));
+       }},
+      {"desk-visitor",
+       [&session](MainWindow& w) {
+         let_a_visitor_in(session);
+         w.go(place("desk"));
+       }},
+      {"emergency-typed",
+       [](MainWindow& w) {
+         w.go(place("emergency"));
+         w.current()->findChild<QComboBox*>("incident_machine")->setCurrentIndex(2);
+         w.current()->findChild<QComboBox*>("severity")->setCurrentIndex(1);
+         paste(w, "what_happened", "Kickback threw a short offcut; a hand was bruised. The guard was up.");
+       }},
+      {"emergency-follows",
+       [](MainWindow& w) {
+         w.go(place("emergency"));
+         w.current()->findChild<QComboBox*>("incident_machine")->setCurrentIndex(2);
+         w.current()->findChild<QComboBox*>("severity")->setCurrentIndex(1);
+         press(w, "incident_unnamed");
+         paste(w, "what_happened", "Kickback threw a short offcut; a hand was bruised. The guard was up.");
+         press(w, "record_incident");
+       }},
+      {"hours-rules", [](MainWindow& w) { press(w, "hours", "rules"); }},
+      {"hours-other", [](MainWindow& w) { press(w, "hours", "other"); }},
+      {"hours-upkeep", [](MainWindow& w) { press(w, "hours", "upkeep"); }},
       {"lessons-text", [](MainWindow& w) { show_lesson(w, "guards"); }},
       {"lessons-read",
        [](MainWindow& w) {
@@ -305,7 +431,8 @@ std::vector<View> views(Session& session) {
 
 void draw(QWidget& window, const Size& size, const QString& path) {
   window.resize(size.points);
-  QTest::qWait(60);
+  // What is laid out anew asks for it once more where words break over lines.
+  for (int times = 0; times < 4; ++times) QTest::qWait(40);
   QImage image(size.points * size.scale, QImage::Format_RGB32);
   image.setDevicePixelRatio(size.scale);
   window.render(&image);
@@ -429,9 +556,19 @@ void draw_quiz(const QDir& folder, const QString& shade) {
 void write_papers(Session& session, const QDir& folder) {
   const std::pair<const char*, RosterForm> forms[] = {{"roster-door.pdf", RosterForm::door},
                                                       {"roster-machines.pdf", RosterForm::machine_a_page},
-                                                      {"roster-desk.pdf", RosterForm::grid}};
+                                                      {"roster-desk.pdf", RosterForm::grid},
+                                                      {"roster-cards.pdf", RosterForm::card}};
   for (const auto& [name, form] : forms)
     write_roster_pdf(session, {{}, false, form}, folder.filePath(name), PaperSize::letter);
+}
+
+/// As it goes to the machine.
+void write_blank_sheet(Session& session, const QDir& folder) {
+  for (const Sheet& sheet : run_sheets()) {
+    const BlankSheet blank = blank_sheet(session, sheet, "7K2Q9X", PaperSize::letter);
+    write_pdf(folder.filePath(QString("blank-%1.pdf").arg(QString::fromStdString(sheet.name))), blank.text,
+              blank.laid.pages, blank.laid.draw);
+  }
 }
 
 void write_plan(Session& session, const QDir& folder) {
@@ -477,6 +614,7 @@ int main(int argc, char** argv) {
     }
   }
   if (wanted("pass-plan")) write_plan(*session, folder);
+  if (wanted("blank")) write_blank_sheet(*session, folder);
   if (wanted("roster")) write_papers(*session, folder);
   return 0;
 }
