@@ -55,6 +55,8 @@ void DeskPage::wire() {
   connect(answer_, &AnswerPanel::tell, this, &Page::tell);
   connect(answer_, &AnswerPanel::tell_problem, this, &Page::tell_problem);
   connect(answer_, &AnswerPanel::back_to_list, strips_, qOverload<>(&QWidget::setFocus));
+  connect(tonight_side_, &TonightSide::tell, this, &Page::tell);
+  connect(tonight_side_, &TonightSide::tell_problem, this, &Page::tell_problem);
   connect(tonight_, &TonightPanel::tell, this, &Page::tell);
   connect(tonight_, &TonightPanel::tell_problem, this, &Page::tell_problem);
   connect(tonight_, &TonightPanel::go, this, &Page::go);

@@ -2,6 +2,8 @@
 
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QPushButton>
+#include <QScrollArea>
 #include <algorithm>
 #include <ranges>
 
@@ -14,6 +16,7 @@
 #include "app/theme/theme.h"
 #include "app/widgets/blocks.h"
 #include "app/widgets/key_button.h"
+#include "app/words/record_words.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -162,10 +165,33 @@ bool TonightPanel::eventFilter(QObject* watched, QEvent* event) {
 }
 
 TonightSide::TonightSide(Session& session, QWidget* parent)
-    : QFrame(parent), session_(session), column_(new QVBoxLayout(this)) {
+    : QFrame(parent), session_(session), column_(new QVBoxLayout) {
   setProperty("role", "paper");
-  column_->setContentsMargins(20, 16, 20, 14);
+  column_->setContentsMargins(16, 12, 16, 10);
   column_->setSpacing(4);
+  auto* inside = new QWidget;
+  inside->setLayout(column_);
+  auto* scroll = new QScrollArea;
+  scroll->setAccessibleName(tr("Who is here, and what is open"));
+  scroll->setWidget(inside);
+  scroll->setWidgetResizable(true);
+  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  scroll->setFocusPolicy(Qt::TabFocus);
+  auto* whole = new QVBoxLayout(this);
+  whole->setContentsMargins(4, 4, 4, 4);
+  whole->addWidget(scroll);
+}
+
+void TonightSide::offer_to_leave(const db::VisitorIn& visitor) {
+  const db::Action end = db::EnterShopFact{db::VisitEnd{visitor.visit}};
+  if (session_.known() || !session_.permitted(end)) return;
+  auto* left = new QPushButton(tr("%1 has left").arg(said_words(visitor.name)));
+  left->setObjectName("visitor_left");
+  connect(left, &QPushButton::clicked, this, [this, end] {
+    if (const auto done = session_.commit(end); !done) return emit tell_problem(done.error());
+    emit tell(tr("The visitor has left."));
+  });
+  column_->insertWidget(column_->count() - 1, left, 0, Qt::AlignLeft);
 }
 
 void TonightSide::add_block(const QString& title, const QStringList& lines, const QString& none) {
@@ -206,6 +232,7 @@ void TonightSide::show_shop(const ShopNow& shop) {
             tr("Nobody has been noted as here."));
   if (!shop.visitors.empty())
     add_block(tr("Visitors for the day"), visitor_lines(shop.visitors, name, session_.zone()), {});
+  for (const db::VisitorIn& each : shop.visitors) offer_to_leave(each);
   QStringList at;
   for (const db::AtMachine& each : shop.at_machines) {
     const QString since = clock_time(each.since, session_.zone()), where = unit_words(shop, each.machine);

@@ -43,7 +43,12 @@ class TonightSide : public QFrame {
   explicit TonightSide(Session& session, QWidget* parent = nullptr);
   void show_shop(const ShopNow& shop);
 
+ signals:
+  void tell(const QString& sentence);
+  void tell_problem(const wm::Problem& problem);
+
  private:
+  void offer_to_leave(const db::VisitorIn& visitor);
   void add_block(const QString& title, const QStringList& lines, const QString& none);
 
   Session& session_;

@@ -185,9 +185,26 @@ class DeskTest : public QObject {
     key(Qt::Key_F2);
     QVERIFY(shop_->session->commit(db::EnterShopFact{db::Presence{"mara", false, false}}));
     QVERIFY2(here().contains("Mara Devlin has left: nobody stays with them"), qPrintable(here()));
-    const RecordId visit = shop_->session->store().of_kind("visit").back()->id;
-    QVERIFY(shop_->session->commit(db::EnterShopFact{db::VisitEnd{visit}}));
+    window_->current()->findChild<QPushButton*>("visitor_left")->click();
+    QVERIFY2(here().contains("The visitor has left."), qPrintable(here()));
     QVERIFY(!here().contains("Ada Quill"));
+    QCOMPARE(facts<db::VisitEnd>().size(), std::size_t(1));
+  }
+
+  void what_is_said_of_tonight_is_scrolled_where_it_has_no_room() {
+    for (const char* each : {"d1", "b1", "j1"})
+      for (int i = 0; i < 4; ++i)
+        QVERIFY(
+            shop_->session->commit(db::PutOutOfService{each, std::to_string(i), "4", "belt torn", "ines"}));
+    key(Qt::Key_F2);
+    for (int i = 0; i < 4; ++i) QTest::qWait(20);
+    int looked_at = 0;
+    for (const QLabel* label : window_->current()->findChildren<QLabel*>())
+      if (label->isVisible() && label->wordWrap()) {
+        ++looked_at;
+        QVERIFY2(label->height() >= label->heightForWidth(label->width()), qPrintable(label->text()));
+      }
+    QVERIFY(looked_at >= 12);
   }
 
   void a_visitor_is_gone_when_the_day_is() {
