@@ -10617,6 +10617,18 @@
         <source>Visitors for the day</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Who is here, and what is open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The visitor has left.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::WaitingList</name>

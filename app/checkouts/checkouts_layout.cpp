@@ -183,19 +183,15 @@ QWidget* CheckoutsPage::make_paper_entry() {
   return box;
 }
 
-/// The member's word, and the key with which one who has no PIN chooses it.
+/// The member's word; and below it the key with which one who has no PIN chooses it.
 void CheckoutsPage::add_countersign(QGridLayout* grid, int row) {
   countersign_ = new CountersignFields(session());
   countersign_->setObjectName("countersign");
   member_pin_ = new KeyButton(tr("Choose their PIN"), QKeySequence("Ctrl+Shift+P"));
   member_pin_->setObjectName("choose_member_pin");
   QLabel* member = caption(tr("M&ember"), countersign_);
-  auto* across = new QHBoxLayout;
-  across->setSpacing(8);
-  across->addWidget(countersign_, 1);
-  across->addWidget(member_pin_);
   grid->addWidget(member, row, 0);
-  grid->addLayout(across, row, 1);
+  grid->addWidget(countersign_, row, 1);
   of_the_first_.insert(of_the_first_.end(), {member, countersign_});
   connect(member_pin_, &QPushButton::clicked, this, &CheckoutsPage::choose_member_pin);
   connect(countersign_, &CountersignFields::done, this, &CheckoutsPage::sign);
@@ -238,7 +234,6 @@ QWidget* CheckoutsPage::make_foot() {
       true);
   never->setObjectName("never_medical");
   restrictions_->setAccessibleDescription(never->text());
-  grid->addWidget(never, 4, 0, 1, 4);
   QLabel* result = caption(tr("Resu&lt"), outcome_);
   grid->addWidget(result, 1, 2);
   grid->addWidget(outcome_, 1, 3);
@@ -255,6 +250,10 @@ QWidget* CheckoutsPage::make_foot() {
   grid->addLayout(signature, 3, 3);
   of_the_first_ = {restricted, restrictions_, never, result, outcome_, notes, note_};
   add_countersign(grid, 3);
+  auto* below = new QHBoxLayout;
+  below->addWidget(never, 1);
+  below->addWidget(member_pin_);
+  grid->addLayout(below, 4, 0, 1, 4);
   another_day_ = new KeyButton(tr("Go on another day"), QKeySequence("Ctrl+Shift+D"));
   another_day_->setObjectName("another_day");
   connect(another_day_, &QPushButton::clicked, this, &CheckoutsPage::put_by);

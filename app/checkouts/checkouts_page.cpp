@@ -126,7 +126,9 @@ void CheckoutsPage::fill_list() {
                           : one.open && one.open->put_by        ? tr("put by")
                           : one.open || drafts_.find(one.key()) ? tr("begun")
                                                                 : QString();
-    const QString right = state.isEmpty() ? time : tr("%1, %2", "a time, how far it is").arg(time, state);
+    const QString right = state.isEmpty() ? time
+                          : one.when      ? tr("%1, %2", "a time, how far it is").arg(time, state)
+                                          : state;  // a name needs the room
     const QString below = unit_label(shop_units, one.machine);
     auto* item = new QListWidgetItem(name_of(session(), one.person), list_);
     item->setData(Qt::UserRole, below);

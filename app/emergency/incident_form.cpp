@@ -46,7 +46,7 @@ IncidentForm::IncidentForm(Session& session, QWidget* parent)
   day_->setObjectName("incident_day");
   what_->setObjectName("what_happened");
   what_->setTabChangesFocus(true);
-  what_->setFixedHeight(what_->fontMetrics().lineSpacing() * lines_to_tell + 14);
+  what_->setMinimumHeight(what_->fontMetrics().lineSpacing() * lines_to_tell + 14);
   costs_->setObjectName("what_it_costs");
   costs_->setWordWrap(true);
   Block block(tr("Record what happened"), this);
@@ -54,6 +54,7 @@ IncidentForm::IncidentForm(Session& session, QWidget* parent)
   block.column->addWidget(where_and_when());
   block.column->addWidget(costs_);
   block.field(tr("What happened, without names: it stays when somebody's details are erased"), what_);
+  block.column->setStretchFactor(what_, 8);
   auto* button = new KeyButton(tr("Record it"), Qt::CTRL | Qt::Key_3);
   button->setObjectName("record_incident");
   block.finish(button);

@@ -50,6 +50,7 @@ void SidePanel::start() {
   lines_->setSpacing(6);
   lines_->addStretch(1);
   stack_->insertWidget(0, details_);
+  give_room();
   if (stack_->count() == 1) stack_->setCurrentIndex(0);
 }
 
@@ -96,6 +97,7 @@ void SidePanel::show_form(Form* form) {
   close_form();
   stack_->addWidget(form);
   stack_->setCurrentWidget(form);
+  give_room();
   connect(form, &Form::left, this, &SidePanel::close_form);
   form->take_cursor();
 }
@@ -106,8 +108,12 @@ void SidePanel::close_form() {
   stack_->removeWidget(form);
   form->deleteLater();
   stack_->setCurrentIndex(0);
+  give_room();
   emit form_closed();
 }
+
+/// What is not seen takes no room, or a short form could be scrolled into nothing.
+void SidePanel::give_room() { details_->setMaximumHeight(form_open() ? 0 : QWIDGETSIZE_MAX); }
 
 bool SidePanel::form_open() const { return stack_->count() > 1; }
 

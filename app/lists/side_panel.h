@@ -38,6 +38,8 @@ class SidePanel : public QFrame {
   void form_closed();
 
  private:
+  void give_room();
+
   QStackedWidget* stack_;
   QWidget* details_ = nullptr;
   QVBoxLayout* lines_ = nullptr;

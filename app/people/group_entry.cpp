@@ -14,6 +14,9 @@ QListWidget* rows_of_text(const char* name, int rows) {
   made->setObjectName(name);
   made->setFixedHeight(rows * 26);
   made->setWordWrap(true);
+  made->setSpacing(2);
+  made->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  made->setResizeMode(QListView::Adjust);
   return made;
 }
 

@@ -53,10 +53,10 @@ QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 
 QToolTip { background: @paper@; color: @text@; border: 1px solid @quiet@; padding: 5px; }
 QCheckBox:focus, QRadioButton:focus { outline: 2px solid @full@; }
-QCheckBox::indicator, QRadioButton::indicator { width: 14px; height: 14px; border: 1px solid @quiet@;
+QCheckBox::indicator, QListView::indicator, QRadioButton::indicator { width: 14px; height: 14px; border: 1px solid @quiet@;
     border-radius: 3px; background: @paper@; }
 QRadioButton::indicator { border-radius: 8px; }
-QCheckBox::indicator:checked { background: @full@; border-color: @full@; image: url(:/theme/tick-@shade@.svg); }
+QCheckBox::indicator:checked, QListView::indicator:checked { background: @full@; border-color: @full@; image: url(:/theme/tick-@shade@.svg); }
 QRadioButton::indicator:checked { width: 6px; height: 6px; border: 5px solid @full@; background: @paper@; }
 QCalendarWidget QWidget { background: @paper@; }
 )";
