@@ -16,6 +16,7 @@ QListWidget* rows_of_text(const char* name, int rows) {
   made->setWordWrap(true);
   made->setSpacing(2);
   made->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  made->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);  // or the last words of a line are cut
   made->setResizeMode(QListView::Adjust);
   return made;
 }
