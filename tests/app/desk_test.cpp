@@ -185,7 +185,9 @@ class DeskTest : public QObject {
     key(Qt::Key_F2);
     QVERIFY(shop_->session->commit(db::EnterShopFact{db::Presence{"mara", false, false}}));
     QVERIFY2(here().contains("Mara Devlin has left: nobody stays with them"), qPrintable(here()));
-    window_->current()->findChild<QPushButton*>("visitor_left")->click();
+    auto* left = window_->current()->findChild<QPushButton*>("visitor_left");
+    QVERIFY(left);
+    left->click();
     QVERIFY2(here().contains("The visitor has left."), qPrintable(here()));
     QVERIFY(!here().contains("Ada Quill"));
     QCOMPARE(facts<db::VisitEnd>().size(), std::size_t(1));
