@@ -32,6 +32,7 @@ class CheckoutsTest : public QObject {
   void the_assessors_pin_signs_and_the_standing_changes();
   void a_second_assessor_marks_it_apart_without_seeing_the_first();
   void whoever_has_seen_the_marks_does_not_mark_it_apart();
+  void whoever_marked_a_line_of_the_first_is_not_asked_to_mark_it_apart();
   void failing_names_what_to_practise_and_leads_to_the_next_one_on_one();
   void restrictions_that_stand_are_said_and_medical_reasons_are_not_asked();
   void a_wrong_pin_signs_nothing_and_keeps_the_marks();
@@ -334,6 +335,22 @@ void CheckoutsTest::whoever_has_seen_the_marks_does_not_mark_it_apart() {
   press(Qt::Key_M, Qt::ControlModifier);
   QVERIFY(sheet()->on_sheet().marks[9] == Mark::not_shown);
   QVERIFY(!field("pin")->isVisible());
+}
+
+void CheckoutsTest::whoever_marked_a_line_of_the_first_is_not_asked_to_mark_it_apart() {
+  shop_->sit_down("odile", "8642");
+  shop_->enter(db::EnterFact{Appoint{"odile", Everything{}, true, day_of({2027, 12, 31})}});
+  shop_->clock = shop_->clock + 60;
+  page_->refresh();
+  mark("1");
+  shop_->sit_down("mara", "2468");
+  mark("1111111113");
+  sign("2468");
+  QCOMPARE(signed_ones().size(), std::size_t{1});
+  shop_->clock = shop_->clock + 60;
+  shop_->sit_down("odile", "8642");
+  QVERIFY(sheet()->isVisible());
+  QVERIFY(!page_->findChild<QPushButton*>("mark_apart")->isVisible());
 }
 
 void CheckoutsTest::failing_names_what_to_practise_and_leads_to_the_next_one_on_one() {
