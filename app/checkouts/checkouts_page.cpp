@@ -165,10 +165,10 @@ void CheckoutsPage::show_current() {
   blank_->setVisible(sheet);
   foot_->setVisible(sheet && !done);
   show_foot(apart);
-  after_box_->setVisible(done);
   mark_apart_->setVisible(covered && sheet);
   show_marks_->setVisible(covered && sheet);
   next_->setVisible(done && not_passed(*one));
+  after_box_->setVisible(done);  // last: all of its buttons at once would make the window wider than a screen
   sheet_->setVisible(sheet && !covered);
   no_sheet_->setVisible(sheet_->isHidden());
   how_->setVisible(sheet && !done);

@@ -519,6 +519,7 @@ void CheckoutsTest::what_was_not_sent_of_a_sheet_that_was_signed_elsewhere_stays
       left_behind().startsWith("The run sheet of Tola Adeyemi, Jointer/planer, unit 1 was signed on ") &&
           left_behind().endsWith("Marked here and not sent: line 3, shown when asked; line 5, not shown."),
       qPrintable(left_behind()));
+  QCOMPARE(page_->width(), 1216);
   evening::grab(*page_, "checkouts-left-behind");
   // Neither the end of the program nor somebody else's refresh takes it; whoever has read it does.
   page_.reset();
