@@ -5965,6 +5965,11 @@
         <comment>count, lesson, count</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>a line&apos;s number, what will happen</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::Groups</name>

@@ -14,11 +14,18 @@ QListWidget* rows_of_text(const char* name, int rows) {
   made->setObjectName(name);
   made->setFixedHeight(rows * 26);
   made->setWordWrap(true);
-  made->setSpacing(2);
   made->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  made->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);  // or the last words of a line are cut
+  made->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);  // what is above it has always the same width
   made->setResizeMode(QListView::Adjust);
   return made;
+}
+
+/// As high as its words take: a list by itself leaves out the item's padding, and cuts the last of them.
+void add_line(QListWidget& list, const QString& words) {
+  constexpr int padding = 40, apart = 6;
+  const QRect room(0, 0, std::max(100, list.viewport()->width() - padding), QWIDGETSIZE_MAX);
+  const int height = list.fontMetrics().boundingRect(room, Qt::TextWordWrap, words).height();
+  (new QListWidgetItem(words, &list))->setSizeHint({0, height + apart});
 }
 
 }  // namespace
@@ -123,8 +130,11 @@ void GroupEntry::preview() {
   summary_->setText(summary(plan));
   lines_->clear();
   for (const bool bad : {true, false})  // what is wrong first
-    for (const db::GroupLine& line : plan.lines)
-      if ((line.fate == db::LineFate::bad) == bad) lines_->addItem(line_words(line));
+    for (std::size_t i = 0; i < plan.lines.size(); ++i)
+      if (const db::GroupLine& line = plan.lines[i]; (line.fate == db::LineFate::bad) == bad)
+        add_line(
+            *lines_,
+            tr("%1. %2", "a line's number, what will happen").arg(QString::number(i + 1), line_words(line)));
 }
 
 Expected<db::Committed> GroupEntry::enter() {

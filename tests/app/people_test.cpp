@@ -438,7 +438,7 @@ class PeopleTest : public QObject {
     names->setPlainText(QString::fromUtf8("Inés Castellanos\nOlga\nNoor Tamsin\nŻółkiewski, Łukasz\n"));
     QVERIFY(
         page.findChild<QLabel*>("group_summary")->text().contains("4 names: 2 here already, 1 new, 1 wrong"));
-    QVERIFY2(lines().front().startsWith("Olga: "), qPrintable(lines().join('|')));  // what is wrong first
+    QVERIFY2(lines().front().startsWith("2. Olga: "), qPrintable(lines().join('|')));  // what is wrong first
     auto* lesson = page.findChild<QComboBox*>("group_lesson");
     lesson->setCurrentIndex(lesson->findData("guards"));
     const std::size_t before = shop.session().store().entries().size();
