@@ -85,13 +85,18 @@ Expected<void> Store::Impl::adopt(Memory read, CurrentShop worked_out) {
 }
 
 Expected<bool> Store::Impl::erased_since(std::int64_t order) {
-  auto erased =
-      connection->run("SELECT 1 FROM records WHERE kind IN ('erased', 'blanked') AND ord > ? LIMIT 1",
-                      {static_cast<qlonglong>(order)});
-  if (!erased) return tl::make_unexpected(erased.error());
-  const auto row = connection->next(**erased);
-  (*erased)->finish();
-  return row;
+  // The kinds are compared here: asked for these two alone, PostgreSQL looks for them among all records there are.
+  auto later = connection->run("SELECT kind FROM records WHERE ord > ? ORDER BY ord",
+                               {static_cast<qlonglong>(order)});
+  if (!later) return tl::make_unexpected(later.error());
+  auto row = connection->next(**later);
+  bool erased = false;
+  for (; row && *row && !erased; row = connection->next(**later)) {
+    const QString kind = (*later)->value(0).toString();
+    erased = kind == "erased" || kind == "blanked";
+  }
+  (*later)->finish();
+  return row.map([&](bool) { return erased; });
 }
 
 Expected<Committed> Store::Impl::in_transaction(const std::vector<const Command*>& commands, bool founding) {
