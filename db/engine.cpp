@@ -85,9 +85,10 @@ Expected<void> Store::Impl::adopt(Memory read, CurrentShop worked_out) {
 }
 
 Expected<bool> Store::Impl::erased_since(std::int64_t order) {
-  // The kinds are compared here: asked for these two alone, PostgreSQL looks for them among all records there are.
-  auto later = connection->run("SELECT kind FROM records WHERE ord > ? ORDER BY ord",
-                               {static_cast<qlonglong>(order)});
+  // The kinds are compared here: asked for these two alone, PostgreSQL looks for them among all records there
+  // are.
+  auto later =
+      connection->run("SELECT kind FROM records WHERE ord > ? ORDER BY ord", {static_cast<qlonglong>(order)});
   if (!later) return tl::make_unexpected(later.error());
   auto row = connection->next(**later);
   bool erased = false;
