@@ -269,10 +269,9 @@ Expected<void> check_place(const PermissionRow& row, Station station) {
   const std::string here = "This is not entered at " + named(station) + ".";
   if (row.places == at_machine)
     return refuse("station", here, "Enter it at " + named(Station::machine) + ", where it is watched.");
-  return refuse("station", here,
-                row.places == in_office  ? "Enter it in the office."
-                : row.places == at_desks ? "Enter it at the front desk or in the office."
-                                         : "Let it be taken at the quiz station.");
+  return refuse(
+      "station", here,
+      row.places == in_office ? "Enter it in the office." : "Enter it at the front desk or in the office.");
 }
 
 tl::unexpected<Problem> refuse_role(const PermissionRow& row, Role role) {

@@ -11,10 +11,8 @@ namespace {
 
 const std::vector<Mark> seen_marks{Mark::shown, Mark::shown_when_asked, Mark::shown};
 
-/// Kim's check-out by Ivo, on a sheet of three lines.
-RecordId watched_checkout(TestShop& shop) {
-  shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
-  shop.wait(60);
+/// Kim's check-out by Ivo, on a sheet of three lines, before it is signed.
+SignCheckout ivos_sheet() {
   SignCheckout sign;
   sign.checkout = {"kim", "bandsaw", 0, Outcome::passed, "ivo"};
   sign.pin = "2222";
@@ -22,7 +20,14 @@ RecordId watched_checkout(TestShop& shop) {
   sign.sheet = "bandsaw";
   sign.sheet_revision = 1;
   sign.marks = seen_marks;
-  const auto done = shop.commit("ivo", sign);
+  return sign;
+}
+
+/// The same, signed.
+RecordId watched_checkout(TestShop& shop) {
+  shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
+  shop.wait(60);
+  const auto done = shop.commit("ivo", ivos_sheet());
   INFO((done ? "" : done.error().what));
   REQUIRE(done);
   shop.wait(60);
@@ -96,13 +101,7 @@ TEST_CASE("Whoever sat there when the first marked it has seen the marks, and do
   TestShop shop;
   shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
   shop.wait(60);
-  SignCheckout sign;
-  sign.checkout = {"kim", "bandsaw", 0, Outcome::passed, "ivo"};
-  sign.pin = "2222";
-  sign.machine = "b1";
-  sign.sheet = "bandsaw";
-  sign.sheet_revision = 1;
-  sign.marks = seen_marks;
+  SignCheckout sign = ivos_sheet();
   SECTION("typed off the paper by her") {
     shop.enter("dee", own(Printed{"Run sheet", 1, std::string(64, 'a'), "7K2Q9X"}));
     sign.pin.clear();
