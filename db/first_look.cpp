@@ -30,9 +30,9 @@ struct FirstLook::Impl {
   Zone zone = Zone::utc();
   Store::Clock clock;
   Proved proved;
-  std::int64_t last = 0;              // the order of the last record that is known
-  std::vector<LeafContent> contents;  // by order, each once
-  std::set<PersonId> persons;         // whose records are among them
+  std::int64_t last = 0;                                     // the order of the last record that is known
+  std::vector<std::unique_ptr<const LeafContent>> contents;  // by order, each once
+  std::set<PersonId> persons;                                // whose records are among them
   std::vector<Person> people;
   std::map<PersonId, PersonId> roots;                 // whom each one's records count for
   std::map<PersonId, std::vector<PersonId>> aliases;  // and the other way round
@@ -57,8 +57,9 @@ Expected<void> FirstLook::Impl::read_shop() {
   auto ages = read_proved(*connection);
   if (!ages) return tl::make_unexpected(ages.error());
   proved = std::move(*ages);
-  auto done = read_shop_wide(*connection, proved, last,
-                             [this](LeafContent content) { contents.push_back(std::move(content)); });
+  auto done = read_shop_wide(*connection, proved, last, [this](LeafContent&& content) {
+    contents.push_back(std::make_unique<const LeafContent>(std::move(content)));
+  });
   if (!done) return done;
   const Memory known = in_memory();
   people = known.people();
@@ -80,30 +81,26 @@ Expected<void> FirstLook::Impl::read(const PersonId& person) {
   auto read = Closure(connection->path(), proved, last, witness_of, ids_of).read(joined(person), reached);
   if (!read) return tl::make_unexpected(read.error());
   persons = std::move(reached);
-  std::move(contents.begin(), contents.end(), std::back_inserter(*read));
-  const auto order = [](const LeafContent* content) { return content->entry.order; };
-  const auto same = [&](const LeafContent* a, const LeafContent* b) { return order(a) == order(b); };
-  std::vector<LeafContent*> sorted;  // since the contents themselves are heavy to move
-  for (LeafContent& content : *read) sorted.push_back(&content);
-  std::ranges::sort(sorted, {}, order);
+  std::move(read->begin(), read->end(), std::back_inserter(contents));
+  const auto order = [](const auto& content) { return content->entry.order; };
+  const auto same = [&](const auto& a, const auto& b) { return order(a) == order(b); };
+  std::ranges::sort(contents, {}, order);
   // What is about the whole shop may be about a person too.
-  sorted.erase(std::unique(sorted.begin(), sorted.end(), same), sorted.end());
-  contents.clear();
-  contents.reserve(sorted.size());
-  for (LeafContent* content : sorted) contents.push_back(std::move(*content));
+  contents.erase(std::unique(contents.begin(), contents.end(), same), contents.end());
   return {};
 }
 
 /// As read_new fills it, without what ends or adds to a record that was not read.
 Memory FirstLook::Impl::in_memory() const {
   Memory known;
-  for (const LeafContent& content : contents) {
-    const RecordId other = subject_of(content.entry.fact).refers_to;
-    const bool needs_other = content.kind == "reinstate" || content.kind == "dismiss" ||
-                             content.kind == "release" || content.kind == "restriction";
-    if (content.blank || (needs_other && known.find(other) == nullptr)) continue;
-    known.add_entry(content.entry);
-    if (content.rulebook) known.add_rulebook(*content.rulebook);
+  known.make_room(contents.size());
+  for (const auto& content : contents) {
+    const bool needs_other = content->kind == "reinstate" || content->kind == "dismiss" ||
+                             content->kind == "release" || content->kind == "restriction";
+    const auto other = [&] { return known.find(subject_of(content->entry.fact).refers_to); };
+    if (content->blank || (needs_other && other() == nullptr)) continue;
+    known.add_entry(content->entry);
+    if (content->rulebook) known.add_rulebook(*content->rulebook);
   }
   return known;
 }

@@ -55,9 +55,10 @@ Closure::Closure(std::string path, const Proved& proved, std::int64_t last, Witn
       witness_of_(std::move(witness_of)),
       ids_of_(std::move(ids_of)) {}
 
-Expected<std::vector<LeafContent>> Closure::read(const PersonId& person, std::set<PersonId>& persons) const {
+Expected<std::vector<std::unique_ptr<const LeafContent>>> Closure::read(const PersonId& person,
+                                                                        std::set<PersonId>& persons) const {
   struct Share {
-    std::vector<LeafContent> read;
+    std::vector<std::unique_ptr<const LeafContent>> read;
     Expected<void> done;
   };
   Queue queue(persons);
@@ -72,10 +73,10 @@ Expected<std::vector<LeafContent>> Closure::read(const PersonId& person, std::se
       std::vector<PersonId> witnesses;
       for (const PersonId& id : ids_of_(*next)) {
         if (!share.done) break;
-        share.done = read_person(**connection, id, proved_, last_, [&](LeafContent content) {
+        share.done = read_person(**connection, id, proved_, last_, [&](LeafContent&& content) {
           if (PersonId witness = witness_of_(content); !witness.empty())
             witnesses.push_back(std::move(witness));
-          share.read.push_back(std::move(content));
+          share.read.push_back(std::make_unique<const LeafContent>(std::move(content)));
         });
       }
       queue.add(witnesses);
@@ -87,7 +88,7 @@ Expected<std::vector<LeafContent>> Closure::read(const PersonId& person, std::se
   for (std::size_t i = 1; i < shares.size(); ++i) threads.emplace_back(work, std::ref(shares[i]));
   work(shares[0]);
   for (std::thread& thread : threads) thread.join();
-  std::vector<LeafContent> all;
+  std::vector<std::unique_ptr<const LeafContent>> all;
   for (Share& share : shares) {
     if (!share.done) return tl::make_unexpected(share.done.error());
     std::move(share.read.begin(), share.read.end(), std::back_inserter(all));

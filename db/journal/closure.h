@@ -1,5 +1,6 @@
 #pragma once
 // The records of a person and of whoever those rest on, and so on into the past.
+#include <memory>
 #include <set>
 #include <string>
 #include <vector>
@@ -21,8 +22,9 @@ class Closure {
   Closure(std::string path, const Proved& proved, std::int64_t last, WitnessOf witness_of, IdsOf ids_of);
 
   /// Reads about a person and about everybody whom that leads to, but for those in `persons`, and adds them
-  /// there. In no order.
-  Expected<std::vector<LeafContent>> read(const PersonId& person, std::set<PersonId>& persons) const;
+  /// there. In no order; each stays where it was read, since they are many and heavy to move.
+  Expected<std::vector<std::unique_ptr<const LeafContent>>> read(const PersonId& person,
+                                                                 std::set<PersonId>& persons) const;
 
  private:
   std::string path_;

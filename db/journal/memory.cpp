@@ -16,6 +16,12 @@ void Memory::begin_commit(const Entry& entry, const PersonId& person) {
   commits_.emplace(entry.id, CommitLine{entry.commit, person});
 }
 
+void Memory::make_room(std::size_t entries) {
+  entries_.reserve(entries);
+  commits_.reserve(entries);
+  entry_at_.reserve(entries);
+}
+
 void Memory::add_entry(Entry entry) {
   const bool personal = as<Details>(entry.fact) != nullptr || as<PinChosen>(entry.fact) != nullptr ||
                         as<Erased>(entry.fact) != nullptr;

@@ -32,6 +32,8 @@ class Memory {
   std::int64_t last_order() const { return last_order_; }
   Instant last_recorded() const { return last_recorded_; }
 
+  /// For that many entries in all: none is moved then as they are added.
+  void make_room(std::size_t entries);
   void add_entry(Entry entry);
   /// A record whose content has been blanked takes its place in the order and is left out; it has no fact.
   void skip(const Entry& entry);

@@ -11,7 +11,7 @@ namespace wm::db {
 using Proved = std::map<PersonId, std::optional<Day>>;
 /// Which records: those about the whole shop (rulebooks, publications, machines, ends, strike-outs, people's
 /// details), or those about one person.
-using TakeContent = std::function<void(LeafContent)>;
+using TakeContent = std::function<void(LeafContent&&)>;
 
 /// The question that reads what is about the whole shop: an index serves it.
 extern const char* const shop_wide_query;
