@@ -12,6 +12,9 @@
 #include "db/demo.h"
 #include "db/journal/subject.h"
 #include "lists_shop.h"
+#include "page_test.h"
+
+namespace as_known_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -157,5 +160,7 @@ class AsKnownTest : public QObject {
   }
 };
 
-QTEST_MAIN(AsKnownTest)
+}  // namespace as_known_test
+
+WM_PAGE_TEST(as_known_test, AsKnownTest)
 #include "as_known_test.moc"

@@ -6,8 +6,11 @@
 #include "app/desk/answer.h"
 #include "app/start/shop_windows.h"
 #include "lists_shop.h"
+#include "page_test.h"
 #include "small_shop.h"
 #include "word_list.h"
+
+namespace backups_page_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -262,5 +265,7 @@ class BackupsPageTest : public QObject {
   }
 };
 
-QTEST_MAIN(BackupsPageTest)
+}  // namespace backups_page_test
+
+WM_PAGE_TEST(backups_page_test, BackupsPageTest)
 #include "backups_page_test.moc"

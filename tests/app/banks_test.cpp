@@ -7,6 +7,9 @@
 #include "db/demo.h"
 #include "db/journal/subject.h"
 #include "lists_shop.h"
+#include "page_test.h"
+
+namespace banks_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -295,5 +298,7 @@ class BanksTest : public QObject {
   }
 };
 
-QTEST_MAIN(BanksTest)
+}  // namespace banks_test
+
+WM_PAGE_TEST(banks_test, BanksTest)
 #include "banks_test.moc"

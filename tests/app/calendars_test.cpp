@@ -8,6 +8,9 @@
 #include "app/machines/machines_page.h"
 #include "app/people/people_page.h"
 #include "lists_shop.h"
+#include "page_test.h"
+
+namespace calendars_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -225,5 +228,7 @@ class CalendarsTest : public QObject {
   }
 };
 
-QTEST_MAIN(CalendarsTest)
+}  // namespace calendars_test
+
+WM_PAGE_TEST(calendars_test, CalendarsTest)
 #include "calendars_test.moc"

@@ -13,6 +13,9 @@
 #include "app/words/record_words.h"
 #include "db/journal/subject.h"
 #include "evening.h"
+#include "page_test.h"
+
+namespace checkouts_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -915,5 +918,7 @@ void CheckoutsTest::what_is_no_measure_is_kept_and_signs_nothing() {
   QCOMPARE(text("suggested"), QString("Suggested: passed."));
 }
 
-QTEST_MAIN(CheckoutsTest)
+}  // namespace checkouts_test
+
+WM_PAGE_TEST(checkouts_test, CheckoutsTest)
 #include "checkouts_test.moc"

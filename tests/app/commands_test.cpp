@@ -5,6 +5,9 @@
 
 #include "core/ledger/root.h"
 #include "lists_shop.h"
+#include "page_test.h"
+
+namespace commands_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -153,5 +156,7 @@ class CommandsTest : public QObject {
   }
 };
 
-QTEST_MAIN(CommandsTest)
+}  // namespace commands_test
+
+WM_PAGE_TEST(commands_test, CommandsTest)
 #include "commands_test.moc"

@@ -10,7 +10,10 @@
 #include "app/frame/main_window.h"
 #include "app/start/shop_windows.h"
 #include "app/theme/theme.h"
+#include "page_test.h"
 #include "small_shop.h"
+
+namespace computers_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -195,5 +198,7 @@ class ComputersTest : public QObject {
   }
 };
 
-QTEST_MAIN(ComputersTest)
+}  // namespace computers_test
+
+WM_PAGE_TEST(computers_test, ComputersTest)
 #include "computers_test.moc"

@@ -13,6 +13,10 @@
 #include "app/theme/theme.h"
 #include "db/demo.h"
 
+#include "page_test.h"
+
+namespace day_test {
+
 using namespace wm;
 using namespace wm::app;
 
@@ -175,5 +179,7 @@ void DayTest::one_whole_evening() {
   }
 }
 
-QTEST_MAIN(DayTest)
+}  // namespace day_test
+
+WM_PAGE_TEST(day_test, DayTest)
 #include "day_test.moc"

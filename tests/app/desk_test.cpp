@@ -4,7 +4,10 @@
 
 #include "app/frame/main_window.h"
 #include "app/theme/theme.h"
+#include "page_test.h"
 #include "small_shop.h"
+
+namespace desk_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -288,5 +291,7 @@ class DeskTest : public QObject {
   }
 };
 
-QTEST_MAIN(DeskTest)
+}  // namespace desk_test
+
+WM_PAGE_TEST(desk_test, DeskTest)
 #include "desk_test.moc"

@@ -13,6 +13,9 @@
 #include "app/diary/fitting.h"
 #include "app/diary/reminder.h"
 #include "evening.h"
+#include "page_test.h"
+
+namespace diary_life_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -274,5 +277,7 @@ class DiaryLifeTest : public QObject {
   QStringList told_, refused_;
 };
 
-QTEST_MAIN(DiaryLifeTest)
+}  // namespace diary_life_test
+
+WM_PAGE_TEST(diary_life_test, DiaryLifeTest)
 #include "diary_life_test.moc"

@@ -8,6 +8,9 @@
 #include "app/diary/diary_page.h"
 #include "app/diary/slots.h"
 #include "evening.h"
+#include "page_test.h"
+
+namespace diary_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -254,5 +257,7 @@ void DiaryTest::leaving_a_proposal_books_nothing() {
   QCOMPARE(waiting()->count(), 2);
 }
 
-QTEST_MAIN(DiaryTest)
+}  // namespace diary_test
+
+WM_PAGE_TEST(diary_test, DiaryTest)
 #include "diary_test.moc"

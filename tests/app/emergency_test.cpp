@@ -4,6 +4,9 @@
 #include "app/emergency/emergency_page.h"
 #include "db/journal/subject.h"
 #include "evening.h"
+#include "page_test.h"
+
+namespace emergency_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -226,5 +229,7 @@ class EmergencyTest : public QObject {
   }
 };
 
-QTEST_MAIN(EmergencyTest)
+}  // namespace emergency_test
+
+WM_PAGE_TEST(emergency_test, EmergencyTest)
 #include "emergency_test.moc"

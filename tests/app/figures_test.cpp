@@ -12,6 +12,9 @@
 #include "demo_shop.h"
 #include "evening.h"
 #include "lists_shop.h"
+#include "page_test.h"
+
+namespace figures_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -320,5 +323,7 @@ class FiguresTest : public QObject {
   }
 };
 
-QTEST_MAIN(FiguresTest)
+}  // namespace figures_test
+
+WM_PAGE_TEST(figures_test, FiguresTest)
 #include "figures_test.moc"

@@ -4,6 +4,9 @@
 #include "app/hours/reading.h"
 #include "app/widgets/key_button.h"
 #include "lists_shop.h"
+#include "page_test.h"
+
+namespace hours_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -226,5 +229,7 @@ class HoursTest : public QObject {
   }
 };
 
-QTEST_MAIN(HoursTest)
+}  // namespace hours_test
+
+WM_PAGE_TEST(hours_test, HoursTest)
 #include "hours_test.moc"

@@ -2,6 +2,9 @@
 #include "app/journal/journal_page.h"
 #include "core/ledger/root.h"
 #include "lists_shop.h"
+#include "page_test.h"
+
+namespace journal_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -213,5 +216,7 @@ class JournalTest : public QObject {
   }
 };
 
-QTEST_MAIN(JournalTest)
+}  // namespace journal_test
+
+WM_PAGE_TEST(journal_test, JournalTest)
 #include "journal_test.moc"

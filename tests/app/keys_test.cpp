@@ -8,7 +8,10 @@
 #include "app/frame/pages.h"
 #include "app/theme/theme.h"
 #include "db/journal/subject.h"
+#include "page_test.h"
 #include "small_shop.h"
+
+namespace keys_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -97,5 +100,7 @@ class KeysTest : public QObject {
   }
 };
 
-QTEST_MAIN(KeysTest)
+}  // namespace keys_test
+
+WM_PAGE_TEST(keys_test, KeysTest)
 #include "keys_test.moc"

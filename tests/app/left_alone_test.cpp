@@ -2,6 +2,9 @@
 #include "app/seat/left_alone.h"
 
 #include "lists_shop.h"
+#include "page_test.h"
+
+namespace left_alone_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -38,5 +41,7 @@ class LeftAloneTest : public QObject {
   void cleanup() { QSettings().remove("hand_over_minutes"); }
 };
 
-QTEST_MAIN(LeftAloneTest)
+}  // namespace left_alone_test
+
+WM_PAGE_TEST(left_alone_test, LeftAloneTest)
 #include "left_alone_test.moc"

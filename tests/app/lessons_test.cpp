@@ -6,6 +6,9 @@
 #include "app/words/record_words.h"
 #include "db/journal/subject.h"
 #include "lists_shop.h"
+#include "page_test.h"
+
+namespace lessons_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -367,5 +370,7 @@ class LessonsTest : public QObject {
   }
 };
 
-QTEST_MAIN(LessonsTest)
+}  // namespace lessons_test
+
+WM_PAGE_TEST(lessons_test, LessonsTest)
 #include "lessons_test.moc"

@@ -6,6 +6,9 @@
 #include "app/words/lock_words.h"
 #include "db/journal/subject.h"
 #include "lists_shop.h"
+#include "page_test.h"
+
+namespace machines_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -182,5 +185,7 @@ class MachinesTest : public QObject {
   }
 };
 
-QTEST_MAIN(MachinesTest)
+}  // namespace machines_test
+
+WM_PAGE_TEST(machines_test, MachinesTest)
 #include "machines_test.moc"

@@ -9,6 +9,10 @@
 #include "core/time/text.h"
 #include "db/demo.h"
 
+#include "page_test.h"
+
+namespace move_test {
+
 using namespace wm;
 using namespace wm::app;
 
@@ -98,5 +102,7 @@ class MoveTest : public QObject {
   }
 };
 
-QTEST_MAIN(MoveTest)
+}  // namespace move_test
+
+WM_PAGE_TEST(move_test, MoveTest)
 #include "move_test.moc"

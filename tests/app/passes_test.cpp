@@ -7,6 +7,9 @@
 #include "core/passes/json.h"
 #include "db/journal/subject.h"
 #include "lists_shop.h"
+#include "page_test.h"
+
+namespace passes_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -284,5 +287,7 @@ class PassesTest : public QObject {
   }
 };
 
-QTEST_MAIN(PassesTest)
+}  // namespace passes_test
+
+WM_PAGE_TEST(passes_test, PassesTest)
 #include "passes_test.moc"

@@ -6,6 +6,9 @@
 #include "app/widgets/person_box.h"
 #include "db/journal/subject.h"
 #include "lists_shop.h"
+#include "page_test.h"
+
+namespace people_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -527,5 +530,7 @@ class PeopleTest : public QObject {
   }
 };
 
-QTEST_MAIN(PeopleTest)
+}  // namespace people_test
+
+WM_PAGE_TEST(people_test, PeopleTest)
 #include "people_test.moc"

@@ -10,15 +10,15 @@
 
 namespace wm::app {
 
-/// To whatever has the cursor, as a keyboard does.
-inline void press(QWidget& window, Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) {
+/// To whatever has the cursor in that window, be it active or not.
+inline void press_key(QWidget& window, Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) {
   QWidget* focus = window.focusWidget();
   QTest::keyClick(focus && focus->isVisible() ? focus : &window, key, with);
 }
 /// Says at a station who sits there.
 inline void identify(QWidget& station, const QString& number) {
   QTest::keyClicks(station.focusWidget(), number);
-  press(station, Qt::Key_Return);
+  press_key(station, Qt::Key_Return);
 }
 
 inline const char* const cutters_bank = R"(bank: cutters
@@ -139,7 +139,7 @@ inline void answer(QuizStation& station, bool wrong = false) {
     return static_cast<int>(std::find(order.begin(), order.end(), choice) - order.begin());
   };
   const auto digit = [&](std::size_t choice) {
-    press(station, static_cast<Qt::Key>(Qt::Key_1 + row_of(choice)));
+    press_key(station, static_cast<Qt::Key>(Qt::Key_1 + row_of(choice)));
   };
   if (question.id == "stop-first") return digit(wrong ? 1 : 0);
   if (question.id == "not-fed") {
@@ -148,8 +148,8 @@ inline void answer(QuizStation& station, bool wrong = false) {
   }
   if (question.id == "depth") return QTest::keyClicks(station.focusWidget(), wrong ? "3 in" : "1/8\"");
   if (question.id == "where-stop") {
-    press(station, Qt::Key_Right);  // the mark appears in the middle
-    for (int i = 0; i < (wrong ? 20 : 3); ++i) press(station, Qt::Key_Down);
+    press_key(station, Qt::Key_Right);  // the mark appears in the middle
+    for (int i = 0; i < (wrong ? 20 : 3); ++i) press_key(station, Qt::Key_Down);
     return;
   }
   // Steps, one by one to their places, from the first: picked up, moved, put down.
@@ -157,15 +157,15 @@ inline void answer(QuizStation& station, bool wrong = false) {
   for (std::size_t place = 0; place < rows.size(); ++place) {
     const std::size_t want = wrong ? rows.size() - 1 - place : place;
     auto from = static_cast<std::size_t>(std::find(rows.begin(), rows.end(), want) - rows.begin());
-    press(station, static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(from)));
+    press_key(station, static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(from)));
     for (; from > place; --from) {
-      press(station, Qt::Key_Up, Qt::ControlModifier);
+      press_key(station, Qt::Key_Up, Qt::ControlModifier);
       std::swap(rows[from], rows[from - 1]);
     }
   }
   // They may have stood like that: picked up and put down again, that is what was meant.
   if (std::holds_alternative<teach::Unanswered>(sitting.given()))
-    for (int i = 0; i < 2; ++i) press(station, Qt::Key_Space);
+    for (int i = 0; i < 2; ++i) press_key(station, Qt::Key_Space);
 }
 
 /// All of them, and handed in.
@@ -173,9 +173,9 @@ inline void sit_whole(QuizStation& station, bool wrong = false) {
   const std::size_t size = station.run().sitting()->size();
   for (std::size_t i = 0; i < size; ++i) {
     answer(station, wrong);
-    press(station, Qt::Key_Return);
+    press_key(station, Qt::Key_Return);
   }
-  press(station, Qt::Key_Return, Qt::ControlModifier);
+  press_key(station, Qt::Key_Return, Qt::ControlModifier);
 }
 
 }  // namespace wm::app

@@ -41,11 +41,11 @@ int sit_until_killed(int argc, char** argv) {
   station.show();
   if (!QTest::qWaitForWindowExposed(&station)) return 1;
   identify(station, "0412");
-  press(station, Qt::Key_Return);
+  press_key(station, Qt::Key_Return);
   if (!station.run().sitting()) return 1;
   for (std::size_t i = 0; i < answered_before_the_kill; ++i) {
     answer(station);
-    press(station, Qt::Key_Return);
+    press_key(station, Qt::Key_Return);
   }
   std::puts("ready");
   std::fflush(stdout);
@@ -64,7 +64,7 @@ class QuizTest : public QObject {
   Session& session() const { return *shop_->session; }
   QString text(const char* name) const { return station_->findChild<QLabel*>(name)->text(); }
   bool seen(const char* name) const { return station_->findChild<QWidget*>(name)->isVisible(); }
-  void key(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) const { press(*station_, key, with); }
+  void key(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) const { press_key(*station_, key, with); }
   QString told_before() const {
     QStringList all;
     for (const QLabel* label : station_->findChildren<QLabel*>())
@@ -202,7 +202,7 @@ class QuizTest : public QObject {
     QVERIFY(!session().seated());
     QVERIFY2(desk.quiz()->findChild<QLabel*>("quiz_person")->text().startsWith("Łucja"), "for somebody else");
     QVERIFY(QTest::qWaitForWindowActive(desk.quiz()));
-    press(*desk.quiz(), Qt::Key_Escape);
+    press_key(*desk.quiz(), Qt::Key_Escape);
     QTRY_VERIFY(!desk.quiz());
   }
 

@@ -12,6 +12,9 @@
 #include "app/rosters/roster_grid.h"
 #include "app/rosters/roster_paper.h"
 #include "evening.h"
+#include "page_test.h"
+
+namespace restrictions_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -171,5 +174,7 @@ class RestrictionsTest : public QObject {
   }
 };
 
-QTEST_MAIN(RestrictionsTest)
+}  // namespace restrictions_test
+
+WM_PAGE_TEST(restrictions_test, RestrictionsTest)
 #include "restrictions_test.moc"

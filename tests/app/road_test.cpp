@@ -15,7 +15,10 @@
 #include "app/theme/theme.h"
 #include "db/journal/subject.h"
 #include "evening.h"
+#include "page_test.h"
 #include "quiz_shop.h"
+
+namespace road_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -105,23 +108,23 @@ class RoadTest : public QObject {
     station.show();
     QVERIFY(QTest::qWaitForWindowActive(&station));
     identify(station, "0500");
-    press(station, Qt::Key_Return);
+    press_key(station, Qt::Key_Return);
     for (int screen = 0; screen < 6; ++screen) {
       QCoreApplication::processEvents();
-      press(station, Qt::Key_Return, Qt::ControlModifier);
+      press_key(station, Qt::Key_Return, Qt::ControlModifier);
     }
     evening::grab(station, "road-3-lesson");
     QCOMPARE(shop_->facts<Lesson>().back().person, wilma_);
-    press(station, Qt::Key_Escape);
-    press(station, Qt::Key_Return);
+    press_key(station, Qt::Key_Escape);
+    press_key(station, Qt::Key_Return);
     QVERIFY(station.run().sitting());
     evening::grab(station, "road-4-question");
     sit_whole(station);
     QCOMPARE(station.findChild<QLabel*>("result")->text(), QString("Passed: 5 of 5 right."));
     evening::grab(station, "road-5-passed");
-    press(station, Qt::Key_1, Qt::ControlModifier);
+    press_key(station, Qt::Key_1, Qt::ControlModifier);
     QCOMPARE(shop_->facts<db::Waiting>().back().person, wilma_);
-    press(station, Qt::Key_Return, Qt::ControlModifier);
+    press_key(station, Qt::Key_Return, Qt::ControlModifier);
   }
   void mark_measure_and_sign() const {
     auto* sheet = window_->findChild<SheetView*>("sheet");
@@ -283,5 +286,7 @@ class RoadTest : public QObject {
   }
 };
 
-QTEST_MAIN(RoadTest)
+}  // namespace road_test
+
+WM_PAGE_TEST(road_test, RoadTest)
 #include "road_test.moc"

@@ -12,6 +12,9 @@
 #include "db/journal/subject.h"
 #include "demo_shop.h"
 #include "lists_shop.h"
+#include "page_test.h"
+
+namespace rosters_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -435,5 +438,7 @@ class RostersTest : public QObject {
   }
 };
 
-QTEST_MAIN(RostersTest)
+}  // namespace rosters_test
+
+WM_PAGE_TEST(rosters_test, RostersTest)
 #include "rosters_test.moc"

@@ -11,7 +11,10 @@
 #include "app/start/shop_windows.h"
 #include "app/theme/theme.h"
 #include "db/sql/server.h"
+#include "page_test.h"
 #include "small_shop.h"
+
+namespace server_start_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -155,5 +158,7 @@ class ServerStartTest : public QObject {
   }
 };
 
-QTEST_MAIN(ServerStartTest)
+}  // namespace server_start_test
+
+WM_PAGE_TEST(server_start_test, ServerStartTest)
 #include "server_start_test.moc"

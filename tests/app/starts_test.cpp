@@ -4,6 +4,9 @@
 #include "app/desk/desk_page.h"
 #include "db/journal/subject.h"
 #include "evening.h"
+#include "page_test.h"
+
+namespace starts_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -144,5 +147,7 @@ class StartsTest : public QObject {
   }
 };
 
-QTEST_MAIN(StartsTest)
+}  // namespace starts_test
+
+WM_PAGE_TEST(starts_test, StartsTest)
 #include "starts_test.moc"

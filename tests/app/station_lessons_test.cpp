@@ -5,7 +5,10 @@
 #include "app/quiz/station.h"
 #include "app/theme/theme.h"
 #include "db/journal/subject.h"
+#include "page_test.h"
 #include "quiz_shop.h"
+
+namespace station_lessons_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -36,7 +39,7 @@ class StationLessonsTest : public QObject {
   }
   QString text(const char* name) const { return station_->findChild<QLabel*>(name)->text(); }
   bool seen(const char* name) const { return station_->findChild<QWidget*>(name)->isVisible(); }
-  void key(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) const { press(*station_, key, with); }
+  void key(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) const { press_key(*station_, key, with); }
 
   /// As a manager.
   void enter(db::Action action) const {
@@ -155,5 +158,7 @@ class StationLessonsTest : public QObject {
   }
 };
 
-QTEST_MAIN(StationLessonsTest)
+}  // namespace station_lessons_test
+
+WM_PAGE_TEST(station_lessons_test, StationLessonsTest)
 #include "station_lessons_test.moc"

@@ -6,6 +6,10 @@
 #include <QtTest>
 #include <cmath>
 
+#include "page_test.h"
+
+namespace theme_test {
+
 using namespace wm::app;
 
 namespace {
@@ -72,5 +76,7 @@ class ThemeTest : public QObject {
   }
 };
 
-QTEST_MAIN(ThemeTest)
+}  // namespace theme_test
+
+WM_PAGE_TEST(theme_test, ThemeTest)
 #include "theme_test.moc"

@@ -9,8 +9,11 @@
 #include "app/start/language.h"
 #include "app/theme/theme.h"
 #include "app/words/counted.h"
+#include "page_test.h"
 #include "program_strings.h"
 #include "small_shop.h"
+
+namespace translation_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -110,5 +113,7 @@ class TranslationTest : public QObject {
   }
 };
 
-QTEST_MAIN(TranslationTest)
+}  // namespace translation_test
+
+WM_PAGE_TEST(translation_test, TranslationTest)
 #include "translation_test.moc"

@@ -13,6 +13,9 @@
 #include "app/widgets/ladder_view.h"
 #include "db/move.h"
 #include "evening.h"
+#include "page_test.h"
+
+namespace windows_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -114,5 +117,7 @@ class WindowsTest : public QObject {
   }
 };
 
-QTEST_MAIN(WindowsTest)
+}  // namespace windows_test
+
+WM_PAGE_TEST(windows_test, WindowsTest)
 #include "windows_test.moc"

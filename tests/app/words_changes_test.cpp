@@ -3,7 +3,10 @@
 
 #include "app/words/change_words.h"
 #include "app/words/shown_timeline.h"
+#include "page_test.h"
 #include "words_reader.h"
+
+namespace words_changes_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -117,5 +120,7 @@ class WordsChangesTest : public QObject {
   }
 };
 
-QTEST_MAIN(WordsChangesTest)
+}  // namespace words_changes_test
+
+WM_PAGE_TEST(words_changes_test, WordsChangesTest)
 #include "words_changes_test.moc"

@@ -4,6 +4,10 @@
 
 #include "app/words/days.h"
 
+#include "page_test.h"
+
+namespace words_days_test {
+
 using namespace wm;
 using namespace wm::app;
 
@@ -200,5 +204,7 @@ class WordsDaysTest : public QObject {
   }
 };
 
-QTEST_MAIN(WordsDaysTest)
+}  // namespace words_days_test
+
+WM_PAGE_TEST(words_days_test, WordsDaysTest)
 #include "words_days_test.moc"

@@ -5,8 +5,11 @@
 #include "app/words/needs.h"
 #include "app/words/why_words.h"
 #include "app/words/words.h"
+#include "page_test.h"
 #include "word_list.h"
 #include "words_reader.h"
+
+namespace words_kinds_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -130,5 +133,7 @@ class WordsKindsTest : public QObject {
   }
 };
 
-QTEST_MAIN(WordsKindsTest)
+}  // namespace words_kinds_test
+
+WM_PAGE_TEST(words_kinds_test, WordsKindsTest)
 #include "words_kinds_test.moc"

@@ -2,8 +2,11 @@
 #include <QtTest>
 
 #include "app/words/route_words.h"
+#include "page_test.h"
 #include "word_list.h"
 #include "words_reader.h"
+
+namespace words_route_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -106,5 +109,7 @@ class WordsRouteTest : public QObject {
   }
 };
 
-QTEST_MAIN(WordsRouteTest)
+}  // namespace words_route_test
+
+WM_PAGE_TEST(words_route_test, WordsRouteTest)
 #include "words_route_test.moc"

@@ -2,7 +2,10 @@
 #include <QtTest>
 
 #include "app/words/start_words.h"
+#include "page_test.h"
 #include "words_reader.h"
+
+namespace words_start_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -80,5 +83,7 @@ class WordsStartTest : public QObject {
   }
 };
 
-QTEST_MAIN(WordsStartTest)
+}  // namespace words_start_test
+
+WM_PAGE_TEST(words_start_test, WordsStartTest)
 #include "words_start_test.moc"

@@ -8,9 +8,12 @@
 #include "app/words/needs.h"
 #include "app/words/pause_words.h"
 #include "app/words/why_words.h"
+#include "page_test.h"
 #include "program_strings.h"
 #include "word_list.h"
 #include "words_reader.h"
+
+namespace words_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -431,5 +434,7 @@ class WordsTest : public QObject {
   }
 };
 
-QTEST_MAIN(WordsTest)
+}  // namespace words_test
+
+WM_PAGE_TEST(words_test, WordsTest)
 #include "words_test.moc"

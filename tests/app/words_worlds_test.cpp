@@ -12,7 +12,10 @@
 #include "app/words/words.h"
 #include "core/decide/changes.h"
 #include "core/decide/decider.h"
+#include "page_test.h"
 #include "words_reader.h"
+
+namespace words_worlds_test {
 
 using namespace wm;
 using namespace wm::app;
@@ -211,5 +214,7 @@ class WordsWorldsTest : public QObject {
   }
 };
 
-QTEST_APPLESS_MAIN(WordsWorldsTest)
+}  // namespace words_worlds_test
+
+WM_PAGE_TEST(words_worlds_test, WordsWorldsTest)
 #include "words_worlds_test.moc"

@@ -31,7 +31,7 @@ def replica_of(first, ports):
     second.programs, second.before, second.folder = first.programs, first.before, first.folder
     second.data, second.log = first.folder / "replica", "replica-log"
     second.settings = f"-k {first.folder} -c fsync=off {loopback(ports[1])}"
-    second.run("pg_basebackup", "-h", "127.0.0.1", "-p", ports[0], "-U", "judge", "-D", second.data, "-X", "stream", "-R", "-C", "-S", "second",
+    second.run("pg_basebackup", "-h", "127.0.0.1", "-p", ports[0], "-U", "judge", "-D", second.data, "-X", "stream", "-R", "-C", "-S", "second", "-c", "fast",
                "-d", "application_name=second")
     second.start()
     said = lambda sql: first.run("psql", "-X", "-q", "-At", "-h", first.folder, "-p", ports[0], "-U", "judge", "-d", "postgres", input=sql)  # noqa: E731
