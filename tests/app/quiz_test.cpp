@@ -64,7 +64,9 @@ class QuizTest : public QObject {
   Session& session() const { return *shop_->session; }
   QString text(const char* name) const { return station_->findChild<QLabel*>(name)->text(); }
   bool seen(const char* name) const { return station_->findChild<QWidget*>(name)->isVisible(); }
-  void key(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) const { press_key(*station_, key, with); }
+  void key(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) const {
+    press_key(*station_, key, with);
+  }
   QString told_before() const {
     QStringList all;
     for (const QLabel* label : station_->findChildren<QLabel*>())

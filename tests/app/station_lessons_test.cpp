@@ -39,7 +39,9 @@ class StationLessonsTest : public QObject {
   }
   QString text(const char* name) const { return station_->findChild<QLabel*>(name)->text(); }
   bool seen(const char* name) const { return station_->findChild<QWidget*>(name)->isVisible(); }
-  void key(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) const { press_key(*station_, key, with); }
+  void key(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) const {
+    press_key(*station_, key, with);
+  }
 
   /// As a manager.
   void enter(db::Action action) const {
