@@ -160,13 +160,14 @@ struct Countersigned {
 };
 /// What a second assessor saw of a performance that was checked out, marked apart from the first, on the same
 /// sheet and its revision: line by line at the first showing. A record about the check-out that counts for
-/// nothing in any standing; it tells how far assessors agree.
+/// nothing in any standing; it tells how far assessors agree. By ScoreApart, or from paper.
 struct ScoredApart {
   RecordId checkout;
   PersonId assessor;
   std::string sheet;
   int sheet_revision = 0;
   std::vector<Mark> marks;
+  std::string form = {};  // the number on the blank sheet, where it was marked on paper
   WM_EQUAL(ScoredApart);
 };
 /// Details of a lockout: what the tag says, the padlock, who holds the key, why; and whose lock it is, where

@@ -145,8 +145,6 @@ Expected<void> by_hand(const Action& action) {
                     std::holds_alternative<Happened>(own->fact) || std::holds_alternative<Left>(own->fact) ||
                     std::holds_alternative<Altered>(own->fact) ||
                     std::holds_alternative<GroupTaught>(own->fact);
-  if (std::holds_alternative<ScoredApart>(own->fact))
-    return refuse("action", "This is not entered by hand.", "Let the second assessor sign it here.");
   if (made)
     return refuse("action", "This is not entered by hand.",
                   "Strike the record out, publish the rulebook, or correct the person.");
@@ -195,6 +193,7 @@ constexpr std::array table = {
     PermissionRow{"sheet_put_by",    at_machine,  no,             no,               yes,              yes},
     PermissionRow{"countersigned",   at_desks,    no,             no,               no,               from_paper},
     PermissionRow{"score_apart",     at_machine,  no,             no,               own_marks,        own_marks},
+    PermissionRow{"scored_apart",    at_desks,    no,             no,               no,               from_paper},
     PermissionRow{"supervised",      anywhere,    no,             no,               yes,              yes},
     PermissionRow{"use",             anywhere,    no,             no,               yes,              yes},
     PermissionRow{"incident",        anywhere,    no,             no,               yes,              yes},

@@ -8095,7 +8095,27 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Mark each line as it is marked on the paper.  1 shown · 2 shown when asked · 3 not shown · 0 no mark · M the measure. The paper says who signed it; the journal says who typed it. Keep the paper. What a second assessor marked apart on paper is not taken in: they mark it here, on its day, with their own PIN.</source>
+        <source>A second assessor&apos;s, mar&amp;ked apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark each line as it is marked on the paper.  1 shown · 2 shown when asked · 3 not shown · 0 no mark · M the measure. The paper says who signed it; the journal says who typed it. Keep the paper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It changes nothing in what the member may use; it tells how far assessors agree.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No check-out of %1 on this sheet and unit was signed that day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at the paper again; where the first assessor&apos;s is a paper too, enter that one first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper %1 entered: marked apart by %2; what %3 may use stays as it was.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

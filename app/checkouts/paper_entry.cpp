@@ -3,6 +3,7 @@
 #include <QHBoxLayout>
 #include <QShortcut>
 #include <QVBoxLayout>
+#include <cstdlib>
 
 #include "app/checkouts/result_words.h"
 #include "app/checkouts/sheet_view.h"
@@ -23,7 +24,7 @@ tl::unexpected<Problem> missing(QWidget* field, const QString& where, const QStr
   return mistyped(where, what, remedy);
 }
 
-void add(QVBoxLayout* down, const QString& words, QWidget* field, QWidget* named = nullptr) {
+QLabel* add(QVBoxLayout* down, const QString& words, QWidget* field, QWidget* named = nullptr) {
   auto* name = new QLabel(words);
   name->setProperty("role", "quiet");
   QWidget* const cursor = named ? named : field;
@@ -31,6 +32,26 @@ void add(QVBoxLayout* down, const QString& words, QWidget* field, QWidget* named
   cursor->setAccessibleName(QString(words).remove('&'));
   down->addWidget(name);
   down->addWidget(field);
+  return name;
+}
+
+/// The check-out of that member whose sheet was the same, on the same unit, on that day; of several the one
+/// nearest in time. Null where there is none.
+const db::Entry* performance(const Session& session, const PersonId& member, const Sheet& sheet,
+                             const MachineId& unit, Instant at) {
+  const db::Entry* nearest = nullptr;
+  for (const db::Entry* entry : session.store().of_kind("marks")) {
+    const auto& marks = *db::as<db::SheetMarks>(entry->fact);
+    const db::Entry* signed_one = session.entry(marks.checkout);
+    const auto* checkout = signed_one && !signed_one->voided ? db::as<Checkout>(signed_one->fact) : nullptr;
+    if (!checkout || entry->voided || session.joined(checkout->person) != session.joined(member) ||
+        marks.machine != unit || marks.sheet != sheet.name || marks.sheet_revision != sheet.revision ||
+        session.zone().day(signed_one->at) != session.zone().day(at))
+      continue;
+    const auto away = [&](const db::Entry& one) { return std::abs(one.at.seconds - at.seconds); };
+    if (!nearest || away(*signed_one) < away(*nearest)) nearest = signed_one;
+  }
+  return nearest;
 }
 
 }  // namespace
@@ -50,6 +71,7 @@ PaperEntry::PaperEntry(Session& session, const std::vector<Sheet>& sheets, QWidg
       assessor_(new PersonBox(session)),
       day_(new DateField(tr("day", "on which it was"))),
       countersigned_(new QCheckBox(tr("The &member signed the paper too"))),
+      apart_(new QCheckBox(tr("A second assessor's, mar&ked apart"))),
       said_(new QLabel),
       lines_(new SheetView) {
   auto* across = new QHBoxLayout(this);
@@ -58,7 +80,7 @@ PaperEntry::PaperEntry(Session& session, const std::vector<Sheet>& sheets, QWidg
   across->addWidget(fields(), 3);
   across->addWidget(paper(), 7);
   connect(sheet_, &QComboBox::currentIndexChanged, this, &PaperEntry::show_sheet);
-  connect(lines_, &SheetView::marked, this, [this] { said_->setText(result_words(lines_->result())); });
+  connect(lines_, &SheetView::marked, this, &PaperEntry::show_kind);
 }
 
 QWidget* PaperEntry::fields() {
@@ -73,6 +95,9 @@ QWidget* PaperEntry::fields() {
   form_->setMaxLength(12);
   form_->setPlaceholderText(tr("at the foot of the paper"));
   add(down, tr("&Number of the paper"), form_);
+  apart_->setObjectName("paper_apart");
+  down->addWidget(apart_);
+  connect(apart_, &QCheckBox::toggled, this, &PaperEntry::show_kind);
   add(down, tr("Run &sheet"), sheet_);
   sheet_->setObjectName("paper_sheet");
   lines_->setObjectName("paper_lines");
@@ -93,13 +118,14 @@ QWidget* PaperEntry::fields() {
   add(down, tr("&Assessor, who signed the paper"), assessor_, assessor_->field());
   assessor_->field()->setObjectName("paper_assessor");
   outcome_->setObjectName("paper_outcome");
-  add(down, tr("Resu&lt"), outcome_);
+  of_the_first_ = {add(down, tr("Resu&lt"), outcome_), outcome_, countersigned_, restrictions_};
   for (const Outcome each : {Outcome::passed, Outcome::failed, Outcome::stopped})
     outcome_->addItem(outcome_words(each), static_cast<int>(each));
   countersigned_->setObjectName("paper_countersigned");
   down->addWidget(countersigned_);
   restrictions_->setObjectName("paper_restrictions");
-  add(down, tr("Restrictions, a semi&colon between; never a medical reason"), restrictions_);
+  of_the_first_.push_back(
+      add(down, tr("Restrictions, a semi&colon between; never a medical reason"), restrictions_));
   note_->setObjectName("paper_note");
   add(down, tr("N&otes"), note_);
   down->addStretch(1);
@@ -113,8 +139,7 @@ QWidget* PaperEntry::paper() {
   auto* how = new QLabel(
       tr("Mark each line as it is marked on the paper.  1 shown · 2 shown when asked · 3 not shown · "
          "0 no mark · M the measure. The paper says who signed it; the journal says who typed it. "
-         "Keep the paper. What a second assessor marked apart on paper is not taken in: they mark it here, "
-         "on its day, with their own PIN."));
+         "Keep the paper."));
   how->setProperty("role", "quiet");
   how->setWordWrap(true);
   said_->setObjectName("paper_said");
@@ -143,6 +168,7 @@ void PaperEntry::begin() {
   day_->set_day(std::nullopt);
   outcome_->setCurrentIndex(-1);
   countersigned_->setChecked(false);
+  apart_->setChecked(false);
   fill_sheets();
   form_->setFocus();
 }
@@ -168,7 +194,7 @@ void PaperEntry::show_sheet() {
   unit_->clear();
   const Sheet* chosen = sheet();
   lines_->show_sheet(chosen, {});
-  said_->setText(chosen ? result_words(lines_->result()) : tr("Choose which run sheet the paper is."));
+  show_kind();
   const std::vector<Unit> all = units(session_);
   for (const Unit& unit : all)
     if (chosen && unit.machine_class == chosen->machine_class)
@@ -176,15 +202,20 @@ void PaperEntry::show_sheet() {
   unit_->setCurrentIndex(unit_->count() == 1 ? 0 : -1);
 }
 
-Expected<db::EnterPaperSheet> PaperEntry::read() {
+void PaperEntry::show_kind() {
+  for (QWidget* each : of_the_first_) each->setVisible(!apart_->isChecked());
+  said_->setText(!sheet() ? tr("Choose which run sheet the paper is.")
+                 : apart_->isChecked()
+                     ? tr("It changes nothing in what the member may use; it tells how far assessors agree.")
+                     : result_words(lines_->result()));
+}
+
+Expected<void> PaperEntry::check_paper() {
   const QString choose = tr("Choose it from the list");
-  db::EnterPaperSheet out;
-  out.form = form_->text().trimmed().toUpper().toStdString();
-  if (out.form.empty())
+  if (form_->text().trimmed().isEmpty())
     return missing(form_, tr("number"), tr("The number of the paper is missing"),
                    tr("It stands at the foot of each page"));
-  const Sheet* of = sheet();
-  if (!of) return missing(sheet_, tr("run sheet"), tr("No run sheet is chosen"), choose);
+  if (!sheet()) return missing(sheet_, tr("run sheet"), tr("No run sheet is chosen"), choose);
   if (!member_->person())
     return missing(member_->field(), tr("member"), tr("Nobody is chosen"),
                    tr("Type a part of the name, then Enter"));
@@ -192,7 +223,16 @@ Expected<db::EnterPaperSheet> PaperEntry::read() {
   if (!assessor_->person())
     return missing(assessor_->field(), tr("assessor"), tr("It is missing who signed the paper"),
                    tr("Type a part of the name, then Enter"));
-  if (outcome_->currentIndex() < 0) return missing(outcome_, tr("result"), tr("No result is chosen"), choose);
+  return {};
+}
+
+Expected<db::EnterPaperSheet> PaperEntry::read() {
+  if (auto fine = check_paper(); !fine) return tl::make_unexpected(fine.error());
+  const Sheet* of = sheet();
+  db::EnterPaperSheet out;
+  out.form = form_->text().trimmed().toUpper().toStdString();
+  if (outcome_->currentIndex() < 0)
+    return missing(outcome_, tr("result"), tr("No result is chosen"), tr("Choose it from the list"));
   const auto measured = lines_->measured();
   if (!measured) return tl::make_unexpected(measured.error());
   db::SignCheckout& sheet = out.sheet;
@@ -214,16 +254,58 @@ Expected<db::EnterPaperSheet> PaperEntry::read() {
   return out;
 }
 
-void PaperEntry::enter() {
-  auto paper = read();
-  if (!paper) return emit tell_problem(paper.error());
+Expected<db::ScoredApart> PaperEntry::read_apart(Instant at) {
+  const Sheet& of = *sheet();
+  const db::Entry* signed_one =
+      performance(session_, *member_->person(), of, unit_->currentData().toString().toStdString(), at);
+  if (!signed_one)
+    return missing(
+        day_, tr("day"),
+        tr("No check-out of %1 on this sheet and unit was signed that day")
+            .arg(name_of(session_, *member_->person())),
+        tr("Look at the paper again; where the first assessor's is a paper too, enter that one first"));
+  return db::ScoredApart{
+      signed_one->id, *assessor_->person(),     of.name,
+      of.revision,    lines_->on_sheet().marks, form_->text().trimmed().toUpper().toStdString()};
+}
+
+std::optional<Instant> PaperEntry::moment() {
   const auto at = read_moment(session_, *day_, *time_);
-  if (!at) return emit tell_problem(at.error());
+  if (!at) {
+    emit tell_problem(at.error());
+    return std::nullopt;
+  }
   if (!*at) {
     day_->setFocus();
-    return emit tell_problem({tr("day").toStdString(), tr("It is missing when it was").toStdString(),
-                              tr("Type the day and the time that stand on the paper").toStdString()});
+    emit tell_problem({tr("day").toStdString(), tr("It is missing when it was").toStdString(),
+                       tr("Type the day and the time that stand on the paper").toStdString()});
   }
+  return *at;
+}
+
+void PaperEntry::enter_apart(Instant at) {
+  auto apart = read_apart(at);
+  if (!apart) return emit tell_problem(apart.error());
+  const QString who = name_of(session_, apart->assessor), form = QString::fromStdString(apart->form);
+  const QString whose = name_of(session_, *member_->person());
+  const auto done =
+      session_.commit(db::EnterShopFact{*std::move(apart)}, at, note_->text().trimmed().toStdString(), true);
+  if (!done) return emit tell_problem(done.error());
+  emit tell(
+      tr("Paper %1 entered: marked apart by %2; what %3 may use stays as it was.").arg(form, who, whose));
+  begin();
+}
+
+void PaperEntry::enter() {
+  if (apart_->isChecked()) {
+    if (auto fine = check_paper(); !fine) return emit tell_problem(fine.error());
+    if (const auto at = moment()) enter_apart(*at);
+    return;
+  }
+  auto paper = read();
+  if (!paper) return emit tell_problem(paper.error());
+  const auto at = moment();
+  if (!at) return;
   const QString name = name_of(session_, paper->sheet.checkout.person);
   const QString outcome = outcome_words(paper->sheet.checkout.outcome);
   const QString form = QString::fromStdString(paper->form);

@@ -1,5 +1,6 @@
 #pragma once
-// A check-out that was marked on a printed sheet, taken in from the paper: what stands there, by its number.
+// A run sheet that was marked on paper, taken in by its number: a check-out, or what a second assessor marked
+// apart.
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
@@ -36,8 +37,15 @@ class PaperEntry : public QWidget {
   void fill_sheets();
   void show_sheet();
   const Sheet* sheet() const;
+  void show_kind();
   Expected<db::EnterPaperSheet> read();
+  Expected<db::ScoredApart> read_apart(Instant at);
+  /// What stands on the paper beside its marks: number, sheet, member, unit, who signed.
+  Expected<void> check_paper();
+  /// When it was, by the paper; tells the problem where that can't be said.
+  std::optional<Instant> moment();
   void enter();
+  void enter_apart(Instant at);
 
   Session& session_;
   const std::vector<Sheet>& sheets_;
@@ -45,7 +53,8 @@ class PaperEntry : public QWidget {
   QComboBox *sheet_, *unit_, *outcome_;
   PersonBox *member_, *assessor_;
   DateField* day_;
-  QCheckBox* countersigned_;
+  QCheckBox *countersigned_, *apart_;
+  std::vector<QWidget*> of_the_first_;  // what only the first assessor's paper has
   QLabel* said_;
   SheetView* lines_;
 };

@@ -271,8 +271,10 @@ struct Sentence {
     return measured.isEmpty() ? marked : Words::tr("%1 Measured: %2.").arg(marked, measured.join("; "));
   }
   QString operator()(const db::ScoredApart& r) const {
-    return Words::tr("%1 marked the run sheet apart%2. %3", "who, revision, the check-out")
-        .arg(name(r.assessor), revision_words(r.sheet_revision), other(r.checkout));
+    const QString marked = Words::tr("%1 marked the run sheet apart%2. %3", "who, revision, the check-out")
+                               .arg(name(r.assessor), revision_words(r.sheet_revision), other(r.checkout));
+    return r.form.empty() ? marked
+                          : Words::tr("%1 On paper, number %2.").arg(marked, QString::fromStdString(r.form));
   }
   QString operator()(const db::SheetOpened& r) const {
     return Words::tr("%1 took the run sheet for %2 in hand%3.", "who, on what, revision")

@@ -65,7 +65,7 @@ LengthUnit unit_of(const Measure& measure) {
 
 Expected<Measured> read_measured(const Measure& measure, std::string_view typed, DecimalMark mark) {
   const auto with_instrument = [&](const Fraction& read) {
-    return Measured{read, instrument_of(measure).marks, {}};
+    return Measured{read, instrument_of(measure).marks};
   };
   if (measure.kind == MeasureKind::angle)
     return read_degrees(typed, mark).map([&](const Degrees& read) { return with_instrument(read.count); });
@@ -74,12 +74,10 @@ Expected<Measured> read_measured(const Measure& measure, std::string_view typed,
   });
 }
 
-Tolerance tolerance_of(const Measure& measure, const std::optional<Inches>& over) {
+Tolerance tolerance_of(const Measure& measure) {
   if (const auto* size = std::get_if<SizeToMeasure>(&measure.what)) return about(*size);
   if (const auto* angle = std::get_if<AngleToMeasure>(&measure.what)) return about(*angle);
-  const auto& gap = std::get<GapToMeasure>(measure.what);
-  const Inches at_most = in_inches(gap.at_most);
-  return {0, counted(over ? at_most * (*over / in_inches(gap.over)) : at_most)};
+  return {0, counted(in_inches(std::get<GapToMeasure>(measure.what).at_most))};
 }
 
 Instrument instrument_of(const Measure& measure) {
@@ -91,15 +89,11 @@ Instrument instrument_of(const Measure& measure) {
 }
 
 Judged judge(const Measure& measure, const Measured& measured) {
-  return judge(measured.read, tolerance_of(measure, measured.over), used(measure, measured));
+  return judge(measured.read, tolerance_of(measure), used(measure, measured));
 }
 
 bool too_coarse(const Measure& measure, const Measured& measured) {
-  return too_coarse(used(measure, measured), tolerance_of(measure, measured.over));
-}
-
-double degrees_off(const Inches& gap, const Inches& over) {
-  return std::atan2(gap.count.get_d(), over.count.get_d()) * 180 / std::numbers::pi;
+  return too_coarse(used(measure, measured), tolerance_of(measure));
 }
 
 }  // namespace wm

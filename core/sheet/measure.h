@@ -46,8 +46,7 @@ LengthUnit unit_of(const Measure& measure);
 /// One reading: in inches, or in degrees where an angle is measured.
 struct Measured {
   Fraction read;
-  Fraction marks;              // of the instrument that was used
-  std::optional<Inches> over;  // squareness only: along how much, where not along what the line says
+  Fraction marks;  // of the instrument that was used
   friend bool operator==(const Measured&, const Measured&) = default;
 };
 
@@ -56,15 +55,12 @@ struct Measured {
 Expected<Measured> read_measured(const Measure& measure, std::string_view typed,
                                  DecimalMark mark = DecimalMark::point);
 
-/// In inches or degrees. A gap allowed along `over` is allowed in proportion along another length.
-Tolerance tolerance_of(const Measure& measure, const std::optional<Inches>& over = {});
+/// In inches or degrees.
+Tolerance tolerance_of(const Measure& measure);
 Instrument instrument_of(const Measure& measure);
 
 Judged judge(const Measure& measure, const Measured& measured);
 /// Whether the instrument used can't tell: then nothing has been measured yet.
 bool too_coarse(const Measure& measure, const Measured& measured);
-
-/// How far from square in degrees such a gap is, roughly: to be shown, never to be judged by.
-double degrees_off(const Inches& gap, const Inches& over);
 
 }  // namespace wm

@@ -50,7 +50,7 @@ std::optional<Fraction> kept(bool angle, std::string_view text) {
 std::optional<Measured> kept(bool angle, const LineMeasured& line) {
   const auto read = kept(angle, line.read), marks = kept(angle, line.marks);
   if (!read || !marks || *marks <= 0) return std::nullopt;
-  return Measured{*read, *marks, {}};
+  return Measured{*read, *marks};
 }
 
 bool typed_as_length(const LineMeasured& line) {

@@ -167,12 +167,18 @@ Expected<void> check_same_sheet(const Case& c, const ScoredApart& f) {
 
 /// What can be known here of whether the second judged what they saw, and not what the first had marked.
 Expected<void> check_apart(const Case& c, const ScoredApart& f) {
-  if (!c.judges_ability()) return {};
+  if (c.founding) return {};
   const Instant performed = c.memory.find(f.checkout)->at;
-  if (c.zone.day(c.now) != c.zone.day(performed))
+  if (c.zone.day(c.from_paper ? c.at : c.now) != c.zone.day(performed))
     return refuse("checkout",
                   "It was performed on " + said(c, performed) + ", and is marked apart that day only.",
                   "Mark another one apart, on its day.");
+  if (c.from_paper)
+    return f.form.empty() ? refuse("form", "The number of the paper is missing.",
+                                   "Type the number at the foot of the paper.")
+                          : check_form(c, f.form);
+  if (!f.form.empty())
+    return refuse("form", "What is signed here stands on no paper.", "Leave the paper's number out.");
   if (saw_marks(c.memory, f.checkout, f.assessor))
     return refuse("assessor",
                   "The first marks were made or typed in where " + c.memory.name(f.assessor) +

@@ -127,7 +127,7 @@ struct CheckShopFact {
     return check_said(f.login, "login", "It is missing by which login the computer comes in.");
   }
   Expected<void> operator()(const Happened&) const { return {}; }
-  Expected<void> operator()(const ScoredApart&) const { return {}; }
+  Expected<void> operator()(const ScoredApart& f) const { return check_scoring(c, f); }
   Expected<void> operator()(const RulebookIssued&) const { return {}; }
   Expected<void> operator()(const Details&) const { return {}; }
   Expected<void> operator()(const PinChosen&) const { return {}; }

@@ -142,6 +142,27 @@ Expected<void> check_paper_sheet(const Case& c, const EnterPaperSheet& action) {
   return check_signing(c, s);
 }
 
+namespace {
+
+/// Whose performance stands on the paper of that number; empty where it was not taken in, or struck out
+/// since.
+PersonId entered_of(const Memory& memory, const std::string& form) {
+  const auto person = [&](std::size_t i, const RecordId& about) -> PersonId {
+    const Checkout* checkout = memory.entries()[i].voided ? nullptr : memory.live<Checkout>(about);
+    return checkout == nullptr ? PersonId() : checkout->person;
+  };
+  PersonId found;
+  for (const std::size_t i : memory.of_kind("marks"))
+    if (const auto& marks = *as<SheetMarks>(memory.entries()[i].fact); found.empty() && marks.form == form)
+      found = person(i, marks.checkout);
+  for (const std::size_t i : memory.of_kind("scored_apart"))
+    if (const auto& marks = *as<ScoredApart>(memory.entries()[i].fact); found.empty() && marks.form == form)
+      found = person(i, marks.checkout);
+  return found;
+}
+
+}  // namespace
+
 Expected<void> check_form(const Case& c, const std::string& form) {
   if (form.empty()) return {};
   bool printed = false;
@@ -150,17 +171,10 @@ Expected<void> check_form(const Case& c, const std::string& form) {
   if (!printed)
     return refuse("form", "No blank sheet with the number " + form + " was printed here.",
                   "Read the number at the foot of the paper again.");
-  for (const std::size_t i : c.memory.of_kind("marks")) {
-    const Entry& entry = c.memory.entries()[i];
-    const SheetMarks& marks = *as<SheetMarks>(entry.fact);
-    if (entry.voided || marks.form != form) continue;
-    const Checkout* checkout = c.memory.live<Checkout>(marks.checkout);
-    if (checkout == nullptr) continue;
-    return refuse("form",
-                  "The paper " + form + " was entered already, for " + c.memory.name(checkout->person) + ".",
-                  "Nothing is left to do; if that was wrong, a manager strikes it out first.");
-  }
-  return {};
+  const PersonId entered = entered_of(c.memory, form);
+  if (entered.empty()) return {};
+  return refuse("form", "The paper " + form + " was entered already, for " + c.memory.name(entered) + ".",
+                "Nothing is left to do; if that was wrong, a manager strikes it out first.");
 }
 
 }  // namespace wm::db

@@ -74,7 +74,7 @@ template <class A> void fields(A& a, Countersigned& f) {
 }
 template <class A> void fields(A& a, ScoredApart& f) {
   a("checkout", f.checkout); a("assessor", f.assessor); a("sheet", f.sheet); a("sheet_revision", f.sheet_revision);
-  a("marks", f.marks);
+  a("marks", f.marks); a.may("form", f.form);
 }
 template <class A> void fields(A& a, Tag& f) {
   a("lockout", f.lockout); a("tag", f.tag); a("padlock", f.padlock);

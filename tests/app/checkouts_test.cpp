@@ -679,9 +679,11 @@ void CheckoutsTest::the_members_card_countersigns_and_anybody_elses_does_not() {
 
 void CheckoutsTest::a_blank_sheet_is_printed_with_a_number_and_taken_in_from_the_paper() {
   press(Qt::Key_P, Qt::ControlModifier);
+  press(Qt::Key_P, Qt::ControlModifier);  // one for a second assessor
   const auto printed = shop_->facts<db::Printed>();
-  QCOMPARE(printed.size(), std::size_t{1});
+  QCOMPARE(printed.size(), std::size_t{2});
   QCOMPARE(printed[0].form.size(), std::size_t{6});
+  QVERIFY(printed[0].form != printed[1].form);
   shop_->clock = shop_->clock + 86400;
   shop_->sit_down("odile", "8642");
   page_->refresh();
@@ -725,6 +727,45 @@ void CheckoutsTest::a_blank_sheet_is_printed_with_a_number_and_taken_in_from_the
   QVERIFY(entered.at == evening::at("2026-11-26T23:30:00Z"));
   QCOMPARE(shop_->facts<db::SheetMarks>()[0].form, printed[0].form);
   QVERIFY(shop_->facts<db::Countersigned>()[0].hand == db::Hand::paper);
+
+  const RecordId first = entered.id;
+  const Day that_day = shop_->session->zone().day(entered.at);
+  // What a second assessor marked on the other paper is no check-out: nobody is asked for a result.
+  type_in("form", QString::fromStdString(printed[1].form));
+  entry->findChild<QCheckBox*>("paper_apart")->setChecked(true);
+  QVERIFY(!entry->findChild<QWidget*>("paper_outcome")->isVisible());
+  QVERIFY(!entry->findChild<QWidget*>("paper_restrictions")->isVisible());
+  type_in("paper_sheet", "Joi");
+  type_in("paper_member", "tola");
+  press(Qt::Key_Return);
+  type_in("paper_unit", "Joi");
+  type_in("paper_assessor", "odile");
+  press(Qt::Key_Return);
+  type_in("paper_day", "25 November 2026");
+  type_in("paper_time", "17:40");
+  refused_.clear();
+  press(Qt::Key_Return, Qt::ControlModifier);
+  QVERIFY2(
+      refused_.join(' ').contains("No check-out of Tola Adeyemi on this sheet and unit was signed that day"),
+      qPrintable(refused_.join(' ')));
+  entry->findChild<DateField*>("paper_day")->set_day(that_day);
+  refused_.clear();
+  press(Qt::Key_Return, Qt::ControlModifier);
+  QVERIFY2(refused_.join(' ').contains("No line is marked"), qPrintable(refused_.join(' ')));
+  lines->setFocus();
+  press(Qt::Key_Home);
+  press(Qt::Key_2);
+  evening::grab(*page_, "checkouts-apart-from-paper");
+  press(Qt::Key_Return, Qt::ControlModifier);
+  QVERIFY2(told_.join(' ').contains("marked apart by Odile"),
+           qPrintable(told_.join(' ') + refused_.join(' ')));
+  const auto apart = shop_->facts<db::ScoredApart>();
+  QCOMPARE(apart.size(), std::size_t{1});
+  QCOMPARE(apart[0].checkout, first);
+  QCOMPARE(apart[0].form, printed[1].form);
+  QVERIFY(apart[0].marks[0] == Mark::shown_when_asked && apart[0].marks[1] == Mark::none);
+  QCOMPARE(signed_ones().size(), std::size_t{1});
+  QVERIFY(!entry->findChild<QCheckBox*>("paper_apart")->isChecked());
   press(Qt::Key_Escape);
   QVERIFY(!entry->isVisible());
 }

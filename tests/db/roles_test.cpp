@@ -362,6 +362,11 @@ const std::vector<Line>& lines() {
        [](auto& e) {
          return own(ScoredApart{e.watched, "mia", "bandsaw", 1, {Mark::shown}});
        }},
+      {"enter from paper what was marked apart", "m",
+       [](auto& e) {
+         return own(ScoredApart{e.watched, "mia", "bandsaw", 1, {Mark::shown}, "7K2Q9X"});
+       },
+       true},
       {"add a machine", "m",
        [](auto&) {
          return own(MachineAdded{"b3", "bandsaw", "Third"});

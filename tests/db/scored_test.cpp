@@ -81,9 +81,58 @@ TEST_CASE("What is no second, apart look at the same sheet is refused", "[refusa
   turned_away(with([](ScoreApart& s) { s.scored.assessor = "ivo"; }, "ivo"), "neither side");
   turned_away(with([](ScoreApart&) {}, "ivo"), "by the one who watched");
   turned_away(with([](ScoreApart&) {}, "dee"), "The desk may not");
-  turned_away(shop.commit("mia", own(scored_by_mia(checkout).scored)), "not entered by hand");
+  turned_away(shop.commit("mia", own(scored_by_mia(checkout).scored)), "by hand only from a paper");
   REQUIRE(with([](ScoreApart&) {}));
   turned_away(with([](ScoreApart&) {}), "already");
+}
+
+TEST_CASE(
+    "What a second assessor marked on paper is taken in once, by the number of the paper, from that day",
+    "[refusals]") {
+  TestShop shop;
+  const RecordId checkout = watched_checkout(shop);
+  const Instant seen = shop.now();
+  for (const char* form : {"4F7KQ2", "9M2XW5"})
+    shop.enter("dee", own(Printed{"Run sheet", 1, std::string(64, 'a'), form}));
+  ScoredApart marked = scored_by_mia(checkout).scored;
+  marked.form = "4F7KQ2";
+  shop.wait(3 * day);
+  const auto with = [&](auto change, Instant at, const char* by = "mia") {
+    ScoredApart other = marked;
+    change(other);
+    return shop.from_paper(by, own(other), at);
+  };
+  const auto as_it_is = [](ScoredApart&) {};
+  turned_away(with(as_it_is, seen + day), "that day only");
+  turned_away(with(as_it_is, seen, "ivo"), "Only a manager");
+  turned_away(with([](ScoredApart& s) { s.form.clear(); }, seen), "number of the paper is missing");
+  turned_away(with([](ScoredApart& s) { s.form = "ZZZZZZ"; }, seen), "was printed here");
+  turned_away(with([](ScoredApart& s) { s.assessor = "ivo"; }, seen), "neither side");
+  const Shop before = shop.store().shop();
+  const auto done = with(as_it_is, seen);
+  INFO((done ? "" : done.error().what));
+  REQUIRE(done);
+  CHECK(done->entries.size() == 1);
+  CHECK(done->entries[0].from_paper);
+  CHECK(*as<ScoredApart>(done->entries[0].fact) == marked);
+  CHECK(shop.store().shop().records == before.records);
+  turned_away(with([](ScoredApart& s) { s.form = "9M2XW5"; }, seen), "already");
+  // Nor is the same paper a check-out besides.
+  EnterPaperSheet sheet{ivos_sheet(), "4F7KQ2"};
+  sheet.sheet.pin.clear();
+  turned_away(shop.from_paper("mia", sheet, seen + hour), "4F7KQ2 was entered already, for Kim");
+  REQUIRE(shop.commit("mia", StrikeOutRecord{done->entries[0].id, "read wrongly"}));
+  CHECK(with(as_it_is, seen));
+  const std::vector<Entry> kept = shop.store().entries();
+  shop.reopen();
+  CHECK(shop.store().entries() == kept);
+}
+
+TEST_CASE("What is signed here has no paper's number", "[refusals]") {
+  TestShop shop;
+  ScoreApart score = scored_by_mia(watched_checkout(shop));
+  score.scored.form = "4F7KQ2";
+  turned_away(shop.commit("mia", score), "stands on no paper");
 }
 
 TEST_CASE("Who could not have signed it then does not judge it either", "[refusals]") {

@@ -106,10 +106,10 @@ TEST_CASE("What a line measures counts beside its mark as the rule says, for eve
   const Measure inch{
       MeasureKind::thickness,
       SizeToMeasure{{fraction(1)}, {fraction(1, 100)}, {fraction(1, 100)}, {fraction(1, 1000)}}};
-  const MaybeMeasured none, within = Measured{fraction(1), fraction(1, 1000), {}},
-                            out = Measured{fraction(102, 100), fraction(1, 1000), {}},
-                            coarse = Measured{fraction(1), fraction(1, 16), {}},
-                            coarse_and_out = Measured{fraction(2), fraction(1, 16), {}};
+  const MaybeMeasured none, within = Measured{fraction(1), fraction(1, 1000)},
+                            out = Measured{fraction(102, 100), fraction(1, 1000)},
+                            coarse = Measured{fraction(1), fraction(1, 16)},
+                            coarse_and_out = Measured{fraction(2), fraction(1, 16)};
   std::vector<Seen> made;
   each_sheet(1, made, [&] {
     const Seen seen = made[0];
@@ -136,7 +136,7 @@ TEST_CASE("What a line measures counts beside its mark as the rule says, for eve
 
 TEST_CASE("A measure at a line that asks for none is nothing") {
   const Sheet sheet{"s", 1, "c", "c", "", {{"before", {{"a", "", true}}}}};
-  const std::vector<MaybeMeasured> far{Measured{fraction(9), fraction(1, 1000), {}}};
+  const std::vector<MaybeMeasured> far{Measured{fraction(9), fraction(1, 1000)}};
   CHECK(result_of(sheet, std::vector{Mark::none}, {}, far).suggested == Suggested::not_finished);
   CHECK(result_of(sheet, std::vector{Mark::shown}, {}, far).suggested == Suggested::passed);
 }

@@ -47,8 +47,8 @@ TEST_CASE("A measure that cannot be read says which of the two texts, and where 
 
 TEST_CASE("What is kept is read again as it was, and as nothing else", "[sheet]") {
   const LineMeasured thick{2, "25,2", "25.2 mm", "0.1 mm"}, square{3, "90", "90 deg", "0.1 deg"};
-  CHECK(measured_of(board_thick, thick).value() == Measured{fraction(252, 254), fraction(1, 254), {}});
-  CHECK(measured_of(fence_angle, square).value() == Measured{fraction(90), fraction(1, 10), {}});
+  CHECK(measured_of(board_thick, thick).value() == Measured{fraction(252, 254), fraction(1, 254)});
+  CHECK(measured_of(fence_angle, square).value() == Measured{fraction(90), fraction(1, 10)});
   CHECK_FALSE(measured_of(board_thick, square));
   CHECK_FALSE(measured_of(fence_angle, thick));
   CHECK_FALSE(measured_of(fence_angle, {3, "90", "90", "0.1 deg"}));
@@ -79,7 +79,7 @@ TEST_CASE("Measures go to their lines, and those of no line that measures go now
   const auto lines = by_line(sheet_that_measures(), kept);
   REQUIRE(lines.size() == 3);
   CHECK_FALSE(lines[0]);
-  CHECK(lines[1] == Measured{fraction(992, 1000), fraction(1, 1000), {}});
+  CHECK(lines[1] == Measured{fraction(992, 1000), fraction(1, 1000)});
   CHECK_FALSE(lines[2]);
   // Within, it says by itself that the line was shown.
   const std::vector<Mark> marks{Mark::shown, Mark::none, Mark::shown};
