@@ -695,13 +695,16 @@ void CheckoutsTest::a_blank_sheet_is_printed_with_a_number_and_taken_in_from_the
     at->setFocus();
     QTest::keyClicks(at, words);
   };
-  type_in("form", QString::fromStdString(printed[0].form).toLower());
-  type_in("paper_sheet", "Joi");
-  type_in("paper_member", "tola");
-  press(Qt::Key_Return);
-  type_in("paper_unit", "Joi");
-  type_in("paper_assessor", "mara");
-  press(Qt::Key_Return);
+  const auto type_paper = [&](const std::string& form, const QString& assessor) {
+    type_in("form", QString::fromStdString(form).toLower());
+    type_in("paper_sheet", "Joi");
+    type_in("paper_member", "tola");
+    press(Qt::Key_Return);
+    type_in("paper_unit", "Joi");
+    type_in("paper_assessor", assessor);
+    press(Qt::Key_Return);
+  };
+  type_paper(printed[0].form, "mara");
   type_in("paper_outcome", "pas");
   entry->findChild<QCheckBox*>("paper_countersigned")->setChecked(true);
   auto* lines = entry->findChild<SheetView*>();
@@ -733,16 +736,10 @@ void CheckoutsTest::a_blank_sheet_is_printed_with_a_number_and_taken_in_from_the
   // What a second assessor marked on the other paper is no check-out: nobody is asked for a result.
   QTest::qWait(QApplication::keyboardInputInterval() +
                50);  // else a list takes what is typed for more of the same word
-  type_in("form", QString::fromStdString(printed[1].form));
   entry->findChild<QCheckBox*>("paper_apart")->setChecked(true);
   QVERIFY(!entry->findChild<QWidget*>("paper_outcome")->isVisible());
   QVERIFY(!entry->findChild<QWidget*>("paper_restrictions")->isVisible());
-  type_in("paper_sheet", "Joi");
-  type_in("paper_member", "tola");
-  press(Qt::Key_Return);
-  type_in("paper_unit", "Joi");
-  type_in("paper_assessor", "odile");
-  press(Qt::Key_Return);
+  type_paper(printed[1].form, "odile");
   type_in("paper_day", "25 November 2026");
   type_in("paper_time", "17:40");
   refused_.clear();
