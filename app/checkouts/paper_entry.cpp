@@ -210,9 +210,12 @@ void PaperEntry::show_kind() {
                      : result_words(lines_->result()));
 }
 
+/// As it was printed, however it was typed.
+std::string PaperEntry::number() const { return form_->text().trimmed().toUpper().toStdString(); }
+
 Expected<void> PaperEntry::check_paper() {
   const QString choose = tr("Choose it from the list");
-  if (form_->text().trimmed().isEmpty())
+  if (number().empty())
     return missing(form_, tr("number"), tr("The number of the paper is missing"),
                    tr("It stands at the foot of each page"));
   if (!sheet()) return missing(sheet_, tr("run sheet"), tr("No run sheet is chosen"), choose);
@@ -230,7 +233,7 @@ Expected<db::EnterPaperSheet> PaperEntry::read() {
   if (auto fine = check_paper(); !fine) return tl::make_unexpected(fine.error());
   const Sheet* of = sheet();
   db::EnterPaperSheet out;
-  out.form = form_->text().trimmed().toUpper().toStdString();
+  out.form = number();
   if (outcome_->currentIndex() < 0)
     return missing(outcome_, tr("result"), tr("No result is chosen"), tr("Choose it from the list"));
   const auto measured = lines_->measured();
@@ -264,9 +267,8 @@ Expected<db::ScoredApart> PaperEntry::read_apart(Instant at) {
         tr("No check-out of %1 on this sheet and unit was signed that day")
             .arg(name_of(session_, *member_->person())),
         tr("Look at the paper again; where the first assessor's is a paper too, enter that one first"));
-  return db::ScoredApart{
-      signed_one->id, *assessor_->person(),     of.name,
-      of.revision,    lines_->on_sheet().marks, form_->text().trimmed().toUpper().toStdString()};
+  return db::ScoredApart{signed_one->id, *assessor_->person(),     of.name,
+                         of.revision,    lines_->on_sheet().marks, number()};
 }
 
 std::optional<Instant> PaperEntry::moment() {

@@ -42,6 +42,7 @@ class PaperEntry : public QWidget {
   Expected<db::ScoredApart> read_apart(Instant at);
   /// What stands on the paper beside its marks: number, sheet, member, unit, who signed.
   Expected<void> check_paper();
+  std::string number() const;
   /// When it was, by the paper; tells the problem where that can't be said.
   std::optional<Instant> moment();
   void enter();

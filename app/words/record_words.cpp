@@ -94,6 +94,11 @@ struct Sentence {
     return found ? record_sentence(*found, reader) : Words::tr("A record that is not here.");
   }
 
+  /// And the number of the paper that it was marked on, where there is one.
+  static QString with_number(const QString& said, const std::string& form) {
+    return form.empty() ? said : Words::tr("%1 On paper, number %2.").arg(said, QString::fromStdString(form));
+  }
+
   QString operator()(const Birth& r) const {
     return Words::tr("Birth date of %1 entered.").arg(name(r.person));
   }
@@ -266,15 +271,13 @@ struct Sentence {
                            QString::fromStdString(one.read), QString::fromStdString(one.marks));
     QString marked =
         Words::tr("Run sheet marked%1. %2").arg(revision_words(r.sheet_revision), other(r.checkout));
-    if (!r.form.empty())
-      marked = Words::tr("%1 On paper, number %2.").arg(marked, QString::fromStdString(r.form));
+    marked = with_number(marked, r.form);
     return measured.isEmpty() ? marked : Words::tr("%1 Measured: %2.").arg(marked, measured.join("; "));
   }
   QString operator()(const db::ScoredApart& r) const {
     const QString marked = Words::tr("%1 marked the run sheet apart%2. %3", "who, revision, the check-out")
                                .arg(name(r.assessor), revision_words(r.sheet_revision), other(r.checkout));
-    return r.form.empty() ? marked
-                          : Words::tr("%1 On paper, number %2.").arg(marked, QString::fromStdString(r.form));
+    return with_number(marked, r.form);
   }
   QString operator()(const db::SheetOpened& r) const {
     return Words::tr("%1 took the run sheet for %2 in hand%3.", "who, on what, revision")

@@ -1,8 +1,5 @@
 #include "core/sheet/measure.h"
 
-#include <cmath>
-#include <numbers>
-
 namespace wm {
 namespace {
 

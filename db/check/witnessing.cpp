@@ -144,21 +144,17 @@ Expected<void> check_paper_sheet(const Case& c, const EnterPaperSheet& action) {
 
 namespace {
 
-/// Whose performance stands on the paper of that number; empty where it was not taken in, or struck out
-/// since.
-PersonId entered_of(const Memory& memory, const std::string& form) {
-  const auto person = [&](std::size_t i, const RecordId& about) -> PersonId {
-    const Checkout* checkout = memory.entries()[i].voided ? nullptr : memory.live<Checkout>(about);
-    return checkout == nullptr ? PersonId() : checkout->person;
-  };
-  PersonId found;
-  for (const std::size_t i : memory.of_kind("marks"))
-    if (const auto& marks = *as<SheetMarks>(memory.entries()[i].fact); found.empty() && marks.form == form)
-      found = person(i, marks.checkout);
-  for (const std::size_t i : memory.of_kind("scored_apart"))
-    if (const auto& marks = *as<ScoredApart>(memory.entries()[i].fact); found.empty() && marks.form == form)
-      found = person(i, marks.checkout);
-  return found;
+/// Whose performance stands on the paper of that number, among marks of one kind; empty where it was not
+/// taken in, or struck out since.
+template <class Marked>
+PersonId performer(const Memory& memory, std::string_view kind, const std::string& form) {
+  for (const std::size_t i : memory.of_kind(kind)) {
+    const Entry& entry = memory.entries()[i];
+    const Marked& marked = *as<Marked>(entry.fact);
+    if (entry.voided || marked.form != form) continue;
+    if (const Checkout* checkout = memory.live<Checkout>(marked.checkout)) return checkout->person;
+  }
+  return {};
 }
 
 }  // namespace
@@ -171,7 +167,8 @@ Expected<void> check_form(const Case& c, const std::string& form) {
   if (!printed)
     return refuse("form", "No blank sheet with the number " + form + " was printed here.",
                   "Read the number at the foot of the paper again.");
-  const PersonId entered = entered_of(c.memory, form);
+  PersonId entered = performer<SheetMarks>(c.memory, "marks", form);
+  if (entered.empty()) entered = performer<ScoredApart>(c.memory, "scored_apart", form);
   if (entered.empty()) return {};
   return refuse("form", "The paper " + form + " was entered already, for " + c.memory.name(entered) + ".",
                 "Nothing is left to do; if that was wrong, a manager strikes it out first.");

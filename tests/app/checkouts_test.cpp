@@ -734,8 +734,8 @@ void CheckoutsTest::a_blank_sheet_is_printed_with_a_number_and_taken_in_from_the
   const RecordId first = entered.id;
   const Day that_day = shop_->session->zone().day(entered.at);
   // What a second assessor marked on the other paper is no check-out: nobody is asked for a result.
-  QTest::qWait(QApplication::keyboardInputInterval() +
-               50);  // else a list takes what is typed for more of the same word
+  // Else a list takes what is typed for more of the same word.
+  QTest::qWait(QApplication::keyboardInputInterval() + 50);
   entry->findChild<QCheckBox*>("paper_apart")->setChecked(true);
   QVERIFY(!entry->findChild<QWidget*>("paper_outcome")->isVisible());
   QVERIFY(!entry->findChild<QWidget*>("paper_restrictions")->isVisible());

@@ -22,6 +22,7 @@ PageTest::PageTest(const char* name, Make make) { known().emplace(name, make); }
 int main(int argc, char** argv) {
   const auto found = argc < 2 ? known().end() : known().find(argv[1]);
   if (found == known().end()) {
+    std::fprintf(stderr, "Say which test of pages is to run. There are:\n");
     for (const auto& [name, make] : known()) std::fprintf(stderr, "%s\n", name.c_str());
     return 2;
   }

@@ -546,8 +546,7 @@ TEST_CASE("Each role may enter what it is for, and nothing else") {
   std::vector<Seat> seats = {{'m', "mia", false},   {'q', "mia", true},  {'d', "dee", false},
                              {'i', "ivo", false},   {'-', "kim", false}, {'n', "", false},
                              {'-', "nobody", false}};
-  // Who may is decided before a store is asked: on a server, where a shop takes longer to copy, those who may
-  // most.
+  // Who may is decided before a store is asked. On a server a shop takes longer to copy: those who may most.
   if (on_test_server()) seats.resize(2);
   TestShop prepared;
   const Records records = prepare(prepared);
