@@ -1,5 +1,7 @@
 // One person's answers before the whole file is read are the answers of the store.
 #include <rapidcheck/catch.h>
+
+#include <algorithm>
 #include <catch2/catch.hpp>
 
 #include "db/demo.h"
@@ -49,6 +51,9 @@ TEST_CASE("A first look says of everybody in the demo shop what the store says",
     const auto answers = look.answers_for(person.id);
     REQUIRE(answers);
     CHECK(answers->decider->targets() == all.targets());
+    // Each once and in order, though some are read as the shop's and as the person's too.
+    CHECK(std::ranges::adjacent_find(*answers->entries, std::ranges::greater_equal{}, &Entry::order) ==
+          answers->entries->end());
     same_for(id, *answers->decider, all, store->now());
     ++asked;
     // A new look each: what was read for somebody else must not help.
