@@ -64,7 +64,6 @@ CheckoutsPage::CheckoutsPage(Session& session, QWidget* parent, const std::vecto
           [this](int view) { list_box_->setVisible(view == 0); });
   across->addWidget(views_, 7);
   across->addStretch(0);
-  setFocusProxy(sheet_);
 }
 
 QWidget* CheckoutsPage::make_list() {

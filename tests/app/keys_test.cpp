@@ -76,6 +76,38 @@ class KeysTest : public QObject {
     QVERIFY(db::as<db::ClockConfirmed>(shop.session->store().entries().back().fact));
   }
 
+  /// A proxy that is not the first of what it stands for would be gone to past all before it.
+  void tab_reaches_whatever_takes_the_cursor() {
+    apply_theme(*qApp, Shade::light);
+    SmallShop shop;
+    QVERIFY(shop.session->sit_down("rosa", "1111"));
+    MainWindow window(*shop.session);
+    window.show();
+    QVERIFY(QTest::qWaitForWindowActive(&window));
+    QStringList all{"emergency", "seat"};
+    for (const PageEntry& entry : pages()) all << entry.id;
+    Place place;
+    for (const QString& page : all) {
+      place.page = page;
+      window.go(place);
+      QCoreApplication::processEvents();
+      QSet<QWidget*> waiting;
+      for (auto* widget : window.findChildren<QWidget*>())
+        if (widget->isVisible() && widget->isEnabled() && (widget->focusPolicy() & Qt::TabFocus) &&
+            !widget->focusProxy())
+          waiting << widget;
+      constexpr int most = 120;
+      for (int tabs = 0; tabs < most && !waiting.isEmpty(); ++tabs) {
+        waiting.remove(QApplication::focusWidget());
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+      }
+      QStringList missed;
+      for (const QWidget* widget : waiting)
+        missed << widget->metaObject()->className() + QString(" ") + widget->objectName();
+      QVERIFY2(missed.isEmpty(), qPrintable(page + ": " + missed.join(", ")));
+    }
+  }
+
   void no_two_keys_of_a_page_clash() {
     apply_theme(*qApp, Shade::light);
     SmallShop shop;
