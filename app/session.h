@@ -82,11 +82,10 @@ class Session : public QObject {
   Expected<void> permitted(const db::Action& action) const {
     return store_.permitted(seated_ ? seated_->id : PersonId(), action);
   }
-  /// As Store::still_stands and Store::must_leave_to_another.
+  /// As Store's.
   Expected<void> still_stands(const RecordId& booking) { return store_.still_stands(booking); }
-  bool must_leave_to_another(const PersonId& assessor, const PersonId& person, const TargetName& target,
-                             Instant at) {
-    return store_.must_leave_to_another(assessor, person, target, at);
+  bool another_checks_out(const TargetName& target, Instant at) {
+    return store_.another_checks_out(target, at);
   }
 
   /// The engine for `known()`, or for another. Its references are good until the next commit.

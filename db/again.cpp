@@ -1,5 +1,6 @@
 // A command whose id has been entered before: is it the same command?
 #include "db/engine.h"
+#include "db/follow.h"
 #include "db/journal/leaf.h"
 #include "db/journal/shop_fact_json.h"
 #include "db/permission.h"
@@ -60,7 +61,7 @@ struct Comparison {
   bool signed_as(std::vector<AnyFact> facts, const SignCheckout& a) const {
     // Where its turnout was not marked yet.
     if (a.booking && facts.size() < entries.size() && as<Attendance>(entries[facts.size()].fact) != nullptr)
-      facts.push_back(arrival(*a.booking));
+      facts.emplace_back(ShopFact(Attendance{*a.booking, Turnout::arrived}));
     return are(facts);
   }
   bool operator()(const PutOutOfService& a) const { return are(facts_of(a, command.id)); }
@@ -98,10 +99,11 @@ struct Comparison {
     return as<Details>(entries.front().fact)->details == person;
   }
   bool are(const std::vector<AnyFact>& facts) const {
-    // A signature, and a key made for it, are the store's own.
+    // A signature, a key made for it, and what follows from the others are the store's own.
     std::vector<const Entry*> given;
     for (const Entry& entry : entries)
-      if (as<Signature>(entry.fact) == nullptr && as<PinChosen>(entry.fact) == nullptr)
+      if (as<Signature>(entry.fact) == nullptr && as<PinChosen>(entry.fact) == nullptr &&
+          (given.size() < facts.size() || !is_what_follows(entry.fact)))
         given.push_back(&entry);
     return std::equal(facts.begin(), facts.end(), given.begin(), given.end(),
                       [](const AnyFact& fact, const Entry* entry) { return is(fact, entry->fact); });
@@ -125,10 +127,13 @@ Expected<void> Store::Impl::check_same(const Command& command, const CommitLine&
               (imported || (command.by == earlier->origin.by &&
                             command.quiz_station == (earlier->origin.station == "quiz")));
   const bool dated = command.at && !std::holds_alternative<PublishRulebook>(command.action);
-  // What was worked began when the machine was started, and not when it was left.
+  // What was worked began when the machine was started, and not when it was left; whose booking is cancelled
+  // waits since before it was.
   const bool leaves = std::holds_alternative<LeaveMachine>(command.action);
   for (const Entry& entry : entries)
-    same = same && (!dated || entry.at == *command.at || (leaves && &entry != &entries.front())) &&
+    same = same &&
+           (!dated || entry.at == *command.at ||
+            (&entry != &entries.front() && (leaves || as<Waiting>(entry.fact) != nullptr))) &&
            (imported || entry.from_paper == command.from_paper);
   if (!entries.empty()) {
     const std::string& note = entries.front().note;

@@ -1,6 +1,7 @@
 #include "db/plan.h"
 
 #include "db/check/checks.h"
+#include "db/follow.h"
 #include "db/journal/proved_birth.h"
 #include "db/refuse.h"
 
@@ -51,7 +52,7 @@ struct Planner {
         .map([&](PinChosen chosen) { return Plan{.facts = {own(std::move(chosen))}}; });
   }
   Expected<Plan> operator()(const EnterFact& a) const { return one(core(a.fact)); }
-  Expected<Plan> operator()(const EnterShopFact& a) const { return one(own(a.fact)); }
+  Expected<Plan> operator()(const EnterShopFact& a) const { return with_what_follows(a.fact); }
   Expected<Plan> operator()(const SignCheckout& a) const {
     if (auto fine = check_signing(c, a); !fine) return tl::make_unexpected(fine.error());
     auto signer = pins.signer(a.checkout.assessor, a.pin);
@@ -63,15 +64,13 @@ struct Planner {
       plan.countersigner = std::move(*member);
     }
     plan.signer = std::move(*signer);
-    if (a.booking && c.memory.about<Attendance>(*a.booking) == nullptr)
-      plan.facts.push_back(arrival(*a.booking));
+    add_arrival(a.booking, plan);
     return plan;
   }
   Expected<Plan> operator()(const EnterPaperSheet& a) const {
     return check_paper_sheet(c, a).map([&] {
       Plan plan{.facts = facts_of(a, record)};
-      if (a.sheet.booking && c.memory.about<Attendance>(*a.sheet.booking) == nullptr)
-        plan.facts.push_back(arrival(*a.sheet.booking));
+      add_arrival(a.sheet.booking, plan);
       return plan;
     });
   }
@@ -125,7 +124,20 @@ struct Planner {
     return Plan{.facts = {own(a.scored)}, .signer = std::move(*signer)};
   }
   Expected<Plan> operator()(const StrikeOutRecord& a) const {
-    return one(own(StrikeOut{a.record, a.reason}));
+    return with_what_follows(StrikeOut{a.record, a.reason});
+  }
+  Expected<Plan> with_what_follows(const ShopFact& fact) const {
+    return one(own(fact)).map([&](Plan plan) {
+      add_what_follows(c, fact, plan);
+      return plan;
+    });
+  }
+  /// Who is checked out has arrived, where that is not marked yet.
+  void add_arrival(const std::optional<RecordId>& booking, Plan& plan) const {
+    if (!booking || c.memory.about<Attendance>(*booking) != nullptr) return;
+    const Attendance arrived{*booking, Turnout::arrived};
+    plan.facts.push_back(own(arrived));
+    add_what_follows(c, arrived, plan);
   }
 
   Expected<Plan> one(AnyFact fact) const {
@@ -193,8 +205,6 @@ std::vector<AnyFact> facts_of(const TeachGroup& a, const RecordId& record) {
 RecordId record_at(const RecordId& first, std::size_t place) {
   return place == 0 ? first : first + "." + std::to_string(place + 1);
 }
-
-AnyFact arrival(const RecordId& booking) { return own(Attendance{booking, Turnout::arrived}); }
 
 Expected<Plan> plan(const Case& c, const Action& action, const RecordId& record, const PinDesk& pins) {
   return std::visit(Planner{c, record, pins}, action);

@@ -33,8 +33,6 @@ std::vector<AnyFact> facts_of(const RecordChange& a, const RecordId& record);
 std::vector<AnyFact> facts_of(const TeachGroup& a, const RecordId& record);
 /// The id of a command's record at that place, from 0 on.
 RecordId record_at(const RecordId& first, std::size_t place);
-/// What a signature adds where the booking's turnout is not marked yet.
-AnyFact arrival(const RecordId& booking);
 
 /// How PINs are made and tested: the store's business.
 struct PinDesk {

@@ -224,10 +224,13 @@ std::optional<Instant> Store::turns_18(const PersonId& person) const {
   return db::turns_18(impl_->memory, impl_->zone, person);
 }
 
-bool Store::must_leave_to_another(const PersonId& assessor, const PersonId& person, const TargetName& target,
-                                  Instant at) {
-  return another_checks_out(impl_->current().decider().in_force(at), target) &&
-         taught(impl_->memory, assessor, person, std::string(class_of(target)), at, now());
+std::optional<Instant> Store::first_taught(const PersonId& assessor, const PersonId& person,
+                                           const TargetName& target) const {
+  return db::first_taught(impl_->memory, assessor, person, target, now());
+}
+
+bool Store::another_checks_out(const TargetName& target, Instant at) {
+  return db::another_checks_out(impl_->current().decider().in_force(at), target);
 }
 
 std::optional<Role> Store::role_of(const PersonId& person, std::optional<Instant> known) const {

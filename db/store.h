@@ -156,9 +156,11 @@ class Store {
   std::optional<Day> rests_through(const PersonId& person) const;
   /// From when somebody is 18; nothing where no birth date is known.
   std::optional<Instant> turns_18(const PersonId& person) const;
-  /// Whether an assessor taught somebody there, where another is to check them out.
-  bool must_leave_to_another(const PersonId& assessor, const PersonId& person, const TargetName& target,
-                             Instant at);
+  /// When an assessor first teaches somebody there, past or to come; and whether the rules of that moment ask
+  /// that another checks them out from then on.
+  std::optional<Instant> first_taught(const PersonId& assessor, const PersonId& person,
+                                      const TargetName& target) const;
+  bool another_checks_out(const TargetName& target, Instant at);
 
   /// Run sheets in hand and not signed yet, in the order in which they were opened; for each person and
   /// target the latest.

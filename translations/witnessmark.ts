@@ -520,16 +520,20 @@
         <comment>machine and unit, what is said of its lock</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Held, and not for certain: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is for certain</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Diary</name>
     <message>
         <source>%1 or %2</source>
         <comment>the last two of a list</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>somebody else able to assess it</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -633,6 +637,34 @@
         <source>more that %1 takes on</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>somebody else who is able to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody else may supervise %1 now. A manager can appoint somebody who works on it without a supervisor.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 may not yet work on %2 with a supervisor in these days: the Desk says what is missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody with hours in the diary is able to supervise it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody who supervises it has hours in these days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what %1 still needs to work with a supervisor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>somebody able to supervise it among those who are in</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Effects</name>
@@ -690,10 +722,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Nobody more can be served; a little better may be possible.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The best found in the time given; no more than %1 can be served.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -716,6 +744,26 @@
     </message>
     <message>
         <source>Something that it needs lapses on %1, before the first time there is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The best found in the time given: %1 of those who come first are served, no more than %2 can be.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody more can be served. They have waited %1 days together; those who waited %2 might be served instead, and nobody longer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody more can be served; longer waits might be.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody more can be served; between one-on-ones assessors wait %1 minutes, and fewer than %2 are impossible.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody more can be served; shorter waits for assessors may be possible.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3786,6 +3834,18 @@
         <source>Has left the machine…</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Stop waiting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 comes for certain.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is off the waiting list for %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::AsSatView</name>
@@ -5203,6 +5263,14 @@
     <message>
         <source>%1 has a time held: %2, %3, with %4.</source>
         <comment>member; day and time; machine; assessor</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No longer possible after these days: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They are on the waiting list again, since %1.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -10531,10 +10599,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>On a line: A arrived, L came late, N did not come, Enter opens the person.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1 has arrived.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10548,6 +10612,22 @@
     </message>
     <message>
         <source>A visitor for the day…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held, not for certain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On a line: A arrived, L came late, N did not come, Z none of that, Enter opens the person.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>marked by mistake</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was marked of %1 is taken back.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -38,15 +38,21 @@ class Chains {
     const db::Entry* latest = nullptr;
     for (const db::Entry* entry : chain.bookings)
       if (!entry->voided) latest = entry;
-    const bool given_up = latest && db::given_up(*db::as<db::Booking>(latest->fact),
-                                                 confirmed_.contains(latest->id), session_.now());
-    return latest && !over_.contains(latest->id) && !given_up ? latest : nullptr;
+    return latest && !over_.contains(latest->id) && !is_given_up(*latest) ? latest : nullptr;
+  }
+  /// How often it has changed: by what was entered, and by every hold that ran out unconfirmed.
+  int changes(const Chain& chain) const {
+    return chain.entered + static_cast<int>(std::ranges::count_if(
+                               chain.bookings, [&](const db::Entry* each) { return is_given_up(*each); }));
   }
   bool is_held(const db::Entry& entry) const {
     return db::as<db::Booking>(entry.fact)->held_through && !confirmed_.contains(entry.id);
   }
 
  private:
+  bool is_given_up(const db::Entry& booking) const {
+    return db::given_up(*db::as<db::Booking>(booking.fact), confirmed_.contains(booking.id), session_.now());
+  }
   void add(const db::Entry& entry) {
     const auto* booking = db::as<db::Booking>(entry.fact);
     const auto* cancel = db::as<db::Cancel>(entry.fact);
@@ -84,11 +90,12 @@ std::string plain(const std::string& name) {
   return out;
 }
 
-CalendarEvent event(Session& session, const Chain& chain, const db::Entry& shown, bool cancelled, bool held) {
+CalendarEvent event(Session& session, const Chain& chain, const db::Entry& shown, int sequence,
+                    bool cancelled, bool held) {
   const db::Booking& b = *db::as<db::Booking>(shown.fact);
   CalendarEvent out;
   out.uid = chain.first + "@" + plain(session.store().details().name) + ".witnessmark.invalid";
-  out.sequence = chain.entered;
+  out.sequence = sequence;
   out.cancelled = cancelled;
   out.tentative = held && !cancelled;
   out.when = {b.from, b.to};
@@ -125,14 +132,18 @@ std::vector<CalendarEvent> events_of(Session& session, const Whose& whose) {
   for (const auto& [first, chain] : chains.all()) {
     const db::Entry* stands = chains.standing(chain);
     const db::Entry& shown = stands ? *stands : *chain.bookings.back();
-    const db::Booking& b = *db::as<db::Booking>(shown.fact);
     // Who was in it before a move and is no longer has it called off.
-    const bool theirs = is_theirs(session, b, whose);
+    const bool theirs = is_theirs(session, *db::as<db::Booking>(shown.fact), whose);
     const bool once = std::ranges::any_of(chain.bookings, [&](const db::Entry* each) {
       return is_theirs(session, *db::as<db::Booking>(each->fact), whose);
     });
-    if (once && b.to > session.now())
-      out.push_back(event(session, chain, shown, !stands || !theirs, stands && chains.is_held(*stands)));
+    // One that was moved to a time that is over is still in calendars at the one before.
+    const bool to_come = std::ranges::any_of(chain.bookings, [&](const db::Entry* each) {
+      return db::as<db::Booking>(each->fact)->to > session.now();
+    });
+    if (once && to_come)
+      out.push_back(event(session, chain, shown, chains.changes(chain), !stands || !theirs,
+                          stands && chains.is_held(*stands)));
   }
   std::ranges::stable_sort(out, {}, [](const CalendarEvent& each) { return each.when.from; });
   return out;

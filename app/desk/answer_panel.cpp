@@ -126,7 +126,8 @@ QLayout* AnswerPanel::buttons() {
   grid->addWidget(primary_, 0, 0, 1, 2);
   grid->addWidget(
       button("another_time", tr("Another time…"), Qt::CTRL | Qt::Key_T, &AnswerPanel::another_time), 1, 0);
-  grid->addWidget(button("waiting", tr("Waiting list"), Qt::CTRL | Qt::Key_L, &AnswerPanel::wait), 1, 1);
+  waiting_ = button("waiting", tr("Waiting list"), Qt::CTRL | Qt::Key_L, &AnswerPanel::wait);
+  grid->addWidget(waiting_, 1, 1);
   grid->addWidget(button("take_paper", tr("Take a paper"), Qt::CTRL | Qt::Key_R, &AnswerPanel::take_paper), 2,
                   0);
   grid->addWidget(button("lesson", tr("Attest a lesson"), Qt::CTRL | Qt::Key_J, &AnswerPanel::attest_lesson),
@@ -163,6 +164,7 @@ void AnswerPanel::show_answer(const ShopNow& shop, const PersonId& person, const
   now_->setText(answer_.now);
   now_->setVisible(!answer_.now.isEmpty());
   quiz_->setVisible(enters_quizzes());
+  waiting_->say(waits() ? tr("Stop waiting") : tr("Waiting list"));
   needs_title_->setText(answer_.needs_title);
   needs_->set(answer_.needs);
   offer(answer_, shop);
@@ -185,7 +187,9 @@ void AnswerPanel::offer(const DeskAnswer& answer, const ShopNow& shop) {
     case NextStep::one_on_one:
       offer_ = booking_offer(session_, shop, person_, target_);
       next = (next + ' ' + offer_.sentence).trimmed();
-      words = offer_.booking ? offer_.button : offer_.booked ? QString() : tr("Put on the waiting list");
+      words = !offer_.button.isEmpty()               ? offer_.button
+              : offer_.booked || waits().has_value() ? QString()
+                                                     : tr("Put on the waiting list");
       break;
     case NextStep::nothing:
       break;
@@ -214,6 +218,7 @@ void AnswerPanel::do_next() {
     case NextStep::quiz:
       return at_station_ ? start_quiz() : enter_quiz();
     case NextStep::one_on_one:
+      if (!offer_.held.empty()) return confirm();
       return offer_.booking ? book() : wait();
     case NextStep::nothing:
       return;
@@ -241,9 +246,20 @@ void AnswerPanel::another_time() {
   emit go(place);
 }
 
+void AnswerPanel::confirm() {
+  report(session_.commit(db::EnterShopFact{db::Confirmed{offer_.held}}),
+         tr("%1 comes for certain.").arg(who()));
+}
+
+std::optional<WaitingLine> AnswerPanel::waits() const { return waiting_of(session_, person_, target_); }
+
 void AnswerPanel::wait() {
-  report(session_.commit(db::EnterShopFact{db::Waiting{person_, target_}}),
-         tr("%1 is on the waiting list for %2.").arg(who(), target_phrase(target_)));
+  const auto place = waits();
+  const QString words = place ? tr("%1 is off the waiting list for %2.").arg(who(), target_phrase(target_))
+                              : tr("%1 is on the waiting list for %2.").arg(who(), target_phrase(target_));
+  const db::ShopFact fact =
+      place ? db::ShopFact(db::WaitingEnd{place->id}) : db::ShopFact(db::Waiting{person_, target_});
+  report(session_.commit(db::EnterShopFact{fact}), words);
 }
 
 void AnswerPanel::take_paper() { open_form(PaperForm::Kind::paper); }

@@ -12,6 +12,7 @@
 #include "app/desk/paper_form.h"
 #include "app/desk/quiz_form.h"
 #include "app/desk/start_form.h"
+#include "app/diary/bookings.h"
 #include "app/page/page.h"
 #include "app/widgets/key_button.h"
 #include "app/widgets/ladder_view.h"
@@ -45,6 +46,9 @@ class AnswerPanel : public QFrame {
   void book();
   void another_time();
   void wait();
+  void confirm();
+  /// Their place on the waiting list for what is shown.
+  std::optional<WaitingLine> waits() const;
   void take_paper();
   void attest_lesson();
   void enter_quiz();
@@ -76,7 +80,7 @@ class AnswerPanel : public QFrame {
   QScrollArea* scroll_;
   QLabel* next_;
   KeyButton* primary_ = nullptr;
-  KeyButton* presence_ = nullptr;
+  KeyButton *presence_ = nullptr, *waiting_ = nullptr;
   KeyButton* start_ = nullptr;
   KeyButton* quiz_ = nullptr;
   PaperForm* form_;

@@ -19,10 +19,11 @@ QString weekday(const Session& session, Instant t) {
   return QLocale().toString(QDate(c.year, c.month, c.day), QStringLiteral("dddd"));
 }
 
-std::optional<db::Booking> to_come(const Session& session, const PersonId& person, const TargetName& target) {
+std::optional<BookingLine> to_come(const Session& session, const PersonId& person, const TargetName& target) {
   for (const BookingLine& line : bookings(session, {session.now(), last_instant}))
-    if (line.booking.person == person && class_of(line.booking.target) == class_of(target))
-      return line.booking;
+    if (session.joined(line.booking.person) == session.joined(person) &&
+        class_of(line.booking.target) == class_of(target) && line.turnout != db::Turnout::not_come)
+      return line;
   return std::nullopt;
 }
 
@@ -39,9 +40,13 @@ QString booking_words(const Session& session, const ShopNow& shop, const db::Boo
 BookingOffer booking_offer(Session& session, const ShopNow& shop, const PersonId& person,
                            const TargetName& target) {
   BookingOffer offer;
-  offer.booked = to_come(session, person, target);
-  if (offer.booked) {
-    offer.sentence = DeskWords::tr("Booked: %1.").arg(booking_words(session, shop, *offer.booked));
+  if (const auto line = to_come(session, person, target)) {
+    offer.booked = line->booking;
+    const QString words = booking_words(session, shop, line->booking);
+    offer.sentence = line->held ? DeskWords::tr("Held, and not for certain: %1.").arg(words)
+                                : DeskWords::tr("Booked: %1.").arg(words);
+    if (line->held) offer.held = line->id;
+    if (line->held) offer.button = DeskWords::tr("It is for certain");
     return offer;
   }
   const auto slots_that_fit = fitting_slots(session, person, target, days_ahead);

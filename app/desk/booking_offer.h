@@ -10,6 +10,7 @@ namespace wm::app {
 struct BookingOffer {
   std::optional<db::Booking> booking;  // the first that fits
   std::optional<db::Booking> booked;   // one that stands already, still to come
+  RecordId held;                       // that one, where it is only held
   QString sentence;                    // "First that fits: Thursday 26 Nov, 17:30, unit 2, Mara Devlin."
   QString button;                      // "Book Thursday 17:30"
 };

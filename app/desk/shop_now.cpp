@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <iterator>
 #include <set>
+#include <tuple>
 
+#include "app/diary/bookings.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -36,18 +38,15 @@ class Reader {
   bool today(Instant t) const { return session_.zone().day(t) == today_; }
 
   void take(const db::Entry& entry, const db::Booking& booking) {
-    if (today(booking.from)) shop_.due.push_back({entry.id, booking, std::nullopt, false});
+    if (today(booking.from)) shop_.due.push_back({entry.id, booking, std::nullopt, {}});
     over_.insert(booking.instead_of);
   }
   void take(const db::Entry&, const db::Cancel& cancel) { over_.insert(cancel.booking); }
   void take(const db::Entry&, const db::Confirmed& confirmed) { confirmed_.insert(confirmed.booking); }
-  void take(const db::Entry&, const db::Attendance& attendance) {
-    turnout_[attendance.booking] = attendance.turnout;
+  void take(const db::Entry& entry, const db::Attendance& attendance) {
+    turnout_[attendance.booking] = {attendance.turnout, entry.id};
   }
   void take(const db::Entry&, const db::MachineAdded& unit) { shop_.units[unit.machine] = unit; }
-  void take(const db::Entry& entry, const Checkout& checkout) {
-    if (today(entry.at)) signed_today_.insert(checkout.person);
-  }
 
   void finish() {
     std::erase_if(shop_.due, [&](const Due& due) {
@@ -56,13 +55,17 @@ class Reader {
     std::sort(shop_.due.begin(), shop_.due.end(), [](const Due& a, const Due& b) {
       return std::tie(a.booking.from, a.id) < std::tie(b.booking.from, b.id);
     });
+    for (const BookingLine& line :
+         bookings(session_, {session_.zone().start(today_), session_.zone().start(today_ + 2)}))
+      if (line.signed_as) signed_.insert(line.id);
     for (Due& due : shop_.due) finish(due);
   }
 
   void finish(Due& due) {
-    if (const auto found = turnout_.find(due.id); found != turnout_.end()) due.turnout = found->second;
-    due.check_out_signed =
-        due.booking.purpose != db::Purpose::check_out || signed_today_.contains(due.booking.person);
+    due.held = due.booking.held_through && !confirmed_.contains(due.id);
+    if (const auto found = turnout_.find(due.id); found != turnout_.end())
+      std::tie(due.turnout, due.marked) = found->second;
+    due.check_out_signed = due.booking.purpose != db::Purpose::check_out || signed_.contains(due.id);
   }
 
   const Session& session_;
@@ -70,8 +73,8 @@ class Reader {
   const Day today_;
   ShopNow shop_;
   std::set<RecordId> over_, confirmed_;  // cancelled or moved; for certain
-  std::map<RecordId, db::Turnout> turnout_;
-  std::set<PersonId> signed_today_;
+  std::map<RecordId, std::pair<db::Turnout, RecordId>> turnout_;
+  std::set<RecordId> signed_;  // whose check-out is
 };
 
 }  // namespace

@@ -14,7 +14,9 @@ struct Due {
   RecordId id;
   db::Booking booking;
   std::optional<db::Turnout> turnout;
+  RecordId marked;                // the record that says so
   bool check_out_signed = false;  // or nothing to sign
+  bool held = false;              // and not yet for certain
 };
 
 struct ShopNow : db::Floor {

@@ -23,7 +23,6 @@ namespace wm::app {
 
 namespace {
 
-constexpr int days_looked_at = 14;
 constexpr std::size_t most_told = 4;
 
 void shape(QTableWidget& table) {
@@ -78,6 +77,7 @@ TonightPanel::TonightPanel(Session& session, QWidget* parent)
 QString TonightPanel::state(const Due& due) const {
   if (!due.turnout) {
     const auto minutes = (due.booking.from.seconds - session_.now().seconds) / 60;
+    if (due.held) return tr("held, not for certain");
     if (minutes < 0 || minutes >= 100) return tr("due");
     return tr("due in %1 min").arg(minutes);
   }
@@ -111,7 +111,8 @@ void TonightPanel::show_shop(const ShopNow& shop) {
   table_->setCurrentCell(qBound(0, row, qMax(0, table_->rowCount() - 1)), 0);
   keys_->setText(due_.empty()
                      ? tr("Nobody is booked for today.")
-                     : tr("On a line: A arrived, L came late, N did not come, Enter opens the person."));
+                     : tr("On a line: A arrived, L came late, N did not come, Z none of that, Enter opens "
+                          "the person."));
 }
 
 void TonightPanel::mark(db::Turnout turnout) {
@@ -129,6 +130,17 @@ void TonightPanel::mark(db::Turnout turnout) {
     case db::Turnout::not_come:
       return emit tell(tr("%1 did not come.").arg(name));
   }
+}
+
+/// What was marked by mistake is struck out: what had been marked before holds again.
+void TonightPanel::unmark() {
+  const int row = table_->currentRow();
+  if (row < 0 || row >= static_cast<int>(due_.size())) return;
+  const Due due = due_[static_cast<std::size_t>(row)];
+  if (due.marked.empty()) return;
+  const auto done = session_.commit(db::StrikeOutRecord{due.marked, tr("marked by mistake").toStdString()});
+  if (!done) return emit tell_problem(done.error());
+  emit tell(tr("What was marked of %1 is taken back.").arg(person_name(session_.person(due.booking.person))));
 }
 
 void TonightPanel::open_person() {
@@ -154,6 +166,9 @@ bool TonightPanel::eventFilter(QObject* watched, QEvent* event) {
       return true;
     case Qt::Key_N:
       mark(db::Turnout::not_come);
+      return true;
+    case Qt::Key_Z:
+      unmark();
       return true;
     case Qt::Key_Return:
     case Qt::Key_Enter:
@@ -214,7 +229,7 @@ void TonightSide::show_shop(const ShopNow& shop) {
   if (const QString reminder = backup_reminder(session_); !reminder.isEmpty())
     add_block(tr("Backup"), {reminder}, {});
   QStringList wrong;
-  const std::vector<Trouble> all = troubles(session_, days_looked_at);
+  const std::vector<Trouble> all = troubles(session_);
   for (const Trouble& each : all | std::views::take(most_told))
     wrong << tr("%1, %2: %3", "who; when; why, and what to do")
                  .arg(name(each.line.booking.person), short_time(each.line.booking.from, session_.zone()),

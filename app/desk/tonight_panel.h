@@ -27,6 +27,7 @@ class TonightPanel : public QWidget {
 
  private:
   void mark(db::Turnout turnout);
+  void unmark();
   void open_person();
   QString state(const Due& due) const;
 

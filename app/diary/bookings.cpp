@@ -11,10 +11,11 @@
 namespace wm::app {
 namespace {
 
-/// The fact of an entry that counts, as known, where it is of this kind.
-template <class T>
-const T* counted(const Session& session, const db::Entry& entry) {
-  return session.counts(entry) ? db::as<T>(entry.fact) : nullptr;
+/// Everything of a kind that counts, as known, in order.
+template <class T, class Take>
+void each_of(const Session& session, std::string_view kind, const Take& take) {
+  for (const db::Entry* entry : session.store().of_kind(kind))
+    if (session.counts(*entry)) take(*entry, *db::as<T>(entry->fact));
 }
 
 /// What other entries say of bookings and check-outs.
@@ -26,57 +27,54 @@ struct Said {
 
 Said said(const Session& session) {
   Said out;
-  for (const db::Entry& entry : session.store().entries()) {
-    if (const auto* cancel = counted<db::Cancel>(session, entry)) out.over.insert(cancel->booking);
-    if (const auto* booking = counted<db::Booking>(session, entry)) out.over.insert(booking->instead_of);
-    if (const auto* confirmed = counted<db::Confirmed>(session, entry))
-      out.confirmed.insert(confirmed->booking);
-    if (const auto* attendance = counted<db::Attendance>(session, entry))
-      out.turnout[attendance->booking] = attendance->turnout;
-    if (const auto* marks = counted<db::SheetMarks>(session, entry))
-      out.sheet_of_checkout[marks->checkout] = marks;
-  }
+  each_of<db::Cancel>(session, "cancel", [&](const auto&, const auto& f) { out.over.insert(f.booking); });
+  each_of<db::Booking>(session, "booking",
+                       [&](const auto&, const auto& f) { out.over.insert(f.instead_of); });
+  each_of<db::Confirmed>(session, "confirmed",
+                         [&](const auto&, const auto& f) { out.confirmed.insert(f.booking); });
+  each_of<db::Attendance>(session, "attendance",
+                          [&](const auto&, const auto& f) { out.turnout[f.booking] = f.turnout; });
+  each_of<db::SheetMarks>(session, "marks",
+                          [&](const auto&, const auto& f) { out.sheet_of_checkout[f.checkout] = &f; });
   return out;
 }
 
 /// Whether a check-out signed on `machine` at `at` is what the booking was for.
 bool signed_for(const BookingLine& line, const Checkout& checkout, const std::string& machine_class,
                 Instant at, const Zone& zone) {
-  return checkout.person == line.booking.person && class_of(line.booking.target) == machine_class &&
-         at >= line.booking.from - 3600 && zone.day(at) <= zone.day(line.booking.from);
+  return line.booking.purpose == db::Purpose::check_out && checkout.person == line.booking.person &&
+         class_of(line.booking.target) == machine_class && at >= line.booking.from - 3600 &&
+         zone.day(at) <= zone.day(line.booking.to);
 }
 
 void add_signatures(std::vector<BookingLine>& lines, const Session& session, const Said& said) {
   std::unordered_map<MachineId, std::string> classes;
   for (const Unit& unit : units(session)) classes[unit.id] = unit.machine_class;
-  for (const db::Entry& entry : session.store().entries()) {
-    const auto* checkout = counted<Checkout>(session, entry);
+  each_of<Checkout>(session, "checkout", [&](const db::Entry& entry, const Checkout& checkout) {
     const auto sheet = said.sheet_of_checkout.find(entry.id);
-    if (!checkout || sheet == said.sheet_of_checkout.end()) continue;
+    if (sheet == said.sheet_of_checkout.end()) return;
     for (BookingLine& line : lines)
-      if (signed_for(line, *checkout, classes[sheet->second->machine], entry.at, session.zone())) {
-        line.signed_as = *checkout;
+      if (signed_for(line, checkout, classes[sheet->second->machine], entry.at, session.zone())) {
+        line.signed_as = checkout;
         line.signed_sheet = *sheet->second;
       }
-  }
+  });
 }
 
 }  // namespace
 
 std::vector<BookingLine> bookings(const Session& session, const Interval& within) {
-  const std::vector<db::Entry>& entries = session.store().entries();
   const Said by_id = said(session);
   std::vector<BookingLine> lines;
-  for (const db::Entry& entry : entries) {
-    const auto* booking = counted<db::Booking>(session, entry);
-    if (!booking || by_id.over.contains(entry.id) || !overlap({booking->from, booking->to}, within)) continue;
+  each_of<db::Booking>(session, "booking", [&](const db::Entry& entry, const db::Booking& booking) {
+    if (by_id.over.contains(entry.id) || !overlap({booking.from, booking.to}, within)) return;
     const bool confirmed = by_id.confirmed.contains(entry.id);
-    if (db::given_up(*booking, confirmed, session.present())) continue;
-    BookingLine line{entry.id, *booking, {}, {}, {}, booking->held_through && !confirmed};
+    if (db::given_up(booking, confirmed, session.present())) return;
+    BookingLine line{entry.id, booking, {}, {}, {}, booking.held_through && !confirmed};
     if (const auto turnout = by_id.turnout.find(entry.id); turnout != by_id.turnout.end())
       line.turnout = turnout->second;
     lines.push_back(std::move(line));
-  }
+  });
   std::stable_sort(lines.begin(), lines.end(), [](const BookingLine& a, const BookingLine& b) {
     return std::tie(a.booking.from, a.booking.machine) < std::tie(b.booking.from, b.booking.machine);
   });
@@ -86,22 +84,31 @@ std::vector<BookingLine> bookings(const Session& session, const Interval& within
 
 std::vector<WaitingLine> waiting(const Session& session) {
   std::unordered_set<RecordId> over;
-  for (const db::Entry& entry : session.store().entries())
-    if (const auto* end = counted<db::WaitingEnd>(session, entry)) over.insert(end->waiting);
+  each_of<db::WaitingEnd>(session, "waiting_end",
+                          [&](const auto&, const auto& f) { over.insert(f.waiting); });
   std::vector<WaitingLine> lines;
-  for (const db::Entry& entry : session.store().entries())
-    if (const auto* place = counted<db::Waiting>(session, entry); place && !over.contains(entry.id))
-      lines.push_back({entry.id, *place, entry.at});
+  each_of<db::Waiting>(session, "waiting", [&](const db::Entry& entry, const db::Waiting& place) {
+    if (!over.contains(entry.id)) lines.push_back({entry.id, place, entry.at});
+  });
   std::stable_sort(lines.begin(), lines.end(),
                    [](const WaitingLine& a, const WaitingLine& b) { return a.since < b.since; });
   return lines;
 }
 
+std::optional<WaitingLine> waiting_of(const Session& session, const PersonId& person,
+                                      const TargetName& target) {
+  const PersonId them = session.joined(person);
+  for (const WaitingLine& line : waiting(session))
+    if (session.joined(line.waiting.person) == them && class_of(line.waiting.target) == class_of(target))
+      return line;
+  return std::nullopt;
+}
+
 std::vector<Unit> units(const Session& session) {
   std::map<MachineId, Unit> by_id;  // the latest that was said of each
-  for (const db::Entry& entry : session.store().entries())
-    if (const auto* added = counted<db::MachineAdded>(session, entry))
-      by_id[added->machine] = {added->machine, added->machine_class, added->label};
+  each_of<db::MachineAdded>(session, "machine_added", [&](const auto&, const auto& f) {
+    by_id[f.machine] = {f.machine, f.machine_class, f.label};
+  });
   std::vector<Unit> out;
   for (auto& [id, unit] : by_id) out.push_back(std::move(unit));
   std::stable_sort(out.begin(), out.end(), [](const Unit& a, const Unit& b) {

@@ -1,6 +1,7 @@
 #pragma once
 // The diary as the journal has it: one-on-ones, how they turned out, who waits, and the shop's units.
 #include <QString>
+#include <algorithm>
 #include <optional>
 #include <vector>
 
@@ -14,11 +15,16 @@ struct BookingLine {
   RecordId id;
   db::Booking booking;
   std::optional<db::Turnout> turnout;  // the latest
-  /// The check-out signed for it: of the same person on the same class, from an hour before it begins to the
-  /// end of its day.
+  /// The check-out signed for it, where it was booked for one: of the same person on the same class, from an
+  /// hour before it begins to the end of the day on which it ends.
   std::optional<Checkout> signed_as;
   std::optional<db::SheetMarks> signed_sheet;  // the sheet of that
   bool held = false;                           // and not yet for certain
+
+  /// How long it would be held if it were moved to begin at `from`; nothing where it is for certain.
+  std::optional<Instant> held_to(Instant from) const {
+    return held ? std::optional(std::min(*booking.held_through, from)) : std::nullopt;
+  }
 };
 
 /// Those that overlap [from, to), in order of time.
@@ -31,6 +37,9 @@ struct WaitingLine {
 };
 /// The longest wait first.
 std::vector<WaitingLine> waiting(const Session& session);
+/// Somebody's place for that machine, in whatever mode.
+std::optional<WaitingLine> waiting_of(const Session& session, const PersonId& person,
+                                      const TargetName& target);
 
 struct Unit {
   MachineId id;

@@ -15,14 +15,14 @@ namespace {
 
 constexpr int usual_hold_hours = 48;
 
-/// The other's place, as a booking of `whose`.
+/// The other's place, as a booking of `whose`: what was only held is not for certain by being moved.
 db::Booking in_place_of(const BookingLine& whose, const BookingLine& other) {
   db::Booking out = whose.booking;
   out.assessor = other.booking.assessor;
   out.machine = other.booking.machine;
   out.from = other.booking.from;
   out.to = other.booking.to;
-  out.held_through.reset();
+  out.held_through = whose.held_to(out.from);
   out.instead_of = whose.id;
   return out;
 }
@@ -75,11 +75,8 @@ void DiaryPage::hold() {
 }
 
 void DiaryPage::confirm(const BookingLine& line) {
-  const db::Booking booking = line.booking;
-  if (!enter(db::Confirmed{line.id}, tr("%1 comes for certain.").arg(name_of(session(), booking.person))))
-    return;
-  if (booking.purpose == db::Purpose::check_out) end_waiting(booking);
-  refresh();
+  if (enter(db::Confirmed{line.id}, tr("%1 comes for certain.").arg(name_of(session(), line.booking.person))))
+    refresh();
 }
 
 std::optional<BookingLine> DiaryPage::moved_line() const {
@@ -122,6 +119,9 @@ bool DiaryPage::may_swap(const DiaryRow& row) const {
 void DiaryPage::swap(const BookingLine& other) {
   const auto own = moved_line();
   if (!own) return;
+  for (const auto& [whose, place] : {std::pair(*own, other), std::pair(other, *own)})
+    if (const auto problem = not_ready_for(session(), in_place_of(whose, place)))
+      return emit tell_problem(*problem);
   const auto done = session().commit_all(
       {db::EnterShopFact{db::Cancel{other.id, tr("changed places").toStdString()}},
        db::EnterShopFact{in_place_of(*own, other)}, db::EnterShopFact{in_place_of(other, *own)}});

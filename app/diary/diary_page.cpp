@@ -9,6 +9,7 @@
 #include "app/diary/day_strip.h"
 #include "app/diary/fit_view.h"
 #include "app/diary/slots.h"
+#include "app/diary/trouble.h"
 #include "app/diary/waiting_list.h"
 #include "app/diary/why_words.h"
 #include "app/widgets/date_field.h"
@@ -112,6 +113,19 @@ void DiaryPage::fill_list() {
   select_again(booking, slot);
 }
 
+/// How many of the bookings are no longer possible, those after the days that are shown too.
+QString DiaryPage::words_of_wrong() {
+  const Instant end = session().zone().start(first() + days_shown);
+  const std::vector<Trouble> all = troubles(session());
+  const auto later =
+      std::ranges::count_if(all, [&](const Trouble& each) { return each.line.booking.from >= end; });
+  const auto here = std::ranges::count_if(rows_->rows(), [](const DiaryRow& row) { return !!row.trouble; });
+  QString out;
+  if (here > 0) out = tr("No longer possible: %1 of these bookings.").arg(here) + ' ';
+  if (later > 0) out += tr("No longer possible after these days: %1.").arg(later) + ' ';
+  return out;
+}
+
 void DiaryPage::say_what_is_shown(bool some_slot) {
   heading_->setText(
       tr("%1 to %2", "from a day to a day")
@@ -122,11 +136,8 @@ void DiaryPage::say_what_is_shown(bool some_slot) {
   if (session().known()) {
     under_->setText(tr("What was booked, as known then."));
   } else if (member_.empty()) {
-    const auto wrong =
-        std::ranges::count_if(rows_->rows(), [](const DiaryRow& row) { return !!row.trouble; });
-    under_->setText(
-        (wrong > 0 ? tr("No longer possible: %1 of these bookings.").arg(wrong) + ' ' : QString()) +
-        tr("What is booked. Choose a member and a machine to see the times that fit."));
+    under_->setText(words_of_wrong() +
+                    tr("What is booked. Choose a member and a machine to see the times that fit."));
   } else if (!asked) {
     under_->setText(tr("What is booked. Choose a machine to see the times that fit %1.").arg(name));
   } else if (some_slot) {
@@ -138,7 +149,7 @@ void DiaryPage::say_what_is_shown(bool some_slot) {
   } else {
     under_->setText(tr("Nothing fits %1 on %2 in these days.").arg(name, target_label(chosen_target_)));
     why_not_->setText(
-        none_words(session(), slot_question(session(), wish(), first(), days_shown, moved_), chosen_target_));
+        none_words(session(), slot_question(session(), wish(), first(), days_shown, moved_), wish()));
     why_not_->show();
   }
 }
@@ -175,8 +186,8 @@ void DiaryPage::show_selected() {
   const bool asked = !member_.empty() && !chosen_target_.empty() && !session().known();
   wait_->setEnabled(asked);
   fit_everyone_->setEnabled(!session().known());
-  wait_->say(asked && waiting_of(member_, chosen_target_) ? tr("Take off the waiting list")
-                                                          : tr("Put on the waiting list"));
+  wait_->say(asked && waiting_of(session(), member_, chosen_target_) ? tr("Take off the waiting list")
+                                                                     : tr("Put on the waiting list"));
   show_turnout_buttons(row && row->booking && !session().known() ? &*row->booking : nullptr);
 }
 
@@ -218,7 +229,11 @@ void DiaryPage::book() {
   const DiaryRow* row = selected();
   if (!row) return;
   // Copies: entering something fills the list anew.
-  if (row->slot) return book_slot(Slot(*row->slot), std::nullopt);
+  if (row->slot) {
+    const Slot slot = *row->slot;
+    const auto moved = moved_line();
+    return book_slot(slot, moved ? moved->held_to(slot.when.from) : std::nullopt);
+  }
   if (!row->booking) return;
   if (may_swap(*row)) return swap(BookingLine(*row->booking));
   if (row->booking->held) confirm(BookingLine(*row->booking));
@@ -243,8 +258,6 @@ void DiaryPage::book_slot(const Slot& slot, std::optional<Instant> held_through)
     emit tell_problem(committed.error());
     return;
   }
-  // A time that is only held takes nobody off the waiting list.
-  if (booking.purpose == db::Purpose::check_out && !held_through) end_waiting(booking);
   const bool moved = !moved_.empty();
   moved_.clear();
   refresh();
@@ -258,8 +271,9 @@ void DiaryPage::book_slot(const Slot& slot, std::optional<Instant> held_through)
 }
 
 bool DiaryPage::still_fits(const db::Booking& booking) {
+  // The day after too: it may end there.
   const SlotQuestion question = slot_question(session(), {booking.person, booking.target, booking.purpose},
-                                              session().zone().day(booking.from), 1, booking.instead_of);
+                                              session().zone().day(booking.from), 2, booking.instead_of);
   const std::vector<Slot> now = fitting_units(question);
   return std::any_of(now.begin(), now.end(), [&](const Slot& each) {
     return each.when == Interval{booking.from, booking.to} && each.assessor == booking.assessor &&
@@ -282,7 +296,6 @@ void DiaryPage::book_all(const std::vector<db::Booking>& ticked) {
       emit tell_problem(committed.error());
       break;
     }
-    end_waiting(each);
     ++booked;
   }
   back_to_the_diary();
@@ -298,17 +311,6 @@ void DiaryPage::back_to_the_diary() {
   views_->setCurrentIndex(0);
   refresh();
   person_->setFocus();
-}
-
-void DiaryPage::end_waiting(const db::Booking& booking) {
-  while (const auto line = waiting_of(booking.person, booking.target))
-    if (!session().commit(db::EnterShopFact{db::WaitingEnd{line->id}})) return;
-}
-
-std::optional<WaitingLine> DiaryPage::waiting_of(const PersonId& person, const TargetName& target) const {
-  for (const WaitingLine& line : waiting(session()))
-    if (line.waiting.person == person && class_of(line.waiting.target) == class_of(target)) return line;
-  return std::nullopt;
 }
 
 void DiaryPage::turned_out(db::Turnout turnout) {
@@ -337,9 +339,14 @@ void DiaryPage::cancel() {
                        tr("Write a word or two, then press Enter").toStdString()});
     return;
   }
-  const QString name = name_of(session(), row->booking->booking.person);
+  const db::Booking booking = row->booking->booking;
   const db::Cancel fact{row->booking->id, reason.toStdString()};
-  if (!enter(fact, tr("The booking of %1 is cancelled: %2.").arg(name, reason))) return;
+  QString said = tr("The booking of %1 is cancelled: %2.").arg(name_of(session(), booking.person), reason);
+  if (!enter(fact, said)) return;
+  if (const auto waits = waiting_of(session(), booking.person, booking.target))
+    emit tell(
+        said + ' ' +
+        tr("They are on the waiting list again, since %1.").arg(short_day(waits->since, session().zone())));
   reason_->hide();
   list_->setFocus();
   refresh();
@@ -349,7 +356,7 @@ void DiaryPage::wait_or_not() {
   const PersonId person = member_;
   if (person.empty() || chosen_target_.empty()) return;
   const QString name = name_of(session(), person), machine = target_label(chosen_target_);
-  const auto line = waiting_of(person, chosen_target_);
+  const auto line = waiting_of(session(), person, chosen_target_);
   const bool done =
       line ? enter(db::WaitingEnd{line->id}, tr("%1 is off the waiting list for %2.").arg(name, machine))
            : enter(db::Waiting{person, chosen_target_},

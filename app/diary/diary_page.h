@@ -46,6 +46,7 @@ class DiaryPage : public Page {
   Wish wish() const;
   void fill_targets();
   void fill_list();
+  QString words_of_wrong();
   void say_what_is_shown(bool some_slot);
   void show_selected();
   void show_turnout_buttons(const BookingLine* line);
@@ -78,8 +79,6 @@ class DiaryPage : public Page {
   void wait_or_not();
   /// Commits, and says what was done or why not.
   bool enter(db::ShopFact fact, const QString& done);
-  void end_waiting(const db::Booking& booking);
-  std::optional<WaitingLine> waiting_of(const PersonId& person, const TargetName& target) const;
 
   QStackedWidget* views_;
   FitView* fit_;

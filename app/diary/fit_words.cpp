@@ -44,18 +44,41 @@ QString taken_words(const Session& session, const Fitted& fitted, const AllTaken
 QString better_words(const Proposal& proposal) {
   if (!proposal.open) return FitEveryone::tr("There is no better proposal.");
   const auto bound = proposal.open->bound;
-  if (proposal.open->aim == Aim::trips)
-    return bound ? FitEveryone::tr(
-                       "Nobody more can be served; whether on fewer than these days was not settled, on "
-                       "fewer than %1 is "
-                       "impossible.")
+  switch (proposal.open->aim) {
+    case Aim::first:
+      return bound ? FitEveryone::tr(
+                         "The best found in the time given: %1 of those who come first are served, no more "
+                         "than %2 can be.")
+                         .arg(proposal.measures.first)
+                         .arg(*bound)
+                   : FitEveryone::tr("The best found so far; there may be a better one.");
+    case Aim::served:
+      return bound ? FitEveryone::tr("The best found in the time given; no more than %1 can be served.")
+                         .arg(*bound)
+                   : FitEveryone::tr("The best found so far; there may be a better one.");
+    case Aim::waited:
+      return bound ? FitEveryone::tr(
+                         "Nobody more can be served. They have waited %1 days together; those who waited %2 "
+                         "might be served instead, and nobody longer.")
+                         .arg(proposal.measures.waited)
+                         .arg(*bound)
+                   : FitEveryone::tr("Nobody more can be served; longer waits might be.");
+    case Aim::trips:
+      return bound ? FitEveryone::tr(
+                         "Nobody more can be served; whether on fewer than these days was not settled, on "
+                         "fewer than %1 is impossible.")
+                         .arg(*bound)
+                   : FitEveryone::tr("Nobody more can be served; whether on fewer days was not settled.");
+    case Aim::gaps:
+      return bound
+                 ? FitEveryone::tr(
+                       "Nobody more can be served; between one-on-ones assessors wait %1 minutes, and fewer "
+                       "than %2 are impossible.")
+                       .arg(proposal.measures.gaps)
                        .arg(*bound)
-                 : FitEveryone::tr("Nobody more can be served; whether on fewer days was not settled.");
-  if (proposal.open->aim == Aim::gaps || proposal.open->aim == Aim::waited)
-    return FitEveryone::tr("Nobody more can be served; a little better may be possible.");
-  if (proposal.open->aim == Aim::served && bound)
-    return FitEveryone::tr("The best found in the time given; no more than %1 can be served.").arg(*bound);
-  return FitEveryone::tr("The best found so far; there may be a better one.");
+                 : FitEveryone::tr("Nobody more can be served; shorter waits for assessors may be possible.");
+  }
+  return {};
 }
 
 }  // namespace
@@ -84,8 +107,8 @@ QString left_out_words(Session& session, const Fitted& fitted, const LeftOut& le
     return FitEveryone::tr("Something that it needs lapses on %1, before the first time there is.")
         .arg(day_heading(session.zone().day(lapses->lapses), session));
   const Day today = session.zone().day(session.now());
-  return none_words(session, slot_question(session, {waiter.person, waiter.target}, today, days),
-                    waiter.target);
+  const Wish wish{waiter.person, waiter.target};
+  return none_words(session, slot_question(session, wish, today, days), wish);
 }
 
 }  // namespace wm::app

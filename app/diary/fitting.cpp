@@ -16,8 +16,9 @@ Day next_monday(Day day) { return day + (7 - ((day.number + 3) % 7)); }
 FitQuestion whole(Session& session, Day today, int days) {
   FitQuestion out;
   out.zone = session.zone();
-  // Anybody's bookings are in every question of these days.
-  out.booked = slot_question(session, {}, today, days).booked;
+  // Whoever is at a machine just now gives no one-on-one; that they are not free is in each one's question.
+  out.booked =
+      session.store().booked({session.now() - 2 * 86400, session.zone().start(today + days) + 2 * 86400});
   out.limits = limits_of(session.store().hours());
   out.longest_wait = session.store().diary_rules().longest_wait.value_or(out.longest_wait);
   out.next_week = session.zone().start(next_monday(today));
@@ -68,12 +69,14 @@ void Fitting::begin(int days) {
   next_.start();
 }
 
-/// Whoever has a time held waits on, and needs no other.
+/// Whoever has a time, certain or held, to be checked out there needs no other.
 void Fitting::leave_out_booked() {
   const std::vector<BookingLine> to_come = bookings(session_, {session_.now(), last_instant});
   std::erase_if(lines_, [&](const WaitingLine& line) {
     return std::any_of(to_come.begin(), to_come.end(), [&](const BookingLine& each) {
-      return each.held && session_.joined(each.booking.person) == session_.joined(line.waiting.person) &&
+      return each.booking.purpose == db::Purpose::check_out && each.turnout != db::Turnout::not_come &&
+             !each.signed_as &&
+             session_.joined(each.booking.person) == session_.joined(line.waiting.person) &&
              class_of(each.booking.target) == class_of(line.waiting.target);
     });
   });

@@ -36,13 +36,19 @@ Under18 under_18(const Session& session) {
 }
 
 void ask_together(SlotQuestion& question, Session& session, const Wish& wish, const ShopHours& hours) {
-  std::map<PersonId, bool> another;
-  for (const PersonId& each : question.assessors)
-    another[each] = wish.purpose == db::Purpose::check_out &&
-                    session.must_leave_to_another(each, question.person, wish.target, question.from);
-  question.together = [hours, young = under_18(session), another, zone = question.zone,
+  std::map<PersonId, Instant> teaches;  // from when on; in a tier that leaves it to another
+  if (wish.purpose == db::Purpose::check_out)
+    for (const PersonId& each : question.assessors)
+      if (const auto first = session.store().first_taught(each, question.person, wish.target))
+        teaches[each] = *first;
+  question.together = [hours, young = under_18(session), teaches, zone = question.zone, &session,
+                       target = wish.target,
                        person = question.person](const PersonId& assessor, const Interval& when) {
-    return !another.at(assessor) && enough_adults(zone, hours, person, assessor, when, young);
+    const auto taught = teaches.find(assessor);
+    if (taught != teaches.end() && taught->second < when.from &&
+        session.another_checks_out(target, when.from))
+      return false;
+    return enough_adults(zone, hours, person, assessor, when, young);
   };
 }
 

@@ -19,10 +19,7 @@ bool is_ready(Decider& decider, const PersonId& person, const db::Booking& b, In
 
 }  // namespace
 
-std::optional<Problem> trouble_of(Session& session, const BookingLine& line) {
-  const db::Booking& b = line.booking;
-  if (session.known() || b.to <= session.now() || line.signed_as || line.turnout) return std::nullopt;
-  if (const auto stands = session.still_stands(line.id); !stands) return stands.error();
+std::optional<Problem> not_ready_for(Session& session, const db::Booking& b) {
   Decider& decider = session.decider(std::nullopt);
   const PersonId person = session.joined(b.person);
   if (is_ready(decider, person, b, std::max(b.from, session.now())) && is_ready(decider, person, b, b.to - 1))
@@ -36,11 +33,18 @@ std::optional<Problem> trouble_of(Session& session, const BookingLine& line) {
           .toStdString()};
 }
 
-std::vector<Trouble> troubles(Session& session, int days) {
+std::optional<Problem> trouble_of(Session& session, const BookingLine& line) {
+  const db::Booking& b = line.booking;
+  const bool stayed_away = line.turnout == db::Turnout::not_come;
+  if (session.known() || b.to <= session.now() || line.signed_as || stayed_away) return std::nullopt;
+  if (const auto stands = session.still_stands(line.id); !stands) return stands.error();
+  return not_ready_for(session, b);
+}
+
+std::vector<Trouble> troubles(Session& session) {
   std::vector<Trouble> out;
   if (session.known()) return out;
-  const Instant end = session.zone().start(session.zone().day(session.now()) + days);
-  for (const BookingLine& line : bookings(session, {session.now(), end}))
+  for (const BookingLine& line : bookings(session, {session.now(), last_instant}))
     if (auto problem = trouble_of(session, line)) out.push_back({line, std::move(*problem)});
   return out;
 }

@@ -11,12 +11,15 @@ namespace wm::app {
 /// What stands between a booking and its time, by all that is known now; nothing for what is over.
 std::optional<Problem> trouble_of(Session& session, const BookingLine& line);
 
+/// Why the member of a booking, made or to be made, will not be ready for it; nothing where they will.
+std::optional<Problem> not_ready_for(Session& session, const db::Booking& booking);
+
 struct Trouble {
   BookingLine line;
   Problem problem;
 };
-/// Those of the bookings from now on, for so many days.
-std::vector<Trouble> troubles(Session& session, int days);
+/// Those of all bookings under way and to come, in order of time.
+std::vector<Trouble> troubles(Session& session);
 /// "no longer possible: the shop is not open then."
 QString trouble_words(const Problem& problem);
 /// The whole of it, with what to do.

@@ -20,9 +20,17 @@ QString listed(const QStringList& names) {
       .arg(names.mid(0, names.size() - 1).join(", "), names.back());
 }
 
-/// Those able to assess it when the days begin, the member left out.
-std::vector<PersonId> able_ones(Session& session, const SlotQuestion& question, const TargetName& target) {
-  std::vector<PersonId> able = session.decider(std::nullopt).assessors(target, question.from);
+/// Those who could give it when the days begin, the member left out: to practise they supervise, else assess.
+std::vector<PersonId> able_ones(Session& session, const SlotQuestion& question, const Wish& wish) {
+  Decider& decider = session.decider(std::nullopt);
+  std::vector<PersonId> able;
+  if (wish.purpose != db::Purpose::practise)
+    able = decider.assessors(wish.target, question.from);
+  else
+    for (const db::Person& each : session.store().people())
+      if (session.joined(each.id) == each.id &&
+          decider.able_to_supervise(each.id, wish.target, question.from))
+        able.push_back(each.id);
   std::erase(able, question.person);
   return able;
 }
@@ -32,23 +40,29 @@ QString names(const Session& session, const std::vector<PersonId>& people) {
   constexpr std::size_t most = 3;
   QStringList out;
   for (std::size_t i = 0; i < std::min(most, people.size()); ++i) out << name_of(session, people[i]);
-  if (people.size() > most) out << Diary::tr("somebody else able to assess it");
+  if (people.size() > most) out << Diary::tr("somebody else who is able to");
   return listed(out);
 }
 
 class NoneWords {
  public:
-  NoneWords(Session& session, const SlotQuestion& question, const TargetName& target)
+  NoneWords(Session& session, const SlotQuestion& question, const Wish& wish)
       : question_(question),
-        target_(target_label(target)),
+        purpose_(wish.purpose),
+        target_(target_label(wish.target)),
         member_(called(session, question.person)),
-        able_(able_ones(session, question, target)),
+        able_(able_ones(session, question, wish)),
         able_names_(names(session, able_)) {}
 
   /// Ends the search where nothing else can matter.
   QString hopeless() const {
     if (question_.units.empty())
       return Diary::tr("The shop has no unit of this machine. A manager can add one on Machines.");
+    if (able_.empty() && practises())
+      return Diary::tr(
+                 "Nobody else may supervise %1 now. A manager can appoint somebody who "
+                 "works on it without a supervisor.")
+          .arg(target_);
     if (able_.empty())
       return Diary::
           tr("Nobody else is able to assess %1 now. A manager can appoint somebody who works on it without a "
@@ -60,13 +74,18 @@ class NoneWords {
   QString obstacle(Fit fit) const {
     switch (fit) {
       case Fit::member_ready:
-        return Diary::tr(
-                   "%1 is not ready for a check-out on %2 in these days: the Desk says what is missing.")
+        return (is_check_out()
+                    ? Diary::tr("%1 is not ready for a check-out on %2 in these days: the Desk says what is "
+                                "missing.")
+                    : Diary::tr("%1 may not yet work on %2 with a supervisor in these days: the Desk says "
+                                "what is missing."))
             .arg(member_, target_);
       case Fit::assessor_able:
-        return Diary::tr("Nobody with hours in the diary is able to assess it.");
+        return practises() ? Diary::tr("Nobody with hours in the diary is able to supervise it.")
+                           : Diary::tr("Nobody with hours in the diary is able to assess it.");
       case Fit::assessor_in:
-        return Diary::tr("Nobody who assesses has hours in these days.");
+        return practises() ? Diary::tr("Nobody who supervises it has hours in these days.")
+                           : Diary::tr("Nobody who assesses has hours in these days.");
       case Fit::together:
         return Diary::tr(
                    "Nobody who assesses may be booked with %1 in these days: somebody under 18 is booked "
@@ -90,9 +109,11 @@ class NoneWords {
   QString help(Fit fit) const {
     switch (fit) {
       case Fit::member_ready:
-        return Diary::tr("what %1 still needs for a check-out").arg(member_);
+        return is_check_out() ? Diary::tr("what %1 still needs for a check-out").arg(member_)
+                              : Diary::tr("what %1 still needs to work with a supervisor").arg(member_);
       case Fit::assessor_able:
-        return Diary::tr("somebody able to assess it among those who are in");
+        return practises() ? Diary::tr("somebody able to supervise it among those who are in")
+                           : Diary::tr("somebody able to assess it among those who are in");
       case Fit::assessor_in:
         return Diary::tr("more hours of %1").arg(able_names_);
       case Fit::together:
@@ -113,7 +134,11 @@ class NoneWords {
   }
 
  private:
+  bool practises() const { return purpose_ == db::Purpose::practise; }
+  bool is_check_out() const { return purpose_ == db::Purpose::check_out; }
+
   const SlotQuestion& question_;
+  db::Purpose purpose_;
   QString target_, member_;
   std::vector<PersonId> able_;
   QString able_names_;
@@ -128,8 +153,8 @@ QString fit_words(const Session& session, const SlotQuestion& question, const Sl
            time_span(slot.assessor_in, session.zone()), units);
 }
 
-QString none_words(Session& session, const SlotQuestion& question, const TargetName& target) {
-  const NoneWords words(session, question, target);
+QString none_words(Session& session, const SlotQuestion& question, const Wish& wish) {
+  const NoneWords words(session, question, wish);
   if (QString end = words.hopeless(); !end.isEmpty()) return end;
   const WhyNone why = why_none(question);
   QStringList sentences, helps;

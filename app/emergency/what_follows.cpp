@@ -16,7 +16,6 @@ namespace wm::app {
 
 namespace {
 
-constexpr int days_looked_at = 14;
 constexpr std::size_t most_told = 6;
 constexpr int most_pauses = 3;
 
@@ -106,7 +105,7 @@ QStringList WhatFollows::bookings() const {
   std::set<PersonId> changed;
   for (const Shift& shift : what_.shifts) changed.insert(session_.joined(shift.person));
   QStringList lines;
-  for (const Trouble& each : troubles(session_, days_looked_at)) {
+  for (const Trouble& each : troubles(session_)) {
     const db::Booking& b = each.line.booking;
     const bool theirs = changed.contains(session_.joined(b.person)) ||
                         changed.contains(session_.joined(b.assessor)) || b.machine == what_.incident.machine;

@@ -113,16 +113,28 @@ Expected<void> check_in_service(const Case& c, const Booking& f, const ShopHours
   return {};
 }
 
-/// An assessor of whom no hours are said may be booked by arrangement, but never while they are busy.
+/// Whether hours of the week that were said of an assessor have all been struck out: then they are in at
+/// none.
+bool hours_were_taken_back(const Case& c, const PersonId& assessor) {
+  const std::vector<PersonId> them = c.memory.aliases(assessor);
+  return std::ranges::any_of(c.memory.of_kind("hours"), [&](std::size_t i) {
+    const Entry& entry = c.memory.entries()[i];
+    return entry.voided && has(them, as<Hours>(entry.fact)->person);
+  });
+}
+
+/// An assessor of whom no hours of the week are said may be booked by arrangement, but never while they are
+/// busy, and on days of which other hours are said only within those.
 bool assessor_is_in(const Case& c, const ShopHours& hours, const PersonId& assessor, const Interval& when) {
-  for (const AssessorHours& each : hours.assessors) {
-    if (each.assessor != assessor) continue;
-    if (!each.schedule.weekly.empty() || !each.schedule.other.empty())
-      return covered(times_with(c.zone, hours, assessor, when.from, when.to), when);
-    return std::none_of(each.schedule.busy.begin(), each.schedule.busy.end(),
-                        [&](const Interval& busy) { return overlap(busy, when); });
-  }
-  return true;
+  const auto theirs = std::ranges::find(hours.assessors, assessor, &AssessorHours::assessor);
+  const bool any = theirs != hours.assessors.end();
+  const bool by_arrangement =
+      (!any || theirs->schedule.weekly.empty()) && !hours_were_taken_back(c, assessor);
+  if (!by_arrangement) return any && covered(times_with(c.zone, hours, assessor, when.from, when.to), when);
+  if (!any) return true;
+  Schedule schedule = theirs->schedule;
+  for (int day = 0; day < 7; ++day) schedule.weekly.push_back({day, {0, 24 * 60}});
+  return covered(times_of(c.zone, schedule, when.from, when.to), when);
 }
 
 Expected<void> check_hours(const Case& c, const Booking& f, const ShopHours& hours) {
@@ -159,7 +171,7 @@ Expected<void> check_together(const Case& c, const Booking& f, const ShopHours& 
                   "that are entered there is one.",
                   "Choose a time with two on duty, or one at which another adult is in.");
   if (f.purpose == Purpose::check_out && another_checks_out(c.decider().in_force(f.from), f.target) &&
-      taught(c.memory, f.assessor, f.person, std::string(class_of(f.target)), f.from, c.now))
+      taught(c.memory, f.assessor, f.person, f.target, f.from, c.now))
     return refuse(
         "assessor",
         c.memory.name(f.assessor) + " taught them on this machine, and in its tier another checks out.",
@@ -181,15 +193,17 @@ Expected<void> check_rest(const Case& c, const Booking& f) {
                 "Book it after that day; a manager may strike out what was wrong.");
 }
 
+/// When it begins; or now, where it is under way.
 Expected<void> check_able(const Case& c, const Booking& f) {
   const PersonId assessor = c.memory.joined(f.assessor);
   const bool practice = f.purpose == Purpose::practise;
-  if (practice ? c.decider().able_to_supervise(assessor, f.target, f.from)
-               : c.decider().able_to_assess(assessor, f.target, f.from))
+  const Instant at = std::max(f.from, c.now);
+  if (practice ? c.decider().able_to_supervise(assessor, f.target, at)
+               : c.decider().able_to_assess(assessor, f.target, at))
     return {};
   return refuse("assessor",
                 c.memory.name(f.assessor) + " is not able to " + (practice ? "supervise" : "assess") + " '" +
-                    f.target + "' on " + said(c, f.from) + ".",
+                    f.target + "' on " + said(c, at) + ".",
                 "Choose an assessor who is.");
 }
 
@@ -225,6 +239,10 @@ Expected<void> check_revived(const Case& c, const StrikeOut& f) {
 
 Expected<void> check_attendance(const Case& c, const Attendance& f) {
   const Entry* before = c.memory.about<Attendance>(f.booking);
+  const Day day = c.zone.day(c.memory.live<Booking>(f.booking)->from);
+  if (f.turnout == Turnout::not_come && !c.founding && c.zone.day(c.now) < day)
+    return refuse("turnout", "It is on " + said(day) + ", so nobody has stayed away from it yet.",
+                  "Cancel it, where they said that they do not come.");
   if (f.turnout == Turnout::not_come || before == nullptr ||
       as<Attendance>(before->fact)->turnout != Turnout::not_come)
     return {};

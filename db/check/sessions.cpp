@@ -108,8 +108,7 @@ Expected<void> check_assessor(const Case& c, const Checkout& f, const MachineId&
     if (!asks_for(*rulebook, target, f.checkout)) continue;
     asked = true;
     if (!c.decider().able_to_assess(c.memory.joined(f.assessor), target, c.at - 1)) continue;
-    if (!another_checks_out(rulebook, target) ||
-        !taught(c.memory, f.assessor, f.person, std::string(class_of(target)), c.at, c.now))
+    if (!another_checks_out(rulebook, target) || !taught(c.memory, f.assessor, f.person, target, c.at, c.now))
       return {};
     taught_them = true;
   }

@@ -1,6 +1,7 @@
 // The shop's own facts.
 #include "db/check/checks.h"
 #include "db/diary/diary.h"
+#include "db/follow.h"
 
 namespace wm::db {
 namespace {
@@ -25,14 +26,19 @@ Expected<void> check_open_booking(const Case& c, const RecordId& id) {
 }
 
 /// What was held and given up is booked anew.
+Expected<void> check_not_given_up(const Case& c, const RecordId& booking) {
+  return check_open_booking(c, booking).and_then([&]() -> Expected<void> {
+    if (stands(c.memory, *c.memory.find(booking), c.now)) return {};
+    return refuse("booking", "This time was held, and has been given up since.",
+                  "Book it anew, if it is free.");
+  });
+}
+
 Expected<void> check_confirmed(const Case& c, const Confirmed& f) {
   if (auto fine = check_open_booking(c, f.booking); !fine) return fine;
-  const Entry& entry = *c.memory.find(f.booking);
-  if (!as<Booking>(entry.fact)->held_through || c.memory.about<Confirmed>(f.booking) != nullptr)
+  if (!c.memory.live<Booking>(f.booking)->held_through || c.memory.about<Confirmed>(f.booking) != nullptr)
     return refuse("booking", "This booking is for certain already.", "Nothing is left to do.");
-  if (stands(c.memory, entry, c.now)) return {};
-  return refuse("booking", "This time was held, and has been given up since.",
-                "Book it anew, if it is free.");
+  return check_not_given_up(c, f.booking);
 }
 
 struct CheckShopFact {
@@ -59,10 +65,17 @@ struct CheckShopFact {
   Expected<void> operator()(const Upkeep& f) const { return check_diary(f); }
   Expected<void> operator()(const Busy& f) const { return check_diary(f); }
   Expected<void> operator()(const Attendance& f) const {
-    return check_open_booking(c, f.booking).and_then([&] { return check_attendance(c, f); });
+    return check_not_given_up(c, f.booking).and_then([&] { return check_attendance(c, f); });
   }
   Expected<void> operator()(const Presence&) const { return {}; }
-  Expected<void> operator()(const Waiting&) const { return {}; }
+  Expected<void> operator()(const Waiting& f) const {
+    const auto kept = waits(c.memory, f.person, class_of(f.target));
+    if (kept.empty()) return {};
+    return refuse("target",
+                  c.memory.name(f.person) + " has waited for this machine since " +
+                      said(c.zone.day(kept.front()->at)) + " already.",
+                  "Nothing is left to do.");
+  }
   Expected<void> operator()(const WaitingEnd& f) const {
     if (auto fine = check_exists<Waiting>(c, f.waiting, "waiting", "place on the waiting list"); !fine)
       return fine;

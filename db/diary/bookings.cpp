@@ -77,17 +77,25 @@ bool another_checks_out(const Rulebook* rulebook, const TargetName& target) {
   return tier && tier->other_checks_out;
 }
 
-bool taught(const Memory& memory, const PersonId& assessor, const PersonId& person,
-            const std::string& machine_class, Instant at, Instant now) {
+std::optional<Instant> first_taught(const Memory& memory, const PersonId& assessor, const PersonId& person,
+                                    const TargetName& target, Instant now) {
   const std::vector<PersonId> them = memory.aliases(person), teacher = memory.aliases(assessor);
+  std::optional<Instant> first;
   for (const std::size_t i : memory.of_kind("booking")) {
     const Entry& entry = memory.entries()[i];
     const Booking& b = *as<Booking>(entry.fact);
-    if (b.purpose == Purpose::teach && b.from < at && class_of(b.target) == machine_class &&
-        has(teacher, b.assessor) && has(them, b.person) && takes_time(memory, entry, now))
-      return true;
+    if (b.purpose == Purpose::teach && (!first || b.from < *first) &&
+        class_of(b.target) == class_of(target) && has(teacher, b.assessor) && has(them, b.person) &&
+        takes_time(memory, entry, now))
+      first = b.from;
   }
-  return false;
+  return first;
+}
+
+bool taught(const Memory& memory, const PersonId& assessor, const PersonId& person, const TargetName& target,
+            Instant at, Instant now) {
+  const auto first = first_taught(memory, assessor, person, target, now);
+  return first && *first < at;
 }
 
 }  // namespace wm::db

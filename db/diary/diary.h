@@ -30,8 +30,12 @@ std::vector<Day> days_not_come(const Memory& memory, const Zone& zone, const Per
 std::optional<Instant> turns_18(const Memory& memory, const Zone& zone, const PersonId& person);
 /// Whether in the target's tier who taught somebody does not check them out.
 bool another_checks_out(const Rulebook* rulebook, const TargetName& target);
-/// Whether an assessor taught somebody on a machine class, in a one-on-one that took place before `at`.
-bool taught(const Memory& memory, const PersonId& assessor, const PersonId& person,
-            const std::string& machine_class, Instant at, Instant now);
+/// When the first one-on-one begins, past or to come, in which an assessor teaches somebody on the target's
+/// machine class; nothing where there is none.
+std::optional<Instant> first_taught(const Memory& memory, const PersonId& assessor, const PersonId& person,
+                                    const TargetName& target, Instant now);
+/// Whether that lies before `at`.
+bool taught(const Memory& memory, const PersonId& assessor, const PersonId& person, const TargetName& target,
+            Instant at, Instant now);
 
 }  // namespace wm::db

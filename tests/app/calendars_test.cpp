@@ -113,9 +113,21 @@ class CalendarsTest : public QObject {
     held.held_through = shop.session().now() + 3600;
     shop.enter(db::EnterShopFact{held});
     QVERIFY(shop.only_of(OfPerson{"olga"}).tentative);
+    QCOMPARE(shop.only_of(OfPerson{"olga"}).sequence, 0);
     shop.wait(3600);
     QVERIFY(shop.only_of(OfPerson{"olga"}).cancelled);
     QVERIFY(!shop.only_of(OfPerson{"olga"}).tentative);
+    QCOMPARE(shop.only_of(OfPerson{"olga"}).sequence, 1);
+  }
+
+  void what_was_moved_to_a_time_that_is_over_is_told_while_the_time_before_is_to_come() {
+    BookedShop shop;
+    db::Booking moved = BookedShop::booking("dee", 10);
+    moved.instead_of = shop.first;
+    shop.enter(db::EnterShopFact{moved});
+    while (shop.session().now() < monday(11)) shop.wait(3600);
+    QVERIFY(shop.only_of(OfPerson{"dee"}).when.from == monday(10));
+    QCOMPARE(shop.only_of(OfPerson{"dee"}).sequence, 1);
   }
 
   void what_is_over_is_left_out() {

@@ -1,5 +1,7 @@
 // The Desk, worked by keyboard as a person at the desk does.
+#include <QAbstractButton>
 #include <QSpinBox>
+#include <QTableWidget>
 #include <QtTest>
 
 #include "app/frame/main_window.h"
@@ -153,6 +155,53 @@ class DeskTest : public QObject {
     QVERIFY(facts<db::Attendance>().back().turnout == db::Turnout::arrived);
     key(Qt::Key_N);
     QVERIFY(facts<db::Attendance>().back().turnout == db::Turnout::not_come);
+    const auto how_it_stands = [this] {
+      const auto* due = window_->findChild<QTableWidget*>("due");
+      return due->item(due->currentRow(), 4)->text();
+    };
+    QCOMPARE(how_it_stands(), QString("did not come"));
+    key(Qt::Key_Z);
+    QVERIFY2(how_it_stands().startsWith("arrived"), qPrintable(how_it_stands()));
+    key(Qt::Key_Z);
+    QVERIFY2(how_it_stands().startsWith("due"), qPrintable(how_it_stands()));
+    key(Qt::Key_Z);  // nothing is left to take back
+    QVERIFY(text("message").contains("is taken back"));
+  }
+
+  void who_is_booked_here_waits_no_more_and_the_key_for_waiting_goes_both_ways() {
+    type("jonas li");
+    key(Qt::Key_Return);
+    type("joi");
+    const auto waits = [this] { return facts<db::Waiting>().size() - facts<db::WaitingEnd>().size(); };
+    const auto before = waits();
+    key(Qt::Key_L, Qt::ControlModifier);
+    QCOMPARE(waits(), before + 1);
+    QCOMPARE(window_->findChild<QAbstractButton*>("waiting")->text(), QString("Stop waiting"));
+    key(Qt::Key_L, Qt::ControlModifier);
+    QCOMPARE(waits(), before);
+    key(Qt::Key_L, Qt::ControlModifier);
+    key(Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY2(text("message").startsWith("Booked Jonas Lindqvist"), qPrintable(text("message")));
+    QCOMPARE(waits(), before);
+  }
+
+  void what_is_held_says_so_and_is_made_certain_here() {
+    Session& session = *shop_->session;
+    const Instant from = SmallShop::at("2026-11-26T00:30:00Z");
+    db::Booking held{"jonas", "mara", "j1", "jointer-planer/jointing", from, from + std::int64_t{3600}};
+    held.held_through = from;
+    QVERIFY(session.commit(db::EnterShopFact{held}));
+    const auto* due = window_->findChild<QTableWidget*>("due");
+    QStringList states;
+    for (int row = 0; row < due->rowCount(); ++row) states << due->item(row, 4)->text();
+    QVERIFY2(states.contains("held, not for certain"), qPrintable(states.join(", ")));
+    type("jonas li");
+    key(Qt::Key_Return);
+    type("joi");
+    QVERIFY2(text("next_step").startsWith("Held, and not for certain"), qPrintable(text("next_step")));
+    key(Qt::Key_Return, Qt::ControlModifier);
+    QCOMPARE(facts<db::Confirmed>().size(), std::size_t{1});
+    QVERIFY2(text("next_step").startsWith("Booked:"), qPrintable(text("next_step")));
   }
 
   void visitors_stand_beside_who_is_here_and_a_host_who_left_is_told() {

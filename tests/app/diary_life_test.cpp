@@ -122,6 +122,92 @@ class DiaryLifeTest : public QObject {
     QVERIFY2(told_.join(' ').contains("Tell both"), qPrintable(told_.join(' ')));
   }
 
+  void what_is_held_stays_held_where_it_is_moved_or_changes_places() {
+    type_name("jonas");
+    press(Qt::Key_J, Qt::ControlModifier);
+    choose_row("Jonas Lindqvist with");
+    press(Qt::Key_M, Qt::ControlModifier);
+    choose_row("Tola Adeyemi with");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    QCOMPARE(refused_, QStringList());
+    const auto all = shop_->facts<db::Booking>();
+    const auto of = [&](const char* who) {
+      return *std::find_if(all.rbegin(), all.rend(), [&](const auto& each) { return each.person == who; });
+    };
+    // To the earlier beginning, and no longer.
+    QVERIFY(of("jonas").held_through == std::optional(of("jonas").from));
+    QVERIFY(!of("tola").held_through);
+    QVERIFY(shop_->facts<db::Confirmed>().empty());
+    QVERIFY(shop_->facts<db::WaitingEnd>().empty());
+    choose_row("Jonas Lindqvist with");
+    press(Qt::Key_M, Qt::ControlModifier);
+    choose_row("19:00–20:00, Jointer/planer, unit 1, free");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    QCOMPARE(refused_, QStringList());
+    QVERIFY(shop_->facts<db::Booking>().back().held_through);
+    QVERIFY(shop_->facts<db::WaitingEnd>().empty());
+  }
+
+  void nobody_changes_places_with_a_time_for_which_they_are_not_ready() {
+    type_name("jonas");
+    choose_row_after("27 November", "free");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    QCOMPARE(refused_, QStringList());
+    // Of her last day she has today.
+    const Day tomorrow = shop_->session->zone().day(evening::now) + 1;
+    shop_->sit_down("odile", "8642");
+    QVERIFY(shop_->session->commit(db::EnterFact{Suspend{"tola", Everything{}, tomorrow}},
+                                   shop_->session->zone().start(tomorrow)));
+    shop_->sit_down("ines", "1357");
+    choose_row("Tola Adeyemi with");
+    press(Qt::Key_M, Qt::ControlModifier);
+    choose_row("Jonas Lindqvist with");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY2(refused_.join(' ').contains("Tola will not be ready then"), qPrintable(refused_.join(' ')));
+    QCOMPARE(shop_->facts<db::Booking>().size(), std::size_t{2});
+  }
+
+  void whose_booking_is_cancelled_waits_again() {
+    type_name("jonas");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    QCOMPARE(shop_->facts<db::WaitingEnd>().size(), std::size_t{1});
+    choose_row("Jonas Lindqvist with");
+    press(Qt::Key_4, Qt::ControlModifier);
+    QTest::keyClicks(QApplication::focusWidget(), "the assessor is ill");
+    press(Qt::Key_Return);
+    QVERIFY2(told_.last().contains("on the waiting list again, since 24 Nov 2026"), qPrintable(told_.last()));
+  }
+
+  void a_time_across_midnight_is_booked() {
+    const Day today = shop_->session->zone().day(evening::now);
+    QVERIFY(shop_->manage(
+        db::OtherHours{"mara", db::Doing::open, today, today, {{23 * 60 + 30, 24 * 60}}, 1, ""}));
+    QVERIFY(shop_->manage(db::OtherHours{"mara", db::Doing::open, today + 1, today + 1, {{0, 60}}, 1, ""}));
+    type_name("jonas");
+    choose_row("23:30–00:30");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    QCOMPARE(refused_, QStringList());
+    QVERIFY(shop_->facts<db::Booking>().back().person == "jonas");
+  }
+
+  void whoever_is_to_teach_is_not_offered_for_the_check_out_after_it() {
+    Rulebook book = evening::rulebook();
+    book.version = 2;
+    book.tiers[0].other_checks_out = true;
+    shop_->sit_down("odile", "8642");
+    book.effective_from = shop_->clock + std::int64_t{60};
+    shop_->enter(db::PublishRulebook{book});
+    shop_->clock = shop_->clock + 120;
+    shop_->sit_down("ines", "1357");
+    shop_->enter(db::EnterShopFact{db::Booking{"jonas", "mara", "jp2", "jointer-planer/jointing",
+                                               evening::at("2026-11-27T00:00:00Z"),
+                                               evening::at("2026-11-27T01:00:00Z"), db::Purpose::teach}});
+    type_name("jonas");
+    // All that Mara has to offer lies after it.
+    QVERIFY2(!rows().join('\n').contains("free"), qPrintable(rows().join('\n')));
+    QVERIFY2(text("why_not").contains("another assessor than who taught Jonas"), qPrintable(text("why_not")));
+  }
+
   void a_reminder_is_copied() {
     choose_row("Tola Adeyemi");
     press(Qt::Key_R, Qt::ControlModifier);
@@ -157,6 +243,17 @@ class DiaryLifeTest : public QObject {
     QCOMPARE(refused_, QStringList());
     QVERIFY2(row().contains("unit 2, Tola Adeyemi"), qPrintable(row()));
     QVERIFY2(!row().contains("no longer possible"), qPrintable(row()));
+  }
+
+  void somebody_has_arrived_and_then_it_is_no_longer_possible() {
+    choose_row("Tola Adeyemi");
+    press(Qt::Key_1, Qt::ControlModifier);
+    shop_->clock = evening::at("2026-11-26T23:05:00Z");
+    shop_->enter(db::PutOutOfService{"jp1", "7", "3", "blade guard loose", "ines"});
+    choose_row("Tola Adeyemi");
+    QVERIFY2(row().contains("no longer possible: The machine 'unit 1'"), qPrintable(row()));
+    seen_at_the_desk(
+        {"Bookings that are no longer possible", "Tola Adeyemi, Thu 26 Nov, 17:00: The machine"});
   }
 
   void whoever_will_not_be_ready_is_said_so() {
@@ -261,6 +358,15 @@ class DiaryLifeTest : public QObject {
     for (int i = 0; i < list()->model()->rowCount(); ++i)
       if (rows()[i].contains(part)) return list()->setCurrentIndex(list()->model()->index(i, 0));
     QFAIL(qPrintable("no row has " + part + " among " + rows().join('\n')));
+  }
+  void choose_row_after(const QString& day, const QString& part) {
+    const QStringList all = rows();
+    for (int i = 0, seen = -1; i < static_cast<int>(all.size()); ++i) {
+      if (all[i].contains(day)) seen = i;
+      if (seen >= 0 && i > seen && all[i].contains(part))
+        return list()->setCurrentIndex(list()->model()->index(i, 0));
+    }
+    QFAIL(qPrintable("no row after " + day + " has " + part));
   }
   /// By the shop's own rule a time is held for so many hours.
   void hold_for(int hours) {

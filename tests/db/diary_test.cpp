@@ -117,6 +117,41 @@ TEST_CASE("An assessor of whom no hours are said is booked by arrangement, but n
   shop.enter("dee", own(at(noon + hour)));
 }
 
+TEST_CASE(
+    "An assessor whose hours were all taken back is booked at none, and one who is away for a day on the "
+    "others") {
+  TestShop shop;
+  const Day next = day_of({2026, 3, 23});
+  shop.enter("ivo", own(OtherHours{"ivo", Doing::open, next, next, {}, 1, "away"}));
+  shop.enter("dee", own(at(noon)));
+  no(shop.commit("dee", own(at(noon + 7 * day))), "not in, or busy");
+  shop.enter("dee", own(at(noon + 8 * day)));
+  const RecordId hours = shop.enter("mia", own(Hours{"mia", mondays, 12 * 60, 15 * 60}));
+  Booking with_mia = at(noon + hour, "lou", "mia");
+  const RecordId booked = shop.enter("dee", own(with_mia));
+  CHECK(shop.store().still_stands(booked));
+  shop.enter("mia", StrikeOutRecord{hours, "no longer here on Mondays"});
+  const auto stands = shop.store().still_stands(booked);
+  REQUIRE_FALSE(stands);
+  CHECK_THAT(stands.error().what, Catch::Contains("not in, or busy"));
+  with_mia.from = with_mia.from + hour;
+  with_mia.to = with_mia.to + hour;
+  no(shop.commit("dee", own(with_mia)), "not in, or busy");
+}
+
+TEST_CASE("A one-on-one under way stands only while whoever gives it is able to") {
+  TestShop shop;
+  const RecordId booked = shop.enter("dee", own(at(evening + hour)));
+  shop.wait(hour + 600);
+  shop.enter("dee", own(Attendance{booked, Turnout::arrived}));
+  CHECK(shop.store().still_stands(booked));
+  shop.enter("mia", fact(Suspend{"ivo", Everything{}, std::nullopt}));
+  shop.wait(60);
+  const auto stands = shop.store().still_stands(booked);
+  REQUIRE_FALSE(stands);
+  CHECK_THAT(stands.error().what, Catch::Contains("not able to assess"));
+}
+
 TEST_CASE("No more is booked than an assessor takes on, and the latest that was said of it counts") {
   TestShop shop;
   shop.enter("mia", own(TakesOn{"ivo", 60, {}, {}}));
@@ -157,6 +192,10 @@ TEST_CASE(
   publish(shop, true);
   shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
   shop.enter("dee", own(for_purpose(evening + hour, Purpose::teach)));
+  // What is to be taught is asked at the time of the check-out, not at that of the booking.
+  CHECK(shop.store().first_taught("ivo", "kim", "bandsaw") == evening + hour);
+  CHECK(shop.store().another_checks_out("bandsaw", noon));
+  no(shop.commit("dee", own(at(noon))), "Ivo Lindqvist taught them");
   shop.wait(3 * hour);
   no(shop.commit("dee", own(at(noon))), "Ivo Lindqvist taught them");
   shop.enter("dee", own(at(noon, "lou")));

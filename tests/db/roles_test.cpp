@@ -303,7 +303,7 @@ const std::vector<Line>& lines() {
        }},
       {"put on the waiting list", "dim",
        [](auto&) {
-         return own(Waiting{"kim", "bandsaw"});
+         return own(Waiting{"lou", "bandsaw"});
        }},
       {"take off the waiting list", "dim", [](auto& e) { return own(WaitingEnd{e.waiting}); }},
       {"enter a restriction by hand", "",

@@ -1,0 +1,171 @@
+// The waiting list follows what is booked, and what is held: nobody waits for what they have, and nobody
+// loses the days that they have waited.
+#include <catch2/catch.hpp>
+
+#include "db/verify/verify.h"
+#include "test_shop.h"
+
+using namespace wm;
+using namespace wm::db;
+
+namespace {
+
+constexpr Instant noon = evening + 2 * day - 6 * hour;
+
+Booking at(Instant from, Purpose purpose = Purpose::check_out) {
+  return {"kim", "ivo", "b1", "bandsaw", from, from + hour, purpose};
+}
+Booking held(Instant from, Instant through) {
+  Booking out = at(from);
+  out.held_through = through;
+  return out;
+}
+
+/// When those who wait began to.
+std::vector<Instant> waiting(TestShop& shop) {
+  std::vector<Instant> out;
+  for (const Entry* entry : shop.store().of_kind("waiting")) {
+    bool over = entry->voided.has_value();
+    for (const Entry* end : shop.store().of_kind("waiting_end"))
+      over = over || (!end->voided && as<WaitingEnd>(end->fact)->waiting == entry->id);
+    if (!over) out.push_back(entry->at);
+  }
+  return out;
+}
+
+/// Kim has waited for ten days.
+TestShop with_kim_waiting() {
+  TestShop shop;
+  shop.enter("dee", own(Waiting{"kim", "bandsaw"}), evening - 5 * day);
+  return shop;
+}
+const std::vector<Instant> since{evening - 5 * day};
+
+}  // namespace
+
+TEST_CASE(
+    "Whoever is booked for their check-out waits no more, and waits again as before when it is cancelled") {
+  TestShop shop = with_kim_waiting();
+  REQUIRE(waiting(shop) == since);
+  const RecordId id = shop.enter("dee", own(at(noon)));
+  CHECK(waiting(shop).empty());
+  SECTION("cancelled") {
+    const RecordId off = shop.enter("dee", own(Cancel{id, "ill"}));
+    CHECK(waiting(shop) == since);
+    SECTION("and the cancellation struck out") {
+      shop.enter("mia", StrikeOutRecord{off, "well again"});
+      CHECK(waiting(shop).empty());
+      shop.enter("dee", own(Cancel{id, "ill after all"}));
+      CHECK(waiting(shop) == since);
+    }
+    SECTION("and booked again") {
+      shop.enter("dee", own(at(noon + day)));
+      CHECK(waiting(shop).empty());
+    }
+  }
+  SECTION("moved, and cancelled then") {
+    Booking moved = at(noon + day);
+    moved.instead_of = id;
+    const RecordId second = shop.enter("dee", own(moved));
+    CHECK(waiting(shop).empty());
+    shop.enter("dee", own(Cancel{second, "ill"}));
+    CHECK(waiting(shop) == since);
+  }
+  SECTION("struck out") {
+    shop.enter("mia", StrikeOutRecord{id, "the wrong member"});
+    CHECK(waiting(shop) == since);
+  }
+  SECTION("stayed away from") {
+    shop.set_now(noon + hour);
+    shop.enter("dee", own(Attendance{id, Turnout::not_come}));
+    CHECK(waiting(shop).empty());
+  }
+  shop.close();
+  if (!on_test_server()) CHECK(verify::look_through(shop.path(), {}).value().findings.empty());
+}
+
+TEST_CASE("Who is put back on the list by hand waits once") {
+  TestShop shop = with_kim_waiting();
+  const RecordId id = shop.enter("dee", own(at(noon)));
+  shop.enter("dee", own(Waiting{"kim", "bandsaw"}));
+  shop.enter("dee", own(Cancel{id, "ill"}));
+  CHECK(waiting(shop) == std::vector<Instant>{evening});
+}
+
+TEST_CASE("Nobody waits twice for one machine") {
+  TestShop shop = with_kim_waiting();
+  refused(shop.commit("dee", own(Waiting{"kim", "bandsaw"})), "has waited for this machine since 2026-03-09");
+  shop.enter("dee", own(Waiting{"lou", "bandsaw"}));
+  shop.enter("dee", own(Waiting{"kim", "combi/joint"}));
+  refused(shop.commit("dee", own(Waiting{"kim", "combi/plane"})), "has waited for this machine");
+  shop.enter("mia", own(Join{"kim", "lou"}));
+  shop.enter("dee", own(WaitingEnd{shop.store().of_kind("waiting").front()->id}));
+  refused(shop.commit("dee", own(Waiting{"kim", "bandsaw"})), "has waited for this machine");
+}
+
+TEST_CASE("To be taught or to practise ends no wait for a check-out") {
+  TestShop shop = with_kim_waiting();
+  shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
+  shop.enter("dee", own(at(noon, Purpose::teach)));
+  shop.enter("dee", own(at(noon + day, Purpose::practise)));
+  CHECK(waiting(shop) == since);
+}
+
+TEST_CASE("What is only held ends no wait; confirmed, or come to, it does, and stands") {
+  TestShop shop = with_kim_waiting();
+  const RecordId id = shop.enter("dee", own(held(noon, noon)));
+  CHECK(waiting(shop) == since);
+  SECTION("confirmed") { shop.enter("dee", own(Confirmed{id})); }
+  SECTION("come to") {
+    shop.set_now(noon - 300);
+    shop.enter("dee", own(Attendance{id, Turnout::arrived}));
+  }
+  SECTION("come to, and signed") {
+    shop.set_now(noon - 300);
+    SignCheckout sign;
+    sign.checkout = {"kim", "bandsaw", 0, Outcome::failed, "ivo"};
+    sign.pin = "2222";
+    sign.machine = "b1";
+    sign.booking = id;
+    shop.enter("ivo", sign);
+  }
+  CHECK(waiting(shop).empty());
+  shop.set_now(noon + 600);
+  const auto taken = shop.store().booked({noon, noon + 1});
+  REQUIRE(taken.size() == 1);
+  CHECK(taken.front().person == "kim");
+  refused(shop.commit("dee", own(Booking{"lou", "mia", "b1", "bandsaw", noon, noon + hour})),
+          "booked already");
+}
+
+TEST_CASE("What was held and given up is come to by nobody") {
+  TestShop shop;
+  const RecordId id = shop.enter("dee", own(held(noon, noon - hour)));
+  shop.set_now(noon - 300);
+  refused(shop.commit("dee", own(Attendance{id, Turnout::arrived})), "has been given up since");
+}
+
+TEST_CASE("Nobody has stayed away before the day on which it is") {
+  TestShop shop;
+  const RecordId id = shop.enter("dee", own(at(noon)));
+  refused(shop.commit("dee", own(Attendance{id, Turnout::not_come})), "It is on 2026-03-16");
+  shop.set_now(noon - hour);
+  shop.enter("dee", own(Attendance{id, Turnout::not_come}));
+}
+
+TEST_CASE("A booking entered once more under its id changes nothing on the list") {
+  TestShop shop = with_kim_waiting();
+  const Command booked = shop.command("dee", own(at(noon)));
+  REQUIRE(shop.store().commit(booked));
+  const auto again = shop.store().commit(booked);
+  REQUIRE(again);
+  CHECK(again->again);
+  CHECK(waiting(shop).empty());
+  const Command off = shop.command("dee", own(Cancel{booked.id, "ill"}), shop.now());
+  REQUIRE(shop.store().commit(off));
+  CHECK(shop.store().commit(off)->again);
+  CHECK(waiting(shop) == since);
+  Command other = off;
+  other.action = own(Cancel{booked.id, "away"});
+  refused(shop.store().commit(other), "Something else has been entered");
+}
