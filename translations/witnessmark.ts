@@ -1336,10 +1336,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Those that find the high spot end as soon as one has cut: measure it there.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The deepest pass, %1, is %2 of the wheel, which moves %3 a turn.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1448,6 +1444,54 @@
     <message>
         <source>%1: %2, %3</source>
         <comment>a machine, a face or an edge, how hollow</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Narrowest left by an edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as the thinnest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by what is measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Those that find the high spot end as soon as one has cut: measure it there and type what is measured, since all that comes after is set by that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured: %1, as asked. Nothing more comes off.</source>
+        <comment>a size</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured: %1, thinner than the %2 that was asked for. Nothing more comes off.</source>
+        <comment>two sizes</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured where it was cut: %1, so %2 is still to come off.</source>
+        <comment>two sizes</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn the wheel on from where it stood for that cut; the scale says nothing any more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passes left: %1. Measure again after any of them, and type that: the rest goes by it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured where it was cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, measured %2</source>
+        <comment>a plan, a size</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -9344,6 +9388,31 @@
     </message>
     <message>
         <source>Pass plan sent to %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0 where all of it was measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured where it was cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has no limits card. A manager issues one on the page Machines.</source>
+        <comment>a machine</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the machine: the plan goes by its limits card.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after a pass that cut</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -677,7 +677,8 @@ void CheckoutsPage::enter_from_paper() {
 void CheckoutsPage::show_pass_plan() {
   const OneOnOne* one = current();
   views_->setCurrentIndex(1);
-  plan_->begin(one ? one->target : TargetName(), final_thickness(shown_sheet_));
+  plan_->begin(one ? one->key() : std::string(), one ? one->target : TargetName(),
+               final_thickness(shown_sheet_));
 }
 
 void CheckoutsPage::back_to_sheet() {

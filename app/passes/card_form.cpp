@@ -31,6 +31,8 @@ void fill(const CardFields& fields, const AnyCard& card) {
   fields.light->setText(length_words(limits.light));
   fields.scale_marks->setText(length_words(limits.scale_marks));
   fields.scale_error->setText(length_words(limits.scale_error));
+  if (const auto* jointer = std::get_if<JointerCard>(&card); jointer && jointer->narrowest)
+    fields.narrowest->setText(length_words(*jointer->narrowest));
   const auto* planer = std::get_if<PlanerCard>(&card);
   fields.kind->setCurrentIndex(planer ? planer_kind : planer_kind + 1);
   if (!planer) return;
@@ -114,15 +116,20 @@ CardFields add_card_fields(Form& form, const std::optional<AnyCard>& card) {
       form.two_lines(Cards::tr("Light pass"), "card_light", Cards::tr("Scale marks apart"), "card_marks");
   std::tie(f.scale_error, f.turn) =
       form.two_lines(Cards::tr("Scale is within"), "card_error", Cards::tr("Wheel: one turn"), "card_turn");
-  f.divisions = form.line(Cards::tr("Wheel: divisions"), "card_divisions");
+  std::tie(f.divisions, f.narrowest) =
+      form.two_lines(Cards::tr("Wheel: divisions"), "card_divisions", Cards::tr("Narrowest left by an edge"),
+                     "card_narrowest");
+  f.narrowest->setPlaceholderText(Cards::tr("as the thinnest"));
   f.changed = form.line(Cards::tr("What is new, and where the manual says it"), "card_changed");
   form.say(card_caution());
   if (card) fill(f, *card);
-  const auto of_wheel = [f] {
-    for (QLineEdit* field : {f.turn, f.divisions}) field->setEnabled(f.kind->currentIndex() == planer_kind);
+  const auto by_kind = [f] {
+    const bool planer = f.kind->currentIndex() == planer_kind;
+    for (QLineEdit* field : {f.turn, f.divisions}) field->setEnabled(planer);
+    f.narrowest->setEnabled(!planer);
   };
-  QObject::connect(f.kind, &QComboBox::currentIndexChanged, &form, of_wheel);
-  of_wheel();
+  QObject::connect(f.kind, &QComboBox::currentIndexChanged, &form, by_kind);
+  by_kind();
   return f;
 }
 
@@ -130,9 +137,11 @@ Expected<AnyCard> read_card_fields(const CardFields& f) {
   CardReader read;
   const LimitsCard limits{read.depths(f.depths), read.maybe_length(f.shortest), read.length(f.thinnest),
                           read.length(f.light),  read.length(f.scale_marks),    read.length(f.scale_error)};
-  AnyCard card = JointerCard{limits};
+  AnyCard card;
   if (f.kind->currentIndex() == planer_kind)
     card = PlanerCard{limits, {read.length(f.turn), read.whole(f.divisions)}};
+  else
+    card = JointerCard{limits, read.maybe_length(f.narrowest)};
   if (read.problem) return tl::make_unexpected(*read.problem);
   if (const auto mistake = mistake_in(card)) return tl::make_unexpected(*mistake);
   return card;

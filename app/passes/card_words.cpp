@@ -77,6 +77,8 @@ std::vector<std::pair<QString, QString>> card_lines(const AnyCard& card) {
       {Passes::tr("Light pass"), Passes::tr("%1 at most", "a depth").arg(length_words(limits.light))},
       {Passes::tr("Scale"), Passes::tr("marks %1 apart, within %2")
                                 .arg(length_words(limits.scale_marks), length_words(limits.scale_error))}};
+  if (const auto* jointer = std::get_if<JointerCard>(&card))
+    out.emplace_back(Passes::tr("Narrowest left by an edge"), length_words(narrowest_left(*jointer)));
   if (const auto* planer = std::get_if<PlanerCard>(&card))
     out.emplace_back(Passes::tr("Wheel"), Passes::tr("%1 a turn, %2 divisions")
                                               .arg(length_words(planer->wheel.turn))
@@ -103,17 +105,22 @@ QString wheel_words(const WheelMove& move, const Wheel& wheel) {
 }
 
 QString setting_words(const Pass& pass, const Inches& caliper) {
-  if (pass.kind != PassKind::take) return length_words(pass.setting);
+  if (!pass.setting) return {};
+  if (pass.kind != PassKind::take) return length_words(*pass.setting);
   const bool metric = to_text(caliper).ends_with("mm");
   return length_words(
-      shown(pass.setting, in_unit(caliper, metric ? LengthUnit::millimetre : LengthUnit::inch)).text);
+      shown(*pass.setting, in_unit(caliper, metric ? LengthUnit::millimetre : LengthUnit::inch)).text);
 }
 
-std::vector<PassLine> pass_lines(const PassPlan& plan, const Wheel& wheel, const Inches& caliper) {
+static QString wheel_words(const Pass& pass, const Wheel& wheel) {
+  if (pass.kind == PassKind::by_scale) return {};
+  return pass.wheel ? wheel_words(*pass.wheel, wheel) : Passes::tr("by what is measured");
+}
+
+std::vector<PassLine> pass_lines(const std::vector<Pass>& passes, const Wheel& wheel, const Inches& caliper) {
   std::vector<PassLine> out;
-  for (const Pass& pass : plan.passes)
-    out.push_back({how_words(pass.kind), setting_words(pass, caliper),
-                   pass.kind == PassKind::by_scale ? QString() : wheel_words(pass.wheel, wheel),
+  for (const Pass& pass : passes)
+    out.push_back({how_words(pass.kind), setting_words(pass, caliper), wheel_words(pass, wheel),
                    length_words(pass.most), measure_words(pass.measured_before, pass.measured_after)});
   return out;
 }
@@ -127,18 +134,50 @@ std::vector<PassLine> pass_lines(const JointPlan& plan) {
   return out;
 }
 
+static QString board_words(const Stock& stock) {
+  return Passes::tr("Board: %1 long, %2 wide, %3 at the thickest place, by a caliper to %4.")
+      .arg(length_words(stock.length), length_words(stock.width), length_words(stock.thickest),
+           length_words(stock.marks));
+}
+
+static QString deepest_words(const Inches& deepest, const Wheel& wheel) {
+  return Passes::tr("The deepest pass, %1, is %2 of the wheel, which moves %3 a turn.")
+      .arg(length_words(deepest), turns_words(deepest / wheel.turn), length_words(wheel.turn));
+}
+
 QStringList plan_sentences(const PassPlan& plan, const Stock& stock, const Wheel& wheel) {
-  const Fraction turns = plan.deepest / wheel.turn;
-  return {Passes::tr("Board: %1 long, %2 wide, %3 at the thickest place, by a caliper to %4.")
-              .arg(length_words(stock.length), length_words(stock.width), length_words(stock.thickest),
-                   length_words(stock.marks)),
-          Passes::tr("Passes: %1 at most, %2 where the first cuts as much as it can.")
-              .arg(plan.passes.size())
-              .arg(plan.fewest),
-          Passes::tr("Those that find the high spot end as soon as one has cut: measure it there."),
-          floor_words(stock.thickest - stock.final, plan.deepest, plan.floor),
-          Passes::tr("The deepest pass, %1, is %2 of the wheel, which moves %3 a turn.")
-              .arg(length_words(plan.deepest), turns_words(turns), length_words(wheel.turn))};
+  return {
+      board_words(stock),
+      Passes::tr("Passes: %1 at most, %2 where the first cuts as much as it can.")
+          .arg(plan.passes.size())
+          .arg(plan.fewest),
+      Passes::tr("Those that find the high spot end as soon as one has cut: measure it there and type what "
+                 "is measured, since all that comes after is set by that."),
+      floor_words(stock.thickest - stock.final, plan.deepest, plan.floor),
+      deepest_words(plan.deepest, wheel)};
+}
+
+QStringList plan_sentences(const PassesLeft& left, const Stock& stock, const Inches& measured,
+                           const Wheel& wheel) {
+  const QString read = length_words(measured), final = length_words(stock.final);
+  QStringList out{board_words(stock)};
+  if (measured == stock.final)
+    return out << Passes::tr("Measured: %1, as asked. Nothing more comes off.", "a size").arg(read);
+  if (measured < stock.final)
+    return out << Passes::tr("Measured: %1, thinner than the %2 that was asked for. Nothing more comes off.",
+                             "two sizes")
+                      .arg(read, final);
+  const Inches rest = measured - stock.final;
+  return out << Passes::tr("Measured where it was cut: %1, so %2 is still to come off.", "two sizes")
+                    .arg(read, length_words(rest))
+             << Passes::tr(
+                    "Turn the wheel on from where it stood for that cut; the scale says nothing any "
+                    "more.")
+             << Passes::tr(
+                    "Passes left: %1. Measure again after any of them, and type that: the rest goes by "
+                    "it.")
+                    .arg(left.passes.size())
+             << floor_words(rest, left.deepest, left.floor) << deepest_words(left.deepest, wheel);
 }
 
 QStringList plan_sentences(const JointPlan& plan, const BoardToJoint& board) {

@@ -21,19 +21,21 @@ QString wheel_words(const WheelMove& move, const Wheel& wheel);
 /// One pass as a line of the plan.
 struct PassLine {
   QString how;      // "Set by the scale", "Turn on to find the high spot" …
-  QString setting;  // what is left, or how deep the scale says it cuts
-  QString wheel;
+  QString setting;  // what is left, or how deep the scale says it cuts; empty: by what is measured
+  QString wheel;    // how far it is turned on, or that this goes by what is measured
   QString most;     // the deepest cut that can happen
   QString measure;  // before or after; may be empty
 };
 /// What is set by the scale stands on a mark, and is said exactly; what a measure ties, no finer than the
-/// caliper reads.
+/// caliper reads. Empty where it goes by what is still to be measured.
 QString setting_words(const Pass& pass, const Inches& caliper);
-std::vector<PassLine> pass_lines(const PassPlan& plan, const Wheel& wheel, const Inches& caliper);
+std::vector<PassLine> pass_lines(const std::vector<Pass>& passes, const Wheel& wheel, const Inches& caliper);
 std::vector<PassLine> pass_lines(const JointPlan& plan);
 
 /// How many passes, and beside it the least that arithmetic allows.
 QStringList plan_sentences(const PassPlan& plan, const Stock& stock, const Wheel& wheel);
+QStringList plan_sentences(const PassesLeft& left, const Stock& stock, const Inches& measured,
+                           const Wheel& wheel);
 QStringList plan_sentences(const JointPlan& plan, const BoardToJoint& board);
 /// What is always so at such a machine: the usual cautions.
 QStringList plan_cautions(bool planer);

@@ -51,22 +51,29 @@ void draw_kept(QPainter& painter, const Frame& frame, const QRectF& kept, const 
 
 void draw_cuts(QPainter& painter, const Frame& frame, const PlanPicture& picture, const PlanInk& ink,
                double line) {
+  const auto edge_at = [&](double height) {
+    painter.drawLine(QPointF(frame.board.left(), frame.y(height)),
+                     QPointF(frame.board.right(), frame.y(height)));
+  };
   bool odd = false;
   for (const PlanPicture::Cut& cut : picture.cuts) {
-    const QRectF band(QPointF(frame.board.left(), frame.y(cut.top)),
-                      QPointF(frame.board.right(), frame.y(cut.bottom)));
-    const double edge = picture.from_below ? band.top() : band.bottom();
-    if (cut.takes) {
-      painter.fillRect(band, odd ? ink.cut : ink.other_cut);
-      painter.setPen(QPen(ink.text, line));
-      odd = !odd;
-    } else {
-      QPen dashes(ink.text, line);
-      dashes.setDashPattern({6, 4});
-      painter.setPen(dashes);
-    }
-    painter.drawLine(QPointF(frame.board.left(), edge), QPointF(frame.board.right(), edge));
+    if (!cut.takes) continue;
+    QColor fill = odd ? ink.cut : ink.other_cut;
+    // What goes by a measure is only hinted at.
+    if (cut.setting.isEmpty()) fill.setAlphaF(odd ? 0.3f : 0.45f);
+    painter.fillRect(QRectF(QPointF(frame.board.left(), frame.y(cut.top)),
+                            QPointF(frame.board.right(), frame.y(cut.bottom))),
+                     fill);
+    painter.setPen(QPen(cut.setting.isEmpty() ? ink.quiet : ink.text, line));
+    edge_at(picture.from_below ? cut.top : cut.bottom);
+    odd = !odd;
   }
+  // Over the bands: nobody knows where the high spot is.
+  QPen dashes(ink.text, line);
+  dashes.setDashPattern({6, 4});
+  painter.setPen(dashes);
+  for (const PlanPicture::Cut& cut : picture.cuts)
+    if (!cut.takes) edge_at(cut.bottom);
 }
 
 /// The underside of a board that rests on its two ends.
@@ -121,7 +128,8 @@ std::vector<Label> labels_of(const PlanPicture& picture, double room_for) {
     const QString number =
         last > i ? QStringLiteral("%1–%2").arg(i + 1).arg(last + 1) : QString::number(i + 1);
     const double height = picture.from_below ? cut.top : (cut.bottom + picture.cuts[last].bottom) / 2;
-    out.push_back({height, last > i ? number : number + QStringLiteral("   ") + cut.setting});
+    const bool alone = last == i && !cut.setting.isEmpty();
+    out.push_back({height, alone ? number + QStringLiteral("   ") + cut.setting : number});
     i = last;
   }
   std::ranges::stable_sort(out, std::greater(), &Label::height);

@@ -36,7 +36,11 @@ QLineEdit* PlanView::size_field(const QString& words, const char* name) {
   down->addWidget(role_label("quiet", words));
   down->addWidget(field);
   rows_.emplace_back(field, row);
-  connect(field, &QLineEdit::textEdited, this, &PlanView::show_plan);
+  connect(field, &QLineEdit::textEdited, this, [this, field] {
+    const bool of_the_board = field != final_ && field != marks_ && field != measured_;
+    if (of_the_board) forget_what_was_seen();
+    show_plan();
+  });
   return field;
 }
 
@@ -49,6 +53,7 @@ QWidget* PlanView::make_fields() {
   machine_ = new QComboBox;
   machine_->setObjectName("plan_machine");
   machine_->setAccessibleName(tr("Machine"));
+  machine_->setPlaceholderText(tr("choose"));
   down->addWidget(role_label("quiet", tr("Machine")));
   down->addWidget(machine_);
   joint_ = new QComboBox;
@@ -66,6 +71,9 @@ QWidget* PlanView::make_fields() {
   uneven_ = size_field(tr("Where nobody measured, thicker by"), "plan_uneven");
   final_ = size_field(tr("Final thickness"), "plan_final");
   marks_ = size_field(tr("The caliper reads to"), "plan_marks");
+  uneven_->setPlaceholderText(tr("0 where all of it was measured"));
+  measured_ = size_field(tr("Measured where it was cut"), "plan_measured");
+  measured_->setPlaceholderText(tr("after a pass that cut"));
   hollow_ = size_field(tr("Hollow: the gap under a straightedge"), "plan_hollow");
   for (const auto& [field, row] : rows_) down->addWidget(row);
   joint_row_ = new QWidget;
@@ -78,6 +86,8 @@ QWidget* PlanView::make_fields() {
   down->addSpacing(4);
   down->addWidget(card_words_);
   down->addStretch(1);
+  for (QComboBox* each : {machine_, joint_})
+    connect(each, &QComboBox::currentIndexChanged, this, &PlanView::forget_what_was_seen);
   connect(machine_, &QComboBox::currentIndexChanged, this, &PlanView::show_fields);
   connect(joint_, &QComboBox::currentIndexChanged, this, &PlanView::show_plan);
   for (QCheckBox* each : {crown_, fence_}) connect(each, &QCheckBox::toggled, this, &PlanView::show_plan);

@@ -33,7 +33,8 @@ QString rows(const std::vector<PassLine>& lines) {
 QString html_of(const ShownPlan& plan) {
   QString out;
   for (const QString& each : plan.sentences) out += "<p>" + each.toHtmlEscaped() + "</p>";
-  out += rows(plan.lines) + "<p>&nbsp;</p>";
+  if (!plan.lines.empty()) out += rows(plan.lines);
+  out += "<p>&nbsp;</p>";
   for (const QString& each : plan.cautions) out += "<p><b>" + each.toHtmlEscaped() + "</b></p>";
   return out;
 }

@@ -15,7 +15,7 @@ struct PlanPicture {
   struct Cut {
     double top = 0, bottom = 0;
     bool takes = false;  // it surely cuts; else it only looks for the high spot, at `bottom`
-    QString setting;
+    QString setting;     // empty: by what is measured
   };
   double rough = 0, final = 0, hollow = 0;
   QString rough_words, final_words;
@@ -28,7 +28,9 @@ inline bool operator==(const PlanPicture::Cut& a, const PlanPicture::Cut& b) {
   return a.top == b.top && a.bottom == b.bottom && a.takes == b.takes && a.setting == b.setting;
 }
 
+/// What comes after the first cut is drawn as even as it comes, without sizes: those go by what is measured.
 PlanPicture picture_of(const PassPlan& plan, const Stock& stock);
+PlanPicture picture_of(const PassesLeft& left, const Stock& stock, const Inches& measured);
 PlanPicture picture_of(const JointPlan& plan, const BoardToJoint& board);
 
 struct PlanInk {

@@ -15,10 +15,12 @@
 
 namespace wm::app {
 
-void PlanView::begin(const TargetName& target, const std::optional<Length>& final) {
+void PlanView::begin(const std::string& of, const TargetName& target, const std::optional<Length>& final) {
+  if (of.empty() || of != of_) clear_sizes();
+  of_ = of;
+  wanted_ = target;
   fill_machines(target);
   const bool inches = plain_unit() == LengthUnit::inch;
-  if (uneven_->text().isEmpty()) uneven_->setText(inches ? "0 in" : "0 mm");
   if (marks_->text().isEmpty()) marks_->setText(length_words(inches ? "0.001 in" : "0.05 mm"));
   if (final && final_->text().isEmpty()) final_->setText(length_words(to_text(*final)));
   show_fields();
@@ -26,26 +28,45 @@ void PlanView::begin(const TargetName& target, const std::optional<Length>& fina
 }
 
 void PlanView::refresh() {
-  fill_machines(machine_->currentData().toString().toStdString());
+  const TargetName chosen = machine_->currentData().toString().toStdString();
+  fill_machines(chosen.empty() ? wanted_ : chosen);
   show_fields();
 }
 
+void PlanView::clear_sizes() {
+  for (QLineEdit* each : {length_, width_, thickest_, uneven_, final_, hollow_}) each->clear();
+  forget_what_was_seen();
+}
+
+void PlanView::forget_what_was_seen() {
+  for (QCheckBox* each : {crown_, fence_}) {
+    const QSignalBlocker quiet(each);
+    each->setChecked(false);
+  }
+  measured_->clear();
+}
+
 /// How well a card suits what is asked about: its own target best, then its class; of these a planer's, since
-/// the plan of a piece's thickness is what is asked for most.
+/// the plan of a piece's thickness is what is asked for most. 0: not at all, since one machine's limits say
+/// nothing of another's.
 static int suits(const IssuedCard& card, const TargetName& wanted) {
-  const int planer = std::holds_alternative<PlanerCard>(card.card) ? 1 : 0;
-  return card.target == wanted ? 4 : class_of(card.target) == class_of(wanted) ? 2 + planer : planer;
+  if (card.target == wanted) return 3;
+  if (class_of(card.target) != class_of(wanted)) return 0;
+  return std::holds_alternative<PlanerCard>(card.card) ? 2 : 1;
 }
 
 void PlanView::fill_machines(const TargetName& wanted) {
   const QSignalBlocker quiet(machine_);
+  const QVariant before = machine_->currentData();
   cards_ = issued_cards(session_);
   machine_->clear();
   for (const IssuedCard& each : cards_)
     machine_->addItem(target_label(each.target), QString::fromStdString(each.target));
   const auto best =
       std::ranges::max_element(cards_, {}, [&](const IssuedCard& c) { return suits(c, wanted); });
-  machine_->setCurrentIndex(cards_.empty() ? -1 : static_cast<int>(best - cards_.begin()));
+  const bool any = best != cards_.end() && suits(*best, wanted) > 0;
+  machine_->setCurrentIndex(any ? static_cast<int>(best - cards_.begin()) : -1);
+  if (machine_->currentData() != before) forget_what_was_seen();
 }
 
 const IssuedCard* PlanView::card() const {
@@ -59,7 +80,8 @@ PlanSizes PlanView::sizes() const {
           thickest_->text(),   uneven_->text(),
           final_->text(),      marks_->text(),
           hollow_->text(),     joint_->currentIndex() == 0 ? Joint::face : Joint::edge,
-          crown_->isChecked(), fence_->isChecked()};
+          crown_->isChecked(), fence_->isChecked(),
+          measured_->text()};
 }
 
 /// What the chosen card asks for, and no more.
@@ -67,7 +89,7 @@ void PlanView::show_fields() {
   const IssuedCard* chosen = card();
   const bool planer = chosen && std::holds_alternative<PlanerCard>(chosen->card);
   for (const auto& [field, row] : rows_) {
-    const bool of_planer = field == uneven_ || field == final_ || field == marks_;
+    const bool of_planer = field == uneven_ || field == final_ || field == marks_ || field == measured_;
     row->setVisible(chosen && (field == hollow_ ? !planer : !of_planer || planer));
   }
   joint_row_->setVisible(chosen && !planer);
@@ -80,12 +102,20 @@ void PlanView::show_fields() {
   show_plan();
 }
 
+QString PlanView::why_no_card() const {
+  if (!wanted_.empty())
+    return tr("%1 has no limits card. A manager issues one on the page Machines.", "a machine")
+        .arg(target_label(wanted_));
+  return cards_.empty() ? tr("No machine has a limits card yet. A manager issues one on the page Machines.")
+                        : tr("Choose the machine: the plan goes by its limits card.");
+}
+
 void PlanView::show_plan() {
   plan_.reset();
   const IssuedCard* chosen = card();
   title_->setText(tr("Pass plan"));
   if (!chosen) {
-    said_->setText(tr("No machine has a limits card yet. A manager issues one on the page Machines."));
+    said_->setText(why_no_card());
   } else if (!all_typed(chosen->card, sizes())) {
     said_->setText(tr("Type the sizes, such as 1 3/8, 0.992 or 25.2 mm."));
   } else if (auto plan = shown_plan(*chosen, sizes())) {
@@ -97,7 +127,7 @@ void PlanView::show_plan() {
   }
   said_->setFont(type(TypeSize::body, !plan_));
   show_lines(plan_ ? plan_->lines : std::vector<PassLine>());
-  lines_->setVisible(plan_.has_value());
+  lines_->setVisible(plan_ && !plan_->lines.empty());
   drawing_->setVisible(plan_.has_value());
   drawing_->show_picture(plan_ ? std::optional(plan_->picture) : std::nullopt);
   const bool planer = chosen && std::holds_alternative<PlanerCard>(chosen->card);

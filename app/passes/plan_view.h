@@ -18,9 +18,10 @@ class PlanView : public QWidget {
  public:
   explicit PlanView(Session& session, QWidget* parent = nullptr);
 
-  /// With the card of that target, or of its class, where there is one; `final` is what the piece is to
-  /// become, where a sheet says so.
-  void begin(const TargetName& target, const std::optional<Length>& final);
+  /// With the card of that target, or of its class, or with none where there is none. `of`: whose board it
+  /// is, the key of a one-on-one; what was typed of another's, or where it says nothing, is gone. `final` is
+  /// what the piece is to become, where a sheet says so.
+  void begin(const std::string& of, const TargetName& target, const std::optional<Length>& final);
   /// The cards again, and the plan under them.
   void refresh();
   void save_pdf(const QString& path);
@@ -36,6 +37,10 @@ class PlanView : public QWidget {
   QWidget* make_buttons();
   QLineEdit* size_field(const QString& words, const char* name);
   void fill_machines(const TargetName& wanted);
+  void clear_sizes();
+  /// Of another board, joint or machine nothing was looked at, and nothing measured.
+  void forget_what_was_seen();
+  QString why_no_card() const;
   const IssuedCard* card() const;
   PlanSizes sizes() const;
   void show_fields();
@@ -49,9 +54,11 @@ class PlanView : public QWidget {
   Session& session_;
   std::vector<IssuedCard> cards_;
   std::optional<ShownPlan> plan_;
+  std::string of_;
+  TargetName wanted_;
 
   QComboBox *machine_, *joint_;
-  QLineEdit *length_, *width_, *thickest_, *uneven_, *final_, *marks_, *hollow_;
+  QLineEdit *length_, *width_, *thickest_, *uneven_, *final_, *marks_, *measured_, *hollow_;
   QCheckBox *crown_, *fence_;
   std::vector<std::pair<QLineEdit*, QWidget*>> rows_;  // a size and what holds it with its name
   QWidget* joint_row_;

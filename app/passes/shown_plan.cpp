@@ -46,11 +46,22 @@ Expected<ShownPlan> planer_plan(const IssuedCard& issued, const PlanerCard& card
                     sizes.read(Plans::tr("Thicker elsewhere by"), typed.uneven),
                     sizes.read(Plans::tr("Final thickness"), typed.final),
                     sizes.read(Plans::tr("Caliper reads to"), typed.marks)};
+  const bool tied = !typed.measured.trimmed().isEmpty();
+  const Inches measured =
+      tied ? sizes.read(Plans::tr("Measured where it was cut"), typed.measured) : Inches();
   if (sizes.problem()) return tl::make_unexpected(*sizes.problem());
+  const QString from = length_words(stock.thickest), to = length_words(stock.final);
+  if (tied)
+    return passes_left(card, stock, measured).map([&](const PassesLeft& left) {
+      return ShownPlan{Plans::tr("%1, measured %2", "a plan, a size")
+                           .arg(title_for(issued, from, to), length_words(measured)),
+                       plan_sentences(left, stock, measured, card.wheel), plan_cautions(true),
+                       pass_lines(left.passes, card.wheel, stock.marks), picture_of(left, stock, measured)};
+    });
   return plan_passes(card, stock).map([&](const PassPlan& plan) {
-    return ShownPlan{title_for(issued, length_words(stock.thickest), length_words(stock.final)),
-                     plan_sentences(plan, stock, card.wheel), plan_cautions(true),
-                     pass_lines(plan, card.wheel, stock.marks), picture_of(plan, stock)};
+    return ShownPlan{title_for(issued, from, to), plan_sentences(plan, stock, card.wheel),
+                     plan_cautions(true), pass_lines(plan.passes, card.wheel, stock.marks),
+                     picture_of(plan, stock)};
   });
 }
 

@@ -8,11 +8,12 @@
 
 namespace wm::app {
 
-/// As typed; for a planer all but `hollow`, for a jointer all but `uneven`, `final` and `marks`.
+/// As typed; for a planer all but `hollow`, for a jointer all but `uneven`, `final`, `marks` and `measured`.
 struct PlanSizes {
   QString length, width, thickest, uneven, final, marks, hollow;
   Joint joint = Joint::face;
   bool crown_up = false, fence_at_90 = false;
+  QString measured = {};  // where it was cut; empty: nothing was cut yet
 };
 
 struct ShownPlan {
@@ -24,10 +25,10 @@ struct ShownPlan {
 
 /// What a length without a unit is in: inches, or millimetres where people measure in those.
 LengthUnit plain_unit();
-/// Whether all that such a card asks for has been typed.
+/// Whether all that such a card asks for has been typed; nothing needs to be measured yet.
 bool all_typed(const AnyCard& card, const PlanSizes& sizes);
-/// Refused with the field's name where a size cannot be read, and with what would help where there is no
-/// such plan.
+/// Once something was measured where it was cut: what is left to do. Refused with the field's name where a
+/// size cannot be read, and with what would help where there is no such plan.
 Expected<ShownPlan> shown_plan(const IssuedCard& card, const PlanSizes& sizes);
 
 }  // namespace wm::app

@@ -60,7 +60,15 @@ std::vector<Problem> mistakes_in(const PlanerCard& card) {
   return found;
 }
 
-std::vector<Problem> mistakes_in(const JointerCard& card) { return mistakes_in(card.limits); }
+std::vector<Problem> mistakes_in(const JointerCard& card) {
+  std::vector<Problem> found = mistakes_in(card.limits);
+  if (card.narrowest && *card.narrowest <= none)
+    found.push_back({"narrowest", "The narrowest board is not above zero.",
+                     "Write how narrow an edge may leave a board, or leave it out."});
+  return found;
+}
+
+Inches narrowest_left(const JointerCard& card) { return card.narrowest.value_or(card.limits.thinnest); }
 
 std::optional<Inches> deepest_for(const LimitsCard& limits, const Inches& width) {
   for (const DepthForWidth& step : limits.depths)

@@ -46,8 +46,11 @@ struct PlanerCard {
 /// A jointer, and the jointer's mode of a combination: its scale says how deep it cuts, and no wheel ties it.
 struct JointerCard {
   LimitsCard limits;
+  std::optional<Inches> narrowest = {};  // how wide an edge may leave a board; without it, as `thinnest`
   friend bool operator==(const JointerCard&, const JointerCard&) = default;
 };
+
+Inches narrowest_left(const JointerCard& card);
 
 /// What a card must also be: `where` names the field. None where it is a card to plan by.
 std::vector<Problem> mistakes_in(const std::vector<DepthForWidth>& depths);

@@ -29,8 +29,34 @@ struct Marks {
   Whole deepest, light;
 };
 
-std::optional<Problem> taking_refused(const LimitsCard& limits, const BoardToJoint& board,
+std::string left_words(const Inches& left, const char* across) {
+  return left > zero ? "It could be left " + to_text(left) + across + ", and "
+                     : "Nothing could be left of it, and ";
+}
+
+/// Were the scale off all the way and the last pass a mark too many, so much could come off.
+std::optional<Problem> left_refused(const JointerCard& card, const BoardToJoint& board) {
+  const LimitsCard& limits = card.limits;
+  const bool face = board.joint == Joint::face;
+  const Inches off = board.hollow + limits.scale_error + limits.scale_marks;
+  const Inches thick = face ? board.thickness - off : board.thickness, wide = board.width - off;
+  if (thick < limits.thinnest)
+    return Problem{"thickness",
+                   left_words(thick, " thick") + "the thinnest stock of this machine is " +
+                       to_text(limits.thinnest) + ".",
+                   "Take thicker stock, or cut it shorter first: a shorter board is less hollow."};
+  if (!face && wide < narrowest_left(card))
+    return Problem{"width",
+                   left_words(wide, " wide") +
+                       "the narrowest board that an edge may leave on this machine is " +
+                       to_text(narrowest_left(card)) + ".",
+                   "Joint the edge while the board is wide, and rip it to its width afterwards."};
+  return std::nullopt;
+}
+
+std::optional<Problem> taking_refused(const JointerCard& card, const BoardToJoint& board,
                                       const Marks& marks) {
+  const LimitsCard& limits = card.limits;
   if (marks.light < 1)
     return Problem{
         "scale_error",
@@ -39,14 +65,7 @@ std::optional<Problem> taking_refused(const LimitsCard& limits, const BoardToJoi
             ") at most.",
         "Set the depth from zero with a straightedge, and write on the card within how much that is."};
   if (board.hollow / limits.scale_marks > marks.deepest * most_passes) return too_many_passes("hollow");
-  const Inches past = limits.scale_error + limits.scale_marks;
-  const Inches left = board.thickness - (board.joint == Joint::face ? board.hollow + past : zero);
-  if (left < limits.thinnest)
-    return Problem{"thickness",
-                   "It could be " + to_text(left) + " thick, and the thinnest stock of this machine is " +
-                       to_text(limits.thinnest) + ".",
-                   "Take thicker stock, or cut it shorter first: a shorter board is less hollow."};
-  return std::nullopt;
+  return left_refused(card, board);
 }
 
 /// Passes as even as marks come under the deepest, and a light one.
@@ -75,7 +94,7 @@ Expected<JointPlan> plan_joint(const JointerCard& card, const BoardToJoint& boar
   const Inches light = std::min(limits.light, *deepest);
   const Marks marks{steps_within(*deepest - limits.scale_error, limits.scale_marks),
                     steps_within(light - limits.scale_error, limits.scale_marks)};
-  if (auto refused = taking_refused(limits, board, marks)) return tl::unexpected(*std::move(refused));
+  if (auto refused = taking_refused(card, board, marks)) return tl::unexpected(*std::move(refused));
   return JointPlan{passes_for(limits, board.hollow, marks), ceil_of(board.hollow / *deepest), *deepest};
 }
 

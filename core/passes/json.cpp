@@ -45,6 +45,7 @@ void form(A& a, PlanerCard& c) {
 template <class A>
 void form(A& a, JointerCard& c) {
   form(a, c.limits);
+  a.may("narrowest", c.narrowest, some_inches);
 }
 
 /// What could not be read keeps its default.

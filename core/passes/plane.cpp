@@ -77,8 +77,8 @@ std::vector<Pass> finding(const PlanerCard& card, const Stock& stock, const Reck
   const Inches error = card.limits.scale_error;
   Inches setting = first_setting(card, stock, reckoned);
   const Inches step = feeling_step(stock, reckoned);
-  std::vector<Pass> passes{
-      {PassKind::by_scale, setting, std::max(nothing, reckoned.tallest + error - setting), {}, true, true}};
+  std::vector<Pass> passes{{PassKind::by_scale, setting,
+                            std::max(nothing, reckoned.tallest + error - setting), std::nullopt, true, true}};
   for (Inches highest = setting + error; highest >= reckoned.surely_tall;) {
     highest = highest - step;
     setting = setting - step;
@@ -101,16 +101,30 @@ void take_off(std::vector<Pass>& passes, const PlanerCard& card, const Reckoning
 std::vector<Pass> left_from(const PlanerCard& card, const Stock& stock, const Reckoning& reckoned,
                             const Inches& measured) {
   std::vector<Pass> passes;
-  Inches rest = measured - stock.final;
+  const Inches rest = measured - stock.final;
   if (rest <= nothing) return passes;
   if (rest > reckoned.light) {
     // What is left for the last pass is measured again, and may then be a mark more.
     const Inches off = rest - (reckoned.light - stock.marks);
-    const Whole divisions = steps_around(off, reckoned.division);
-    take_off(passes, card, reckoned, measured, divisions);
-    rest = rest - reckoned.division * Fraction(divisions);
+    take_off(passes, card, reckoned, measured, steps_around(off, reckoned.division));
   }
-  passes.push_back({PassKind::last, stock.final, reckoned.light, wheel_move(card.wheel, rest), true, true});
+  std::optional<WheelMove> wheel;
+  if (passes.empty()) wheel = wheel_move(card.wheel, rest);
+  passes.push_back({PassKind::last, stock.final, reckoned.light, wheel, true, true});
+  return passes;
+}
+
+/// What may follow the first cut, as many passes as it can take. A thinner measure may part what is left into
+/// fewer and deeper ones, so each may cut as deep as any.
+std::vector<Pass> not_measured_yet(const PlanerCard& card, const Stock& stock, const Reckoning& reckoned) {
+  std::vector<Pass> passes = left_from(card, stock, reckoned, most_measured(reckoned));
+  const Inches most = reckoned.division * Fraction(steps_within(reckoned.deepest, reckoned.division));
+  for (Pass& pass : passes) {
+    pass.wheel.reset();
+    if (pass.kind != PassKind::take) continue;
+    pass.setting.reset();
+    pass.most = most;
+  }
   return passes;
 }
 
@@ -144,20 +158,26 @@ Expected<PassPlan> plan_passes(const PlanerCard& card, const Stock& stock) {
   if (!reckoned) return tl::unexpected(reckoned.error());
   PassPlan plan{finding(card, stock, *reckoned), 0,
                 ceil_of((stock.thickest - stock.final) / reckoned->deepest), reckoned->deepest};
-  const Inches thinnest = plan.passes.front().setting - card.limits.scale_error - reckoned->half_mark;
+  const Inches thinnest =
+      first_setting(card, stock, *reckoned) - card.limits.scale_error - reckoned->half_mark;
   plan.fewest = 1 + left_from(card, stock, *reckoned, thinnest).size();
-  const auto left = left_from(card, stock, *reckoned, most_measured(*reckoned));
+  const auto left = not_measured_yet(card, stock, *reckoned);
   plan.passes.insert(plan.passes.end(), left.begin(), left.end());
   return plan;
 }
 
-Expected<std::vector<Pass>> passes_left(const PlanerCard& card, const Stock& stock, const Inches& measured) {
+Expected<PassesLeft> passes_left(const PlanerCard& card, const Stock& stock, const Inches& measured) {
   const auto reckoned = reckoned_for(card, stock);
   if (!reckoned) return tl::unexpected(reckoned.error());
+  if (measured <= nothing)
+    return tl::unexpected(Problem{"measured", "Nothing is as thin as " + to_text(measured) + ".",
+                                  "Measure again, where it was cut and is thickest."});
   if (measured > most_measured(*reckoned))
     return tl::unexpected(Problem{"measured", to_text(measured) + " is thicker than the board was.",
                                   "Measure again, where it was cut and is thickest."});
-  return left_from(card, stock, *reckoned, measured);
+  const Inches rest = std::max(nothing, measured - stock.final);
+  return PassesLeft{left_from(card, stock, *reckoned, measured), ceil_of(rest / reckoned->deepest),
+                    reckoned->deepest};
 }
 
 }  // namespace wm

@@ -4,6 +4,7 @@
 #include "app/checkouts/checkouts_page.h"
 #include "app/machines/machines_page.h"
 #include "app/passes/plan_view.h"
+#include "app/words/length_words.h"
 #include "core/passes/json.h"
 #include "db/journal/subject.h"
 #include "lists_shop.h"
@@ -48,18 +49,69 @@ void fill(QWidget& page, std::initializer_list<std::pair<const char*, const char
   }
 }
 
-/// A page of Check-outs with its plan open, of a shop whose combination has both cards.
+/// A page of Check-outs with its plan open for somebody's piece, in a shop whose combination has both cards.
 struct Planning : Shown<CheckoutsPage> {
-  Planning() : Shown<CheckoutsPage>("mia") {
+  explicit Planning(const char* planer = planer_text, const char* target = "jointer-planer/planing")
+      : Shown<CheckoutsPage>("mia") {
     issue(*this, "jointer-planer/jointing", jointer_text);
-    issue(*this, "jointer-planer/planing", planer_text);
+    issue(*this, "jointer-planer/planing", planer);
+    plan_for("ines", target);
+  }
+  void plan_for(const char* person, const char* target) {
+    Place of;
+    of.person = person;
+    of.target = target;
+    page.open(of);
     press(page, Qt::Key_T, Qt::ControlModifier);
   }
   void board(const char* length, const char* thickest, const char* final) {
-    fill(page,
-         {{"plan_length", length}, {"plan_width", "6"}, {"plan_thickest", thickest}, {"plan_final", final}});
+    fill(page, {{"plan_length", length},
+                {"plan_width", "6"},
+                {"plan_thickest", thickest},
+                {"plan_uneven", "0"},
+                {"plan_final", final}});
   }
+  void choose_jointing() {
+    in<QComboBox>(page, "plan_machine")->setFocus();
+    press(page, Qt::Key_Up);
+    QCOMPARE(in<QComboBox>(page, "plan_machine")->currentText(), QString("Jointer/planer, jointing"));
+  }
+  void tick(const char* box) {
+    in<QCheckBox>(page, box)->setFocus();
+    press(page, Qt::Key_Space);
+    QVERIFY(in<QCheckBox>(page, box)->isChecked());
+  }
+  int ticks() {
+    return static_cast<int>(in<QCheckBox>(page, "plan_crown")->isChecked()) +
+           static_cast<int>(in<QCheckBox>(page, "plan_fence")->isChecked());
+  }
+  void measure(const QString& typed) { fill(page, {{"plan_measured", qPrintable(typed)}}); }
+  QString words() { return said(page, "plan_said"); }
   QTableWidget* lines() { return in<QTableWidget>(page, "plan_lines"); }
+  QString cell(int row, int column) { return lines()->item(row, column)->text(); }
+};
+
+const char* const how_far = "by what is measured";
+
+/// How many divisions of 20 the page says to turn on; nothing where it says no number.
+std::optional<double> divisions(const QString& words) {
+  static const QRegularExpression form("^(?:(\\d+) turns? and )?(?:about )?([\\d.]+) of 20 \\(");
+  const auto found = form.match(words);
+  if (!found.hasMatch()) return std::nullopt;
+  return found.captured(1).toDouble() * 20 + found.captured(2).toDouble();
+}
+
+/// A planer of 1/128 in a division with an even board on it, and a caliper of thousandths.
+struct Machine {
+  double gap = 0, board = 1.5, deepest = 0;
+  /// Whether it cut.
+  bool feed() {
+    const double cut = board - gap;
+    deepest = std::max(deepest, cut);
+    board = std::min(board, gap);
+    return cut > 1e-9;
+  }
+  QString read() const { return QString::number(board, 'f', 3); }
 };
 
 }  // namespace
@@ -103,15 +155,240 @@ class PassesTest : public QObject {
     for (int row = 0; row < shop.lines()->rowCount(); ++row) {
       const Pass& pass = plan->passes[static_cast<std::size_t>(row)];
       QCOMPARE(shop.lines()->item(row, 3)->text().isEmpty(), false);
-      QCOMPARE(shop.lines()->item(row, 2)->text().contains("turn"), pass.kind != PassKind::by_scale);
+      QCOMPARE(shop.lines()->item(row, 2)->text().contains("turn"), pass.kind == PassKind::feel);
     }
     QCOMPARE(shop.lines()->item(shop.lines()->rowCount() - 1, 1)->text(), QString("1 in"));
     // Tied by the caliper, and shown no finer than it reads.
-    QCOMPARE(shop.lines()->item(shop.lines()->rowCount() - 2, 1)->text(), QString("1.024 in"));
+    shop.measure("1.501");
+    QCOMPARE(shop.cell(3, 1), QString("1.024 in"));
     QVERIFY(said(shop.page, "plan_cautions").contains("maker's manual"));
     QVERIFY(in<QWidget>(shop.page, "plan_drawing")->isVisible());
     press(shop.page, Qt::Key_Escape);
     QVERIFY(!in<QWidget>(shop.page, "plan_title")->isVisible());
+  }
+
+  void whoever_follows_what_is_shown_and_types_what_is_measured_ends_at_the_size_data() {
+    QTest::addColumn<QString>("marks");
+    QTest::addColumn<double>("off");
+    QTest::newRow("off to cut more, and the first only just touches") << "1/32 in" << -1.0 / 16;
+    QTest::newRow("off to cut more") << "1/64 in" << -1.0 / 16;
+    QTest::newRow("as it says") << "1/64 in" << 0.0;
+    QTest::newRow("off to cut less") << "1/64 in" << 1.0 / 16;
+  }
+
+  void whoever_follows_what_is_shown_and_types_what_is_measured_ends_at_the_size() {
+    QFETCH(QString, marks);
+    QFETCH(double, off);
+    const QString card = QString(planer_text).replace("1/64 in", marks);
+    Planning shop(qPrintable(card));
+    shop.board("24", "1 1/2", "1");
+    Machine machine;
+    machine.gap = in_inches(*read_length(shop.cell(0, 1).toStdString())).count.get_d() + off;
+    const int rows = shop.lines()->rowCount();
+    int row = 0;
+    for (bool cut = machine.feed(); !cut; cut = machine.feed()) {
+      const auto turn = divisions(shop.cell(++row, 2));
+      QVERIFY2(turn, qPrintable(shop.cell(row, 2)));
+      machine.gap -= *turn / 128;
+    }
+    if (marks == "1/32 in") QCOMPARE(machine.read(), QString("1.469"));
+    // What comes after is counted, and nobody can set it yet.
+    int later = 0;
+    for (int i = 0; i < rows; ++i) later += shop.cell(i, 2) == how_far;
+    QCOMPARE(later, 5);
+    QCOMPARE(shop.cell(rows - 1, 2), QString(how_far));
+    QCOMPARE(shop.cell(rows - 2, 1), QString());
+
+    in<QLineEdit>(shop.page, "plan_marks")->setFocus();
+    press(shop.page, Qt::Key_Tab);
+    QCOMPARE(QApplication::focusWidget()->objectName(), QString("plan_measured"));
+    bool last = false;
+    for (int measures = 0; !last && measures < 10; ++measures) {
+      shop.measure(machine.read());
+      QVERIFY2(shop.words().contains("Measured where it was cut: " +
+                                     length_words(in_inches(*read_length(machine.read().toStdString())))),
+               qPrintable(shop.words()));
+      for (int i = 0; i < shop.lines()->rowCount(); ++i) {
+        const auto turn = divisions(shop.cell(i, 2));
+        if (!turn) break;
+        QCOMPARE(i == 0, shop.cell(i, 4).startsWith("before"));
+        machine.gap -= *turn / 128;
+        machine.feed();
+        last = shop.cell(i, 0).contains("Last");
+      }
+    }
+    QVERIFY(last);
+    QVERIFY2(std::abs(machine.board - 1) <= 0.001, qPrintable(QString::number(machine.board, 'f', 5)));
+    QVERIFY(machine.deepest <= 0.125 + 1e-9);
+    shop.measure("1.000");
+    QVERIFY2(shop.words().contains("as asked. Nothing more comes off"), qPrintable(shop.words()));
+    QVERIFY(!shop.lines()->isVisible());
+  }
+
+  void a_measure_is_read_as_people_type_it_and_one_that_cannot_be_is_refused() {
+    Planning shop;
+    shop.board("24", "1 1/2", "1");
+    const int rows = shop.lines()->rowCount();
+    for (const char* typed : {"1.469", "1 15/32", "37.3 mm", "1-15/32\""}) {
+      shop.measure(typed);
+      QVERIFY2(shop.words().contains("Passes left: 5."), qPrintable(shop.words()));
+      // 0.469 in at 1/8 in a pass.
+      QVERIFY2(shop.words().contains("is 4; no plan has fewer"), qPrintable(shop.words()));
+      QCOMPARE(shop.lines()->rowCount(), 5);
+      QCOMPARE(shop.cell(0, 2), QString("15 of 20 (0.75 turn)"));
+      QCOMPARE(shop.cell(4, 2), QString(how_far));
+      QVERIFY2(said(shop.page, "plan_title").contains("to 1 in, measured "),
+               qPrintable(said(shop.page, "plan_title")));
+    }
+    shop.measure("1.502");
+    QCOMPARE(shop.words(), QString("No plan. 1.502 in is thicker than the board was. Measure again, where it "
+                                   "was cut and is thickest."));
+    QVERIFY(!shop.lines()->isVisible());
+    QVERIFY(!in<QWidget>(shop.page, "plan_print")->isEnabled());
+    shop.measure("a hair");
+    QVERIFY2(shop.words().startsWith("No plan. Measured where it was cut: "), qPrintable(shop.words()));
+    shop.measure("0.98");
+    QVERIFY2(shop.words().contains("0.98 in, thinner than the 1 in that was asked for"),
+             qPrintable(shop.words()));
+    in<QLineEdit>(shop.page, "plan_measured")->setFocus();
+    press(shop.page, Qt::Key_A, Qt::ControlModifier);
+    press(shop.page, Qt::Key_Delete);
+    QCOMPARE(shop.lines()->rowCount(), rows);
+    QCOMPARE(shop.cell(rows - 1, 2), QString(how_far));
+  }
+
+  void what_was_measured_of_one_board_says_nothing_of_another() {
+    Planning shop;
+    shop.board("24", "1 1/2", "1");
+    shop.measure("1.469");
+    fill(shop.page, {{"plan_final", "15/16"}, {"plan_marks", "0.01"}});
+    QVERIFY2(shop.words().contains("Measured where it was cut: 1.469 in"), qPrintable(shop.words()));
+    for (const char* size : {"plan_length", "plan_width", "plan_thickest", "plan_uneven"}) {
+      shop.measure("1.469");
+      in<QLineEdit>(shop.page, size)->setFocus();
+      press(shop.page, Qt::Key_End);
+      type(shop.page, " in");
+      QCOMPARE(in<QLineEdit>(shop.page, "plan_measured")->text(), QString());
+      QVERIFY2(shop.words().contains("at most"), qPrintable(shop.words()));
+    }
+    shop.measure("1.469");
+    shop.choose_jointing();
+    press(shop.page, Qt::Key_Down);
+    QCOMPARE(in<QLineEdit>(shop.page, "plan_measured")->text(), QString());
+  }
+
+  void how_uneven_a_board_is_is_asked() {
+    Planning shop;
+    fill(shop.page,
+         {{"plan_length", "24"}, {"plan_width", "6"}, {"plan_thickest", "1 1/2"}, {"plan_final", "1"}});
+    QVERIFY2(shop.words().startsWith("Type the sizes"), qPrintable(shop.words()));
+    fill(shop.page, {{"plan_uneven", "0"}});
+    QVERIFY(shop.lines()->isVisible());
+  }
+
+  void what_was_typed_and_looked_at_is_not_the_next_ones() {
+    Planning shop(planer_text, "jointer-planer/jointing");
+    fill(shop.page,
+         {{"plan_length", "24"}, {"plan_width", "6"}, {"plan_thickest", "1"}, {"plan_hollow", "1/8"}});
+    shop.tick("plan_crown");
+    QVERIFY(shop.lines()->isVisible());
+    // The same one-on-one, looked at once more.
+    press(shop.page, Qt::Key_Escape);
+    press(shop.page, Qt::Key_T, Qt::ControlModifier);
+    QCOMPARE(in<QLineEdit>(shop.page, "plan_hollow")->text(), QString("1/8"));
+    QVERIFY(in<QCheckBox>(shop.page, "plan_crown")->isChecked());
+    shop.plan_for("olga", "jointer-planer/jointing");
+    for (const char* size : {"plan_length", "plan_width", "plan_thickest", "plan_hollow"})
+      QVERIFY2(in<QLineEdit>(shop.page, size)->text().isEmpty(), size);
+    QVERIFY(!in<QCheckBox>(shop.page, "plan_crown")->isChecked());
+    QVERIFY2(shop.words().startsWith("Type the sizes"), qPrintable(shop.words()));
+  }
+
+  void a_change_of_board_joint_or_machine_is_looked_at_anew() {
+    Planning shop;
+    shop.choose_jointing();
+    fill(shop.page,
+         {{"plan_length", "24"}, {"plan_width", "6"}, {"plan_thickest", "1"}, {"plan_hollow", "1/8"}});
+    for (const char* size : {"plan_length", "plan_width", "plan_thickest", "plan_hollow"}) {
+      shop.tick("plan_crown"), shop.tick("plan_fence");
+      in<QLineEdit>(shop.page, size)->setFocus();
+      press(shop.page, Qt::Key_End);
+      type(shop.page, " in");
+      QVERIFY2(shop.ticks() == 0, size);
+    }
+    QVERIFY2(shop.words().contains("The crown is not up"), qPrintable(shop.words()));
+    shop.tick("plan_crown"), shop.tick("plan_fence");
+    in<QComboBox>(shop.page, "plan_joint")->setFocus();
+    press(shop.page, Qt::Key_Down);
+    QCOMPARE(shop.ticks(), 0);
+    shop.tick("plan_crown"), shop.tick("plan_fence");
+    in<QComboBox>(shop.page, "plan_machine")->setFocus();
+    press(shop.page, Qt::Key_Down);
+    press(shop.page, Qt::Key_Up);
+    QCOMPARE(shop.ticks(), 0);
+  }
+
+  void a_machine_without_a_card_takes_no_other_machines() {
+    Planning shop(planer_text, "lathe");
+    QCOMPARE(in<QComboBox>(shop.page, "plan_machine")->currentIndex(), -1);
+    QVERIFY2(shop.words().contains("has no limits card. A manager issues one on the page Machines."),
+             qPrintable(shop.words()));
+    QVERIFY(!in<QWidget>(shop.page, "plan_print")->isEnabled());
+    QVERIFY(!shop.lines()->isVisible());
+    // Issued meanwhile, it is there at once.
+    issue(shop, "lathe", planer_text);
+    QCOMPARE(in<QComboBox>(shop.page, "plan_machine")->currentIndex(), 2);
+    QVERIFY2(shop.words().startsWith("Type the sizes"), qPrintable(shop.words()));
+  }
+
+  void without_a_one_on_one_the_machine_is_chosen() {
+    Shown<CheckoutsPage> shop("mia");
+    press(shop.page, Qt::Key_T, Qt::ControlModifier);
+    QVERIFY2(said(shop.page, "plan_said").startsWith("No machine has a limits card yet"),
+             qPrintable(said(shop.page, "plan_said")));
+    issue(shop, "jointer-planer/planing", planer_text);
+    QVERIFY2(said(shop.page, "plan_said").startsWith("Choose the machine"),
+             qPrintable(said(shop.page, "plan_said")));
+    in<QComboBox>(shop.page, "plan_machine")->setFocus();
+    press(shop.page, Qt::Key_Down);
+    QVERIFY2(said(shop.page, "plan_said").startsWith("Type the sizes"),
+             qPrintable(said(shop.page, "plan_said")));
+  }
+
+  void a_narrow_edge_is_refused_with_what_would_help() {
+    Planning shop;
+    shop.choose_jointing();
+    in<QComboBox>(shop.page, "plan_joint")->setFocus();
+    press(shop.page, Qt::Key_Down);
+    fill(shop.page,
+         {{"plan_length", "24"}, {"plan_width", "1/2"}, {"plan_thickest", "1"}, {"plan_hollow", "1"}});
+    shop.tick("plan_crown"), shop.tick("plan_fence");
+    QVERIFY2(shop.words().startsWith("No plan. Nothing could be left of it, and the narrowest board that an "
+                                     "edge may leave on this machine is 1/2 in. Joint the edge while"),
+             qPrintable(shop.words()));
+  }
+
+  void the_drawing_parts_the_board_from_what_is_there_to_what_is_asked() {
+    const PlanerCard card = *read_planer_card(planer_text);
+    const Stock stock{inches(24), inches(6), inches(3, 2), inches(0), inches(1), inches(1, 1000)};
+    const PlanPicture before = picture_of(*plan_passes(card, stock), stock);
+    const PlanPicture after =
+        picture_of(*passes_left(card, stock, inches(1469, 1000)), stock, inches(1469, 1000));
+    QCOMPARE(before.rough, 1.5);
+    QCOMPARE(after.rough, 1.469);
+    for (const PlanPicture* picture : {&before, &after}) {
+      double above = picture->rough;
+      for (const PlanPicture::Cut& cut : picture->cuts) {
+        if (!cut.takes) continue;
+        QVERIFY(std::abs(cut.top - above) < 1e-9);
+        QVERIFY(cut.bottom < cut.top);
+        above = cut.bottom;
+      }
+      QVERIFY(std::abs(above - 1) < 1e-9);
+    }
+    // No size stands beside what goes by a measure.
+    QCOMPARE(before.cuts[before.cuts.size() - 2].setting, QString());
+    QCOMPARE(after.cuts[0].setting, QString("1.352 in"));
   }
 
   void stock_too_short_is_refused_with_what_would_help() {
@@ -144,24 +421,22 @@ class PassesTest : public QObject {
 
   void a_face_is_jointed_crown_up_and_an_edge_with_the_fence_tried() {
     Planning shop;
-    in<QComboBox>(shop.page, "plan_machine")->setFocus();
-    press(shop.page, Qt::Key_Up);
-    QCOMPARE(in<QComboBox>(shop.page, "plan_machine")->currentText(), QString("Jointer/planer, jointing"));
+    shop.choose_jointing();
     QVERIFY(!in<QLineEdit>(shop.page, "plan_final")->isVisible());
+    QVERIFY(!in<QLineEdit>(shop.page, "plan_measured")->isVisible());
     fill(shop.page,
          {{"plan_length", "24"}, {"plan_width", "6"}, {"plan_thickest", "1"}, {"plan_hollow", "1/8"}});
     QVERIFY2(said(shop.page, "plan_said").contains("The crown is not up"),
              qPrintable(said(shop.page, "plan_said")));
-    in<QCheckBox>(shop.page, "plan_crown")->setFocus();
-    press(shop.page, Qt::Key_Space);
+    shop.tick("plan_crown");
     QVERIFY2(said(shop.page, "plan_said").contains("is 1; no plan has fewer"),
              qPrintable(said(shop.page, "plan_said")));
     QVERIFY(shop.lines()->isColumnHidden(2));
     in<QComboBox>(shop.page, "plan_joint")->setFocus();
     press(shop.page, Qt::Key_Down);
+    shop.tick("plan_crown");
     QVERIFY2(said(shop.page, "plan_said").contains("90 degrees"), qPrintable(said(shop.page, "plan_said")));
-    in<QCheckBox>(shop.page, "plan_fence")->setFocus();
-    press(shop.page, Qt::Key_Space);
+    shop.tick("plan_fence");
     QVERIFY(shop.lines()->isVisible());
   }
 
@@ -175,6 +450,11 @@ class PassesTest : public QObject {
     const auto* printed = db::as<db::Printed>(shop.session().store().entries().back().fact);
     QVERIFY(printed);
     QVERIFY(QString::fromStdString(printed->title).contains("1 1/2 in to 1 in"));
+    shop.measure("1.469");
+    shop.page.findChild<PlanView*>()->save_pdf(shop.file("rest.pdf"));
+    printed = db::as<db::Printed>(shop.session().store().entries().back().fact);
+    QVERIFY(printed &&
+            QString::fromStdString(printed->title).contains("1 1/2 in to 1 in, measured 1.469 in"));
   }
 
   void a_paper_is_black_on_white_whatever_the_screens_colours() {
@@ -224,6 +504,7 @@ class PassesTest : public QObject {
                      {"card_light", "1/16"},
                      {"card_marks", "a hair"},
                      {"card_error", "1/64"},
+                     {"card_narrowest", "3/4"},
                      {"card_changed", "Manual, page 14"}});
     QVERIFY(!in<QLineEdit>(shop.page, "card_turn")->isEnabled());
     press(shop.page, Qt::Key_Return, Qt::ControlModifier);
@@ -245,6 +526,7 @@ class PassesTest : public QObject {
     QCOMPARE(card->changed, QString("Manual, page 14"));
     QVERIFY(std::holds_alternative<JointerCard>(card->card));
     QVERIFY(limits_of(card->card).shortest == inches(12));
+    QVERIFY(std::get<JointerCard>(card->card).narrowest == inches(3, 4));
     const QString seen = seen_on(shop.page);
     for (const char* words : {"1/8 in up to 6 in wide; 1/16 in up to 12 in wide", "12 in", "Manual, page 14",
                               "As the maker's manual says", "Revision 1"})

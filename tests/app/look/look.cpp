@@ -265,6 +265,11 @@ std::vector<View> views(Session& session) {
          QTest::keyClicks(sheet->findChild<QLineEdit*>("measure"), "25.2 mm");
        }},
       {"checkouts-plan", [&session](MainWindow& w) { plan_passes(w, session, "24 in"); }},
+      {"checkouts-plan-measured",
+       [&session](MainWindow& w) {
+         plan_passes(w, session, "24 in");
+         fill(w, {{"plan_measured", "1.469 in"}});
+       }},
       {"checkouts-plan-refused", [&session](MainWindow& w) { plan_passes(w, session, "5 in"); }},
       {"checkouts-plan-joint",
        [&session](MainWindow& w) {
@@ -576,6 +581,8 @@ void write_plan(Session& session, const QDir& folder) {
   window.show();
   plan_passes(window, session, "24 in");
   window.findChild<PlanView*>()->save_pdf(folder.filePath("pass-plan.pdf"));
+  fill(window, {{"plan_measured", "1.469 in"}});
+  window.findChild<PlanView*>()->save_pdf(folder.filePath("pass-plan-measured.pdf"));
 }
 
 }  // namespace

@@ -61,6 +61,35 @@ TEST_CASE("How deep an edge may be cut goes by how thick the board is", "[passes
   CHECK(plan_joint(jointer(), edge)->deepest == inches(1, 16));
 }
 
+TEST_CASE("An edge is not planed away: what it could leave is no narrower than the card allows", "[passes]") {
+  BoardToJoint edge{Joint::edge, inches(24), inches(50, 64), inches(1), inches(1, 4), true, true};
+  // 1/4, the scale's 1/64 and a mark may come off, and 1/2, as the thinnest, must be left.
+  CHECK(not_jointed(jointer(), edge) == "planned");
+  edge.width = inches(49, 64);
+  CHECK(not_jointed(jointer(), edge) == "width");
+  const auto refused = plan_joint(jointer(), edge);
+  REQUIRE_FALSE(refused);
+  CHECK(refused.error().what ==
+        "It could be left 31/64 in wide, and the narrowest board that an edge may leave on this machine is "
+        "1/2 in.");
+  CHECK(refused.error().remedy ==
+        "Joint the edge while the board is wide, and rip it to its width afterwards.");
+  JointerCard wider = jointer();
+  wider.narrowest = inches(3, 4);
+  edge.width = inches(66, 64);
+  CHECK(not_jointed(wider, edge) == "planned");
+  edge.width = inches(65, 64);
+  CHECK(not_jointed(wider, edge) == "width");
+  // A face goes by its thickness alone.
+  BoardToJoint narrow = face();
+  narrow.width = inches(1, 2);
+  CHECK(not_jointed(wider, narrow) == "planned");
+  // More hollow than it is wide.
+  edge.width = inches(1, 2);
+  edge.hollow = inches(1);
+  CHECK(not_jointed(jointer(), edge) == "width");
+}
+
 TEST_CASE("What can't be jointed is refused with the reason and the remedy", "[passes]") {
   BoardToJoint board = face();
   board.crown_up = false;
@@ -86,9 +115,14 @@ TEST_CASE("What can't be jointed is refused with the reason and the remedy", "[p
   board = face();
   board.hollow = inches(30);
   CHECK(not_jointed(jointer(), board) == "hollow");
+  board.hollow = inches(3);
+  CHECK(plan_joint(jointer(), board).error().what.rfind("Nothing could be left of it, and", 0) == 0);
   JointerCard changed = jointer();
   changed.limits.shortest.reset();
   CHECK(not_jointed(changed, face()) == "shortest");
+  changed = jointer();
+  changed.narrowest = inches(0);
+  CHECK(not_jointed(changed, face()) == "narrowest");
   changed = jointer();
   changed.limits.scale_error = inches(1, 32);
   CHECK(not_jointed(changed, face()) == "scale_error");

@@ -59,6 +59,23 @@ TEST_CASE("A jointer's card has no wheel, and a card may lack the shortest lengt
   CHECK(mistakes_in(*card)[0].where == "shortest");
 }
 
+TEST_CASE(
+    "A jointer's card may say how narrow an edge may leave a board; without, it is as thin as it may be",
+    "[passes]") {
+  const std::string before =
+      R"({"depths":[{"width":"8 in","deepest":"1/8 in"}],"thinnest":"1/2 in","light":"1/32 in","scale_marks":"1/64 in","scale_error":"0 in"})";
+  const auto card = read_jointer_card(before);
+  REQUIRE(card);
+  CHECK(narrowest_left(*card) == inches(1, 2));
+  CHECK(to_json(*card) == before);
+  JointerCard narrow = *card;
+  narrow.narrowest = inches(3, 4);
+  CHECK(narrowest_left(narrow) == inches(3, 4));
+  CHECK(to_json(narrow) == before.substr(0, before.size() - 1) + R"(,"narrowest":"3/4 in"})");
+  CHECK(read_jointer_card(to_json(narrow)) == narrow);
+  CHECK_FALSE(read_planer_card(to_json(narrow)));
+}
+
 TEST_CASE("A mistake in a limits card is named by its JSON pointer", "[passes]") {
   CHECK(wrong("6 in", "6 in").empty());
   CHECK(wrong("\"6 in\"", "6") == Wrong{"/depths/0/width"});

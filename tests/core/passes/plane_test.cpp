@@ -62,21 +62,16 @@ TEST_CASE("From 1.5 in to 1 in under 1/8 a pass takes four passes by arithmetic,
   // Off the other way it would stand at 1.609375. By 1/32 at a time it is surely below 1.4995 at the
   // fourth: 1.578125, 1.546875, 1.515625, 1.484375.
   for (long i = 1; i <= 4; ++i)
-    CHECK(plan->passes[static_cast<std::size_t>(i)] ==
-          Pass{PassKind::feel, inches(99 - 2 * i, 64), inches(1, 32), {0, fraction(4)}, false, true});
+    CHECK(plan->passes[static_cast<std::size_t>(i)] == Pass{PassKind::feel, inches(99 - 2 * i, 64),
+                                                            inches(1, 32), WheelMove{0, fraction(4)}, false,
+                                                            true});
   // Then 1.501 at most is measured: 0.501 to go, of which the last pass may take 0.03125, and a mark less is
-  // planned. 0.47075 is 60.3 divisions of 1/128, so 61; at most 16 of them a pass, so four passes: 16, 15, 15
-  // and 15.
-  const long divisions[] = {16, 15, 15, 15};
-  Inches at = inches(1501, 1000);
-  for (std::size_t i = 0; i < 4; ++i) {
-    at = at - inches(divisions[i], 128);
+  // planned. 0.47075 is 60.3 divisions of 1/128, so 61; at most 16 of them a pass, so four passes. What they
+  // are set to goes by what is measured, and so does the last.
+  for (std::size_t i = 0; i < 4; ++i)
     CHECK(plan->passes[5 + i] ==
-          Pass{PassKind::take, at, inches(divisions[i], 128), {0, fraction(divisions[i])}, i == 0, i == 3});
-  }
-  // 0.501 - 61/128 is left: 3.128 divisions.
-  CHECK(plan->passes[9] ==
-        Pass{PassKind::last, inches(1), inches(1, 32), {0, fraction(3128, 1000)}, true, true});
+          Pass{PassKind::take, std::nullopt, inches(1, 8), std::nullopt, i == 0, i == 3});
+  CHECK(plan->passes[9] == Pass{PassKind::last, inches(1), inches(1, 32), std::nullopt, true, true});
   // Where the first pass cuts as much as it can, 1.483875 is measured: 0.453625 is 58.1 divisions, again four
   // passes.
   CHECK(plan->fewest == 1 + 4 + 1);
@@ -101,17 +96,58 @@ TEST_CASE("A pass that might only just touch is followed by another to feel with
 
 TEST_CASE("Once something has been cut and measured, the rest of the plan follows from the measure",
           "[passes]") {
-  CHECK(passes_left(planer(), two_by_six(), inches(1))->empty());
-  CHECK(passes_left(planer(), two_by_six(), inches(99, 100))->empty());
-  CHECK(passes_left(planer(), two_by_six(), inches(101, 100)) ==
-        std::vector{Pass{PassKind::last, inches(1), inches(1, 32), {0, fraction(128, 100)}, true, true}});
-  CHECK(passes_left(planer(), two_by_six(), inches(33, 32))->size() == 1);
-  CHECK(passes_left(planer(), two_by_six(), inches(1032, 1000))->size() == 2);
+  const auto left = [](const Inches& measured) { return passes_left(planer(), two_by_six(), measured); };
+  // 0.469 to go, of which the last pass may take 0.03125, and a mark less is planned: 0.43875 is 56.2
+  // divisions of 1/128, so 57 in four passes.
+  const auto measured = left(inches(1469, 1000));
+  REQUIRE(measured);
+  CHECK(measured->floor == 4);
+  CHECK(measured->deepest == inches(1, 8));
+  REQUIRE(measured->passes.size() == 5);
+  const long divisions[] = {15, 14, 14, 14};
+  Inches at = inches(1469, 1000);
+  for (std::size_t i = 0; i < 4; ++i) {
+    at = at - inches(divisions[i], 128);
+    CHECK(measured->passes[i] == Pass{PassKind::take, at, inches(divisions[i], 128),
+                                      WheelMove{0, fraction(divisions[i])}, i == 0, i == 3});
+  }
+  // By a measure of its own: 1.0236875 should be left, and 1.024 is read, which is 3.072 divisions.
+  CHECK(measured->passes[4] == Pass{PassKind::last, inches(1), inches(1, 32), std::nullopt, true, true});
+  CHECK(left(inches(1024, 1000))->passes ==
+        std::vector{
+            Pass{PassKind::last, inches(1), inches(1, 32), WheelMove{0, fraction(3072, 1000)}, true, true}});
+  CHECK(left(inches(1024, 1000))->floor == 1);
+  CHECK(left(inches(33, 32))->passes.size() == 1);
+  CHECK(left(inches(1032, 1000))->passes.size() == 2);
+  // As asked, and thinner.
+  for (const Inches& done : {inches(1), inches(99, 100)}) {
+    CHECK(left(done)->passes.empty());
+    CHECK(left(done)->floor == 0);
+  }
+}
+
+TEST_CASE("A measure that cannot be is refused", "[passes]") {
+  const auto refused = [](const Inches& measured) {
+    const auto left = passes_left(planer(), two_by_six(), measured);
+    return left ? "planned" : left.error().where + ": " + left.error().what;
+  };
   // Half a thousandth more than it can be, read half a thousandth high.
-  CHECK(passes_left(planer(), two_by_six(), inches(1501, 1000)));
-  const auto thicker = passes_left(planer(), two_by_six(), inches(1502, 1000));
-  REQUIRE_FALSE(thicker);
-  CHECK(thicker.error().where == "measured");
+  CHECK(refused(inches(1501, 1000)) == "planned");
+  CHECK(refused(inches(1502, 1000)) == "measured: 1.502 in is thicker than the board was.");
+  CHECK(refused(inches(0)) == "measured: Nothing is as thin as 0 in.");
+  Stock uneven = two_by_six();
+  uneven.uneven = inches(1, 64);
+  CHECK(passes_left(planer(), uneven, inches(1502, 1000)));
+}
+
+TEST_CASE("Where less is measured than could be, fewer passes may take more each, and the plan says so",
+          "[passes]") {
+  // 48 divisions in three passes of 16 each, where the plan's four would be 16, 15, 15 and 15.
+  const auto left = passes_left(planer(), two_by_six(), inches(1) + inches(48, 128) + inches(30, 1000));
+  REQUIRE(left);
+  REQUIRE(left->passes.size() == 4);
+  CHECK(left->passes[1].most == inches(1, 8));
+  CHECK(plan_passes(planer(), two_by_six())->passes[6].most == inches(1, 8));
 }
 
 TEST_CASE("Wider stock is cut less deep", "[passes]") {
