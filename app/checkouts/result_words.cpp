@@ -6,6 +6,7 @@
 #include "app/lists/answer_reader.h"
 #include "app/words/answer_parts.h"
 #include "app/words/words.h"
+#include "core/sheet/typed.h"
 
 namespace wm::app {
 namespace {
@@ -29,6 +30,18 @@ QString sentence(Session& session, const PersonId& person, const TargetName& tar
   const PersonId who = session.joined(person);
   return standing_sentence(target, decider.standing(who, target, session.now()), conditions,
                            restricted_now(session, person, target), answer_reader(session, person));
+}
+
+enum class Went { unknown, well, to_practise };
+
+/// By its measure first, as the result goes: a piece out of its tolerance is not made well, however it was
+/// marked, and one within it is, where nobody marked it.
+Went went(const SheetLine& line, Mark first, Mark second, const MaybeMeasured& measured) {
+  const bool told = line.measure && measured && !too_coarse(*line.measure, *measured);
+  if (told && judge(*line.measure, *measured).verdict != Verdict::within) return Went::to_practise;
+  if (first == Mark::none) return told ? Went::well : Went::unknown;
+  const bool shown = first == Mark::shown || (first == Mark::shown_when_asked && second == Mark::shown);
+  return shown ? Went::well : Went::to_practise;
 }
 
 }  // namespace
@@ -100,11 +113,13 @@ QString practise_words(const Sheet& sheet, const db::SheetMarks& marked, Outcome
   QStringList lines;
   std::size_t well = 0;
   const auto all = lines_of(sheet);
-  for (std::size_t i = 0; i < std::min(all.size(), marked.marks.size()); ++i) {
-    const bool shown_after = i < marked.again.size() && marked.again[i] == Mark::shown;
-    const bool well_done = marked.marks[i] == Mark::shown || shown_after;
-    well += well_done;
-    if (!well_done && marked.marks[i] != Mark::none)
+  const auto measured = by_line(sheet, marked.measured);
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    const Mark first = i < marked.marks.size() ? marked.marks[i] : Mark::none;
+    const Mark second = i < marked.again.size() ? marked.again[i] : Mark::none;
+    const auto how = went(*all[i], first, second, measured[i]);
+    well += how == Went::well;
+    if (how == Went::to_practise)
       lines << Checkouts::tr("%1 (line %2)", "a line's words, its number")
                    .arg(QString::fromStdString(all[i]->text))
                    .arg(i + 1);

@@ -17,8 +17,8 @@ Rungs rungs_on(Session& session, const PersonId& person, const TargetName& targe
 /// What is so now on each target whose rung is another than before, or on `target` where none is.
 QString changed_words(Session& session, const PersonId& person, const TargetName& target,
                       const Rungs& before);
-/// After a check-out that was not passed: which lines to practise, and that the rest went well; or, where
-/// none was marked, that the next one begins anew.
+/// After a check-out that was not passed: which lines to practise, by what was measured and marked, and how
+/// many went well.
 QString practise_words(const Sheet& sheet, const db::SheetMarks& marked, Outcome outcome);
 /// "In hand since 3 November, marked last by Mara Devlin. Put by on 4 November: the edge was left."
 QString in_hand_words(const Session& session, const db::OpenSheet& open);
