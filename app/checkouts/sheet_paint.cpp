@@ -54,6 +54,10 @@ QRect SheetView::again_box(const Row& row) const {
   return {columns().again, top, again_width, row.height};
 }
 
+QRect SheetView::place_of(std::size_t line, Mark mark) const {
+  return mark == Mark::none ? again_box(rows_[line]) : mark_box(rows_[line], mark);
+}
+
 QRect SheetView::field_box(std::size_t line, bool instrument) const {
   const Row& row = rows_[line];
   const int said = row.words + row.says + row.measure;

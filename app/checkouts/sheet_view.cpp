@@ -2,9 +2,13 @@
 #include "app/checkouts/sheet_view.h"
 
 #include <QAccessible>
+#include <QApplication>
 #include <QKeyEvent>
 #include <QScrollBar>
+#include <QScroller>
+#include <QTouchEvent>
 #include <algorithm>
+#include <utility>
 
 #include "app/words/labels.h"
 
@@ -17,6 +21,7 @@ SheetView::SheetView(QWidget* parent) : QAbstractScrollArea(parent) {
   setFocusPolicy(Qt::StrongFocus);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   make_fields();
+  scroll_by_finger();
 }
 
 void SheetView::show_sheet(const Sheet* sheet, OnSheet on_it) {
@@ -173,20 +178,114 @@ void SheetView::keyPressEvent(QKeyEvent* event) {
   }
 }
 
+void SheetView::scroll_by_finger() {
+  QScroller::grabGesture(viewport(), QScroller::TouchGesture);
+  QScroller* scroller = QScroller::scroller(viewport());
+  QScrollerProperties as = scroller->scrollerProperties();
+  // Past its ends the viewport itself would be moved, and the heads of the columns with it.
+  as.setScrollMetric(QScrollerProperties::VerticalOvershootPolicy, QScrollerProperties::OvershootAlwaysOff);
+  as.setScrollMetric(QScrollerProperties::HorizontalOvershootPolicy, QScrollerProperties::OvershootAlwaysOff);
+  scroller->setScrollerProperties(as);
+  connect(scroller, &QScroller::stateChanged, this, [this](QScroller::State now) {
+    stops_ = now == QScroller::Pressed && scrolls_;
+    scrolls_ = now == QScroller::Dragging || now == QScroller::Scrolling;
+    if (scrolls_) pressed_.reset();
+  });
+}
+
+/// A finger's own events, not the mouse's that are made of them: the scroller keeps every second of two quick
+/// taps from those.
+bool SheetView::viewportEvent(QEvent* event) {
+  switch (event->type()) {
+    case QEvent::TouchBegin:
+    case QEvent::TouchUpdate:
+    case QEvent::TouchEnd:
+      take_touch(*static_cast<QTouchEvent*>(event));
+      event->accept();
+      return true;
+    case QEvent::TouchCancel:
+      pressed_.reset();
+      return true;
+    default:
+      return QAbstractScrollArea::viewportEvent(event);
+  }
+}
+
+void SheetView::take_touch(const QTouchEvent& touch) {
+  if (touch.pointCount() != 1) return pressed_.reset();
+  const QPoint at = touch.points().front().position().toPoint();
+  if (touch.type() == QEvent::TouchBegin) press_at(at);
+  if (touch.type() == QEvent::TouchUpdate) move_to(at);
+  if (touch.type() == QEvent::TouchEnd) let_go_at(at);
+}
+
+void SheetView::press_at(const QPoint& at) {
+  pressed_.reset();
+  if (!stops_) pressed_ = Press{at, verticalScrollBar()->value()};
+}
+
+void SheetView::move_to(const QPoint& at) {
+  if (pressed_ && (at - pressed_->at).manhattanLength() >= QApplication::startDragDistance())
+    pressed_.reset();
+}
+
+void SheetView::let_go_at(const QPoint& at) {
+  move_to(at);
+  const auto pressed = std::exchange(pressed_, std::nullopt);
+  if (pressed && pressed->scrolled == verticalScrollBar()->value()) tap(pressed->at);
+}
+
 void SheetView::mousePressEvent(QMouseEvent* event) {
+  if (event->button() == Qt::LeftButton) press_at(event->position().toPoint());
+}
+
+/// The second of two quick clicks: a bounce must not take back what was just marked, but the second mark is
+/// gone through by one after the other.
+void SheetView::mouseDoubleClickEvent(QMouseEvent* event) {
   const QPoint at = event->position().toPoint();
+  const bool on_second =
+      std::ranges::any_of(rows_, [&](const Row& row) { return again_box(row).contains(at); });
+  if (on_second) mousePressEvent(event);
+}
+
+void SheetView::mouseMoveEvent(QMouseEvent* event) { move_to(event->position().toPoint()); }
+void SheetView::mouseReleaseEvent(QMouseEvent* event) { let_go_at(event->position().toPoint()); }
+
+void SheetView::tap(const QPoint& at) {
   if (at.y() < heads_) return;
   for (std::size_t i = 0; i < rows_.size(); ++i) {
-    const QRect again = again_box(rows_[i]);
-    if (at.y() < again.top() || at.y() > again.bottom()) continue;
-    go_to(static_cast<int>(i));
-    if (measure_at(i) && field_box(i, false).united(field_box(i, true)).contains(at)) return go_to_field();
-    in_again_ = on_it_.marks[i] == Mark::shown_when_asked && again.contains(at);
-    if (in_again_) return set_mark(on_it_.again[i] == Mark::shown ? Mark::none : Mark::shown);
-    for (Mark mark : {Mark::shown, Mark::shown_when_asked, Mark::not_shown})
-      if (mark_box(rows_[i], mark).contains(at)) return set_mark(on_it_.marks[i] == mark ? Mark::none : mark);
-    return;
+    const QRect row = again_box(rows_[i]);
+    if (at.y() >= row.top() && at.y() <= row.bottom()) return tap_row(i, at);
   }
+}
+
+/// The one after it, as the keys have them in order; after the last none.
+static Mark next_mark(Mark mark) {
+  switch (mark) {
+    case Mark::none:
+      return Mark::shown;
+    case Mark::shown:
+      return Mark::shown_when_asked;
+    case Mark::shown_when_asked:
+      return Mark::not_shown;
+    case Mark::not_shown:
+      return Mark::none;
+  }
+  return Mark::none;
+}
+
+void SheetView::tap_row(std::size_t line, const QPoint& at) {
+  // Where it is, before the line comes into sight as a whole.
+  const bool on_field = measure_at(line) && field_box(line, false).united(field_box(line, true)).contains(at);
+  const bool on_second = on_it_.marks[line] == Mark::shown_when_asked && again_box(rows_[line]).contains(at);
+  Mark on = Mark::none;
+  for (Mark mark : {Mark::shown, Mark::shown_when_asked, Mark::not_shown})
+    if (mark_box(rows_[line], mark).contains(at)) on = mark;
+  go_to(static_cast<int>(line));
+  if (on_field) return go_to_field();
+  in_again_ = on_second;
+  if (on_second) return set_mark(next_mark(on_it_.again[line]));
+  if (on != Mark::none) set_mark(on_it_.marks[line] == on ? Mark::none : on);
 }
 
 void SheetView::focusInEvent(QFocusEvent* event) {

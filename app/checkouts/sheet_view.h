@@ -13,7 +13,8 @@ namespace wm::app {
 
 /// Up and Down move, Right and Left go to the second mark and back; 1 shown, 2 shown when asked, 3 not shown,
 /// 0 none; M goes to the measure; Enter goes to the next line that is open, and into its measure where
-/// that is missing; Ctrl+Z takes the last mark back.
+/// that is missing; Ctrl+Z takes the last mark back. A tap or a click marks when it is let go, where it has
+/// stayed; the second mark goes through all its values. A finger that moves scrolls, and marks nothing.
 class SheetView : public QAbstractScrollArea {
   Q_OBJECT
  public:
@@ -32,6 +33,8 @@ class SheetView : public QAbstractScrollArea {
   /// What cannot be understood counts as not measured.
   SheetResult result() const;
   int line() const { return line_; }
+  /// Where a mark of a line is put, in the viewport; `none`: the one after asking.
+  QRect place_of(std::size_t line, Mark mark) const;
   void go_to(int line);
 
  signals:
@@ -43,7 +46,11 @@ class SheetView : public QAbstractScrollArea {
   void paintEvent(QPaintEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
+  bool viewportEvent(QEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
+  void mouseDoubleClickEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
   void focusInEvent(QFocusEvent* event) override;
   void focusOutEvent(QFocusEvent* event) override;
   void scrollContentsBy(int across, int down) override;
@@ -58,6 +65,14 @@ class SheetView : public QAbstractScrollArea {
   struct Columns {
     int number, text, marks, again, right;
   };
+
+  void scroll_by_finger();
+  void take_touch(const QTouchEvent& touch);
+  void press_at(const QPoint& at);
+  void move_to(const QPoint& at);
+  void let_go_at(const QPoint& at);
+  void tap(const QPoint& at);
+  void tap_row(std::size_t line, const QPoint& at);
 
   void lay_out();
   /// Scrolls as little as shows all of the current line.
@@ -106,6 +121,13 @@ class SheetView : public QAbstractScrollArea {
   int heads_ = 0;  // height of the column heads
   int line_ = 0;
   bool in_again_ = false, read_only_ = false;
+  /// Where a button or a finger went down, and how far the sheet was scrolled then; none once it has moved.
+  struct Press {
+    QPoint at;
+    int scrolled;
+  };
+  std::optional<Press> pressed_;
+  bool scrolls_ = false, stops_ = false;  // by a finger; what is touched only to stop it
 };
 
 }  // namespace wm::app

@@ -3,14 +3,17 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QScrollBar>
+#include <QScroller>
 #include <QtTest>
 
 #include "app/checkouts/checkouts_page.h"
 #include "app/checkouts/measure_words.h"
 #include "app/checkouts/paper_entry.h"
+#include "app/checkouts/result_words.h"
 #include "app/checkouts/sheet_view.h"
 #include "app/lists/record_reader.h"
 #include "app/words/record_words.h"
+#include "core/sheet/typed.h"
 #include "db/journal/subject.h"
 #include "evening.h"
 #include "page_test.h"
@@ -28,6 +31,9 @@ class CheckoutsTest : public QObject {
   void cleanup();
   void tonights_one_on_one_is_open_with_the_cursor_in_its_sheet();
   void marking_every_line_suggests_a_pass();
+  void a_mark_is_made_where_a_button_is_let_go_and_not_where_it_moved();
+  void a_finger_that_scrolls_marks_nothing();
+  void a_finger_goes_through_all_that_the_second_mark_can_be();
   void the_line_that_is_marked_stays_in_sight_when_something_takes_its_room();
   void a_critical_line_shown_when_asked_must_be_shown_again();
   void a_critical_line_not_shown_can_only_be_failed();
@@ -36,6 +42,7 @@ class CheckoutsTest : public QObject {
   void a_second_assessor_marks_it_apart_without_seeing_the_first();
   void whoever_has_seen_the_marks_does_not_mark_it_apart();
   void whoever_marked_a_line_of_the_first_is_not_asked_to_mark_it_apart();
+  void what_was_measured_says_what_to_practise();
   void failing_names_what_to_practise_and_leads_to_the_next_one_on_one();
   void restrictions_that_stand_are_said_and_medical_reasons_are_not_asked();
   void a_wrong_pin_signs_nothing_and_keeps_the_marks();
@@ -66,6 +73,13 @@ class CheckoutsTest : public QObject {
  private:
   QString text(const char* name) const { return page_->findChild<QLabel*>(name)->text(); }
   SheetView* sheet() const { return page_->findChild<SheetView*>("sheet"); }
+  QPoint place_of(std::size_t line, Mark mark) const { return sheet()->place_of(line, mark).center(); }
+  bool nothing_is_marked() const {
+    return std::ranges::all_of(sheet()->on_sheet().marks, [](Mark mark) { return mark == Mark::none; });
+  }
+  void tap(const QPoint& at);
+  /// From one to the other in steps that are as far apart in time as a finger's are, and let go.
+  void draw_finger(const QPoint& from, const QPoint& to);
   QComboBox* outcome() const { return page_->findChild<QComboBox*>("outcome"); }
   /// The sheet's own first: a paper that is taken in has a sheet too.
   QLineEdit* field(const char* name) const {
@@ -190,6 +204,89 @@ void CheckoutsTest::marking_every_line_suggests_a_pass() {
   sheet()->go_to(9);
   QCOMPARE(text("suggested"), QString("Not finished. Line 10 is still to be marked."));
   QCOMPARE(outcome()->currentText(), QString("choose"));
+}
+
+void CheckoutsTest::a_mark_is_made_where_a_button_is_let_go_and_not_where_it_moved() {
+  QWidget* on = sheet()->viewport();
+  const QPoint at = place_of(1, Mark::shown);
+  QTest::mousePress(on, Qt::LeftButton, {}, at);
+  QVERIFY(nothing_is_marked());
+  QTest::mouseRelease(on, Qt::LeftButton, {}, at + QPoint(2, 1));
+  QVERIFY(sheet()->on_sheet().marks[1] == Mark::shown);
+  QCOMPARE(sheet()->line(), 1);
+  QTest::mouseClick(on, Qt::LeftButton, {}, at);
+  QVERIFY(nothing_is_marked());
+  const QPoint away = at + QPoint(0, 3 * QApplication::startDragDistance());
+  QTest::mousePress(on, Qt::LeftButton, {}, at);
+  QTest::mouseRelease(on, Qt::LeftButton, {}, away);
+  QVERIFY(nothing_is_marked());
+  // Away and back is no click either, and a drag scrolls nothing.
+  QTest::mousePress(on, Qt::LeftButton, {}, at);
+  QMouseEvent move(QEvent::MouseMove, away, on->mapToGlobal(away), Qt::NoButton, Qt::LeftButton, {});
+  QApplication::sendEvent(on, &move);
+  QTest::mouseRelease(on, Qt::LeftButton, {}, at);
+  QVERIFY(nothing_is_marked());
+  QCOMPARE(sheet()->verticalScrollBar()->value(), 0);
+  QTest::mouseClick(on, Qt::RightButton, {}, at);
+  QVERIFY(nothing_is_marked());
+}
+
+static QPointingDevice* finger() {
+  static QPointingDevice* device = QTest::createTouchDevice();
+  return device;
+}
+
+void CheckoutsTest::tap(const QPoint& at) {
+  QWindow* on = page_->windowHandle();
+  const QPoint there = sheet()->viewport()->mapTo(page_.get(), at);
+  QTest::touchEvent(on, finger()).press(0, there, on);
+  QTest::touchEvent(on, finger()).release(0, there, on);
+}
+
+void CheckoutsTest::draw_finger(const QPoint& from, const QPoint& to) {
+  QWindow* on = page_->windowHandle();
+  constexpr int steps = 6;
+  const QPoint first = sheet()->viewport()->mapTo(page_.get(), from);
+  QTest::touchEvent(on, finger()).press(0, first, on);
+  for (int i = 1; i <= steps; ++i) {
+    QTest::qWait(15);
+    QTest::touchEvent(on, finger()).move(0, first + (to - from) * i / steps, on);
+  }
+  QTest::touchEvent(on, finger()).release(0, first + to - from, on);
+}
+
+void CheckoutsTest::a_finger_that_scrolls_marks_nothing() {
+  page_->resize(1216, 600);
+  QCoreApplication::processEvents();
+  const auto* bar = sheet()->verticalScrollBar();
+  QVERIFY(bar->maximum() > 40);
+  QCOMPARE(bar->value(), 0);
+  const QPoint low = place_of(4, Mark::shown);
+  draw_finger(low, low - QPoint(0, 120));
+  QVERIFY(bar->value() > 20);
+  QVERIFY(nothing_is_marked());
+  QTRY_COMPARE(QScroller::scroller(sheet()->viewport())->state(), QScroller::Inactive);
+  QVERIFY(nothing_is_marked());
+  // One that stays where it is marks, where the line has come to.
+  tap(place_of(5, Mark::shown_when_asked));
+  QVERIFY(sheet()->on_sheet().marks[5] == Mark::shown_when_asked);
+  press(Qt::Key_Z, Qt::ControlModifier);
+  QVERIFY(nothing_is_marked());
+}
+
+void CheckoutsTest::a_finger_goes_through_all_that_the_second_mark_can_be() {
+  tap(place_of(4, Mark::shown_when_asked));
+  QVERIFY(sheet()->on_sheet().marks[4] == Mark::shown_when_asked);
+  // Tap after tap, as fast as they come.
+  for (const Mark next : {Mark::shown, Mark::shown_when_asked, Mark::not_shown, Mark::none, Mark::shown}) {
+    tap(place_of(4, Mark::none));
+    QCOMPARE(static_cast<int>(sheet()->on_sheet().again[4]), static_cast<int>(next));
+    QVERIFY(sheet()->on_sheet().marks[4] == Mark::shown_when_asked);
+  }
+  // Where nothing was asked there is no second mark.
+  tap(place_of(5, Mark::none));
+  QVERIFY(sheet()->on_sheet().again[5] == Mark::none);
+  QCOMPARE(sheet()->line(), 5);
 }
 
 void CheckoutsTest::the_line_that_is_marked_stays_in_sight_when_something_takes_its_room() {
@@ -354,6 +451,36 @@ void CheckoutsTest::whoever_marked_a_line_of_the_first_is_not_asked_to_mark_it_a
   shop_->sit_down("odile", "8642");
   QVERIFY(sheet()->isVisible());
   QVERIFY(!page_->findChild<QPushButton*>("mark_apart")->isVisible());
+}
+
+void CheckoutsTest::what_was_measured_says_what_to_practise() {
+  const Length inch{fraction(1), LengthUnit::inch};
+  const auto part = [](long of) { return Length{fraction(1, of), LengthUnit::inch}; };
+  const Measure thick{MeasureKind::thickness, SizeToMeasure{inch, part(100), part(100), part(1000)}};
+  const Sheet sheet{"piece",   1,
+                    "piece",   "piece",
+                    "A piece", {{"plane", {{"It feeds", "", true}, {"It is 1 in thick", "", true, thick}}}}};
+  const auto words = [&](Mark mark, const char* typed, const char* marks = "") {
+    db::SheetMarks marked;
+    marked.marks = {Mark::shown, mark};
+    if (*typed) marked.measured = {*understood(thick, 2, typed, marks)};
+    return practise_words(sheet, marked, Outcome::failed);
+  };
+  const char* const practise = "Worth practising, with somebody beside: It is 1 in thick (line 2).";
+  // Out of its tolerance, whatever the mark.
+  for (const Mark mark : {Mark::none, Mark::shown, Mark::not_shown}) {
+    QVERIFY2(words(mark, "0.97").contains(practise), qPrintable(words(mark, "0.97")));
+    QVERIFY2(words(mark, "0.97").contains("Shown well: 1 of 2 lines."), qPrintable(words(mark, "0.97")));
+  }
+  for (const Mark mark : {Mark::none, Mark::shown}) {
+    QVERIFY2(!words(mark, "0.995").contains("Worth"), qPrintable(words(mark, "0.995")));
+    QVERIFY2(words(mark, "0.995").contains("Shown well: 2 of 2 lines."), qPrintable(words(mark, "0.995")));
+  }
+  QVERIFY(words(Mark::not_shown, "0.995").contains(practise));
+  // Nothing was told by no measure, nor by one that is too coarse.
+  QVERIFY(words(Mark::none, "").contains("Shown well: 1 of 2 lines."));
+  QVERIFY(words(Mark::none, "1", "1/2").contains("Shown well: 1 of 2 lines."));
+  QVERIFY(!words(Mark::none, "1", "1/2").contains("Worth"));
 }
 
 void CheckoutsTest::failing_names_what_to_practise_and_leads_to_the_next_one_on_one() {
