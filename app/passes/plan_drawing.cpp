@@ -87,8 +87,9 @@ void draw_hollow(QPainter& painter, const Frame& frame, const PlanPicture& pictu
   painter.drawPath(arc);
 }
 
+/// `behind`: what the words stand on, so that no ring goes through them.
 void draw_size(QPainter& painter, double x, double from, double to, const QString& words, const PlanInk& ink,
-               double line) {
+               const QColor& behind, double line) {
   const double tick = QFontMetricsF(painter.font()).height() * 0.25;
   painter.setPen(QPen(ink.text, line));
   painter.drawLine(QPointF(x, from), QPointF(x, to));
@@ -97,7 +98,10 @@ void draw_size(QPainter& painter, double x, double from, double to, const QStrin
   painter.save();
   painter.translate(x - tick, (from + to) / 2);
   painter.rotate(-90);
-  painter.drawText(QRectF(-200 * line, -room, 400 * line, room), Qt::AlignHCenter | Qt::AlignBottom, words);
+  const QRectF place(-200 * line, -room, 400 * line, room);
+  constexpr int how = Qt::AlignHCenter | Qt::AlignBottom;
+  painter.fillRect(painter.boundingRect(place, how, words).adjusted(-2 * line, 0, 2 * line, 0), behind);
+  painter.drawText(place, how, words);
   painter.restore();
 }
 
@@ -190,10 +194,11 @@ void draw_plan(QPainter& painter, const QRectF& area, const PlanPicture& picture
   else
     painter.drawRect(whole);
   draw_bed(painter, frame, ink, line);
-  draw_size(painter, left - 1.4 * type.height(), top, frame.y(0), picture.rough_words, ink, line);
+  draw_size(painter, left - 1.4 * type.height(), top, frame.y(0), picture.rough_words, ink, Qt::transparent,
+            line);
   if (!picture.final_words.isEmpty())
     draw_size(painter, left + 1.6 * type.height(), frame.y(picture.final), frame.y(0), picture.final_words,
-              ink, line);
+              ink, ink.kept, line);
   draw_labels(painter, frame, picture, ink, line);
   painter.restore();
 }

@@ -27,7 +27,7 @@ QString rows(const std::vector<PassLine>& lines) {
   for (const PassLine& line : lines)
     out += "<tr>" + cell(QString::number(++number)) + cell(line.how) + cell(line.setting) + cell(line.wheel) +
            cell(line.most) + cell(line.measure) + "</tr>";
-  return "<table cellpadding=24 cellspacing=0>" + out + "</table>";
+  return "<table cellpadding=24 cellspacing=0 style=\"margin-top: 60px\">" + out + "</table>";
 }
 
 QString html_of(const ShownPlan& plan) {
@@ -47,7 +47,8 @@ PlanPaper plan_paper(const ShownPlan& plan, const QString& shop, const QString& 
   const auto document = std::make_shared<QTextDocument>();
   document->setDocumentMargin(0);
   document->setDefaultFont(paper_font(9.5));
-  document->setDefaultStyleSheet("p { margin: 0 0 45px 0 }");
+  document->setDefaultStyleSheet(
+      "p { margin: 0 0 45px 0 } td, th { padding-right: 40px; white-space: nowrap }");
   document->setHtml(html_of(plan));
   document->setPageSize({room.width() * words_part, room.height()});
   const DrawBody draw = [document, picture = plan.picture](QPainter& painter, const QRectF& body, int page) {
