@@ -37,9 +37,11 @@ bool makes_first_manager(const Action& action) {
   return role != nullptr && role->role == Role::manager;
 }
 
-bool is_printed(const Action& action) {
+/// What was shown or printed to whoever stood there.
+bool is_of_looking(const Action& action) {
   const auto* own = std::get_if<EnterShopFact>(&action);
-  return own != nullptr && std::holds_alternative<Printed>(own->fact);
+  return own != nullptr &&
+         (std::holds_alternative<Printed>(own->fact) || std::holds_alternative<ContactShown>(own->fact));
 }
 
 }  // namespace
@@ -69,8 +71,9 @@ Station Store::Impl::entered_at(const Command& command) const {
 
 Expected<void> Store::Impl::check_permission(const Command& command, Instant at, Instant recorded) {
   if (command.by.empty() && makes_first_manager(command.action) && without_manager(recorded)) return {};
-  // Whoever may look may print: what the paper said is noted whether somebody sits there or not.
-  if (command.by.empty() && is_printed(command.action)) return {};
+  // Whoever may look may print, and in an emergency may see whom to call: it is noted whether somebody sits
+  // there or not.
+  if (command.by.empty() && is_of_looking(command.action)) return {};
   if (memory.person(command.by) == nullptr)
     return refuse("by", "Nobody sits at this station.", "Sit down with your PIN first.");
   const Station here = entered_at(command);

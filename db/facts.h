@@ -436,6 +436,18 @@ struct StationTold {
   Station station = Station::whole;
   WM_EQUAL(StationTold);
 };
+/// What is said on the telephone when somebody is hurt: the number to call from here, and where the shop is
+/// and how one comes in, as a caller has to say it. The latest counts as a whole; an empty one takes the last
+/// away.
+struct EmergencyCall {
+  std::string number, where;
+  WM_EQUAL(EmergencyCall);
+};
+/// Whom to call for somebody was shown while nobody sat there. By whoever stood there: that is not known.
+struct ContactShown {
+  PersonId person;
+  WM_EQUAL(ContactShown);
+};
 #undef WM_EQUAL
 
 struct ShopFact
@@ -444,7 +456,8 @@ struct ShopFact
                    PinChosen, Erased, Signature, Close, Printed, ClockConfirmed, Blanked, Issued,
                    AttemptBegun, AttemptSat, Confirmed, WeekHours, OtherHours, Break, TakesOn, Lasts,
                    DiaryRules, Upkeep, Busy, Happened, Started, Left, ScoredApart, SheetOpened, LineMarked,
-                   SheetPutBy, Countersigned, Altered, GroupTaught, Visit, VisitEnd, StationTold> {
+                   SheetPutBy, Countersigned, Altered, GroupTaught, Visit, VisitEnd, StationTold,
+                   EmergencyCall, ContactShown> {
   WM_COMPILED_ONCE(ShopFact);
 };
 
@@ -455,7 +468,8 @@ inline bool is_for_good(const ShopFact& fact) {
          std::holds_alternative<PinChosen>(fact) || std::holds_alternative<Erased>(fact) ||
          std::holds_alternative<Signature>(fact) || std::holds_alternative<Printed>(fact) ||
          std::holds_alternative<ClockConfirmed>(fact) || std::holds_alternative<Blanked>(fact) ||
-         std::holds_alternative<Issued>(fact) || std::holds_alternative<AttemptSat>(fact);
+         std::holds_alternative<Issued>(fact) || std::holds_alternative<AttemptSat>(fact) ||
+         std::holds_alternative<ContactShown>(fact);
 }
 
 /// One line of the journal. `order` is the place in the one order of commits; `recorded` a label that never

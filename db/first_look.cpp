@@ -4,6 +4,7 @@
 #include <map>
 #include <set>
 
+#include "db/emergency.h"
 #include "db/journal/closure.h"
 #include "db/journal/known_shop.h"
 #include "db/journal/memory.h"
@@ -34,6 +35,7 @@ struct FirstLook::Impl {
   std::vector<std::unique_ptr<const LeafContent>> contents;  // by order, each once
   std::set<PersonId> persons;                                // whose records are among them
   std::vector<Person> people;
+  EmergencyCall call;
   std::map<PersonId, PersonId> roots;                 // whom each one's records count for
   std::map<PersonId, std::vector<PersonId>> aliases;  // and the other way round
   std::unique_ptr<Memory> memory;
@@ -61,7 +63,9 @@ Expected<void> FirstLook::Impl::read_shop() {
     contents.push_back(std::make_unique<const LeafContent>(std::move(content)));
   });
   if (!done) return done;
+  std::ranges::sort(contents, {}, [](const auto& content) { return content->entry.order; });
   const Memory known = in_memory();
+  call = db::emergency_call(known);
   people = known.people();
   for (const Person& person : people) {
     const PersonId root = known.joined(person.id);
@@ -132,6 +136,7 @@ Expected<FirstLook> FirstLook::open(const std::string& path, Store::Clock clock)
 const ShopDetails& FirstLook::details() const { return impl_->details; }
 const Zone& FirstLook::zone() const { return impl_->zone; }
 Instant FirstLook::now() const { return impl_->clock() + impl_->details.demo_clock; }
+EmergencyCall FirstLook::emergency_call() const { return impl_->call; }
 const std::vector<Person>& FirstLook::people() const { return impl_->people; }
 PersonId FirstLook::joined(const PersonId& person) const { return impl_->joined(person); }
 

@@ -27,6 +27,8 @@ class FirstLook {
   const ShopDetails& details() const;
   const Zone& zone() const;
   Instant now() const;
+  /// As Store::emergency_call.
+  EmergencyCall emergency_call() const;
   /// Everybody by their latest details, in the order in which they were entered; of joined entries each.
   const std::vector<Person>& people() const;
   /// Whom the person's records count for.

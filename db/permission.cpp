@@ -140,7 +140,9 @@ Expected<void> not_anothers_lock(const Action& action, const Occasion& o) {
 Expected<void> by_hand(const Action& action) {
   const auto* own = std::get_if<EnterShopFact>(&action);
   if (own == nullptr) return {};
-  const bool stays = std::holds_alternative<Printed>(own->fact) || std::holds_alternative<Issued>(own->fact);
+  const bool stays = std::holds_alternative<Printed>(own->fact) ||
+                     std::holds_alternative<Issued>(own->fact) ||
+                     std::holds_alternative<ContactShown>(own->fact);
   const bool made = (is_for_good(own->fact) && !stays) || std::holds_alternative<RulebookIssued>(own->fact) ||
                     std::holds_alternative<Happened>(own->fact) || std::holds_alternative<Left>(own->fact) ||
                     std::holds_alternative<Altered>(own->fact) ||
@@ -217,6 +219,8 @@ constexpr std::array table = {
     PermissionRow{"visit_end",       at_desks,    no,             yes,              yes,              yes},
     PermissionRow{"role",            in_office,   no,             no,               no,               yes},
     PermissionRow{"station",         in_office,   no,             no,               no,               yes},
+    PermissionRow{"emergency_call",  in_office,   no,             no,               no,               yes},
+    PermissionRow{"contact_shown",   anywhere,    no,             yes,              yes,              yes},
     PermissionRow{"join",            in_office,   no,             no,               no,               yes},
     PermissionRow{"booking",         anywhere,    no,             yes,              yes,              yes},
     PermissionRow{"cancel",          anywhere,    no,             yes,              yes,              yes},

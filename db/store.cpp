@@ -8,6 +8,7 @@
 #include "db/check/checks.h"
 #include "db/diary/diary.h"
 #include "db/diary/floor.h"
+#include "db/emergency.h"
 #include "db/engine.h"
 #include "db/heads.h"
 #include "db/journal/known_shop.h"
@@ -171,6 +172,7 @@ Station Store::station() const { return impl_->station(); }
 Expected<void> Store::quiz_here() const { return check_window(station(), true); }
 const std::string& Store::login() const { return impl_->login; }
 std::vector<StationTold> Store::stations() const { return db::stations(impl_->memory); }
+EmergencyCall Store::emergency_call() const { return db::emergency_call(impl_->memory); }
 
 bool Store::has_pin(const PersonId& person) const { return impl_->memory.has_pin(person); }
 

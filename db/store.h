@@ -134,6 +134,8 @@ class Store {
   /// Whether quizzes are taken at this one, or where they are.
   Expected<void> quiz_here() const;
   std::vector<StationTold> stations() const;
+  /// What is said in an emergency, as it was entered last; empty fields: nothing was.
+  EmergencyCall emergency_call() const;
   /// Whether somebody has chosen a PIN.
   bool has_pin(const PersonId& person) const;
   /// Hours, and how the shop books, as all that counts now says; people by whom they count for.

@@ -333,6 +333,18 @@ struct Sentence {
     return Words::tr("The computer %1 is for: %2.")
         .arg(QString::fromStdString(r.login), station_words(r.station));
   }
+  QString operator()(const db::EmergencyCall& r) const {
+    if (r.number.empty() && r.where.empty()) return Words::tr("No number to call in an emergency any more.");
+    const QString none = Words::tr("none", "no number to call");
+    const QString called = Words::tr("To call in an emergency: %1.")
+                               .arg(r.number.empty() ? none : QString::fromStdString(r.number));
+    return r.where.empty() ? called
+                           : Words::tr("%1 To say where the shop is: %2.", "whom to call first")
+                                 .arg(called, QString::fromStdString(r.where));
+  }
+  QString operator()(const db::ContactShown& r) const {
+    return Words::tr("Whom to call for %1 was shown while nobody sat there.").arg(name(r.person));
+  }
   QString operator()(const db::RulebookIssued& r) const {
     return Words::tr("Rulebook %1 published.").arg(r.version);
   }
@@ -436,6 +448,8 @@ struct Kind {
   QString operator()(const db::Confirmed&) const { return Words::tr("Booking"); }
   QString operator()(const db::StrikeOut&) const { return Words::tr("Struck out"); }
   QString operator()(const db::StationTold&) const { return Words::tr("Computer"); }
+  QString operator()(const db::EmergencyCall&) const { return Words::tr("Emergency"); }
+  QString operator()(const db::ContactShown&) const { return Words::tr("Emergency"); }
   QString operator()(const db::RulebookIssued&) const { return Words::tr("Rulebook"); }
   QString operator()(const db::Details&) const { return Words::tr("Details"); }
   QString operator()(const db::PinChosen&) const { return Words::tr("PIN"); }

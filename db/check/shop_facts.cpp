@@ -1,4 +1,6 @@
 // The shop's own facts.
+#include <algorithm>
+
 #include "db/check/checks.h"
 #include "db/diary/diary.h"
 #include "db/follow.h"
@@ -39,6 +41,16 @@ Expected<void> check_confirmed(const Case& c, const Confirmed& f) {
   if (!c.memory.live<Booking>(f.booking)->held_through || c.memory.about<Confirmed>(f.booking) != nullptr)
     return refuse("booking", "This booking is for certain already.", "Nothing is left to do.");
   return check_not_given_up(c, f.booking);
+}
+
+/// Digits of any script: who typed the address there is told, before somebody in need dials it.
+Expected<void> check_call(const EmergencyCall& f) {
+  const bool dialled = std::ranges::any_of(f.number, [](char c) {
+    const auto byte = static_cast<unsigned char>(c);
+    return (byte >= '0' && byte <= '9') || byte >= 0x80;
+  });
+  if (f.number.empty() || dialled) return {};
+  return refuse("number", "The number to call has no digit.", "Type what is dialled from this shop.");
 }
 
 struct CheckShopFact {
@@ -139,6 +151,8 @@ struct CheckShopFact {
   Expected<void> operator()(const StationTold& f) const {
     return check_said(f.login, "login", "It is missing by which login the computer comes in.");
   }
+  Expected<void> operator()(const EmergencyCall& f) const { return check_call(f); }
+  Expected<void> operator()(const ContactShown&) const { return {}; }
   Expected<void> operator()(const Happened&) const { return {}; }
   Expected<void> operator()(const ScoredApart& f) const { return check_scoring(c, f); }
   Expected<void> operator()(const RulebookIssued&) const { return {}; }
@@ -179,7 +193,7 @@ Expected<void> check_strike_out(const Case& c, const StrikeOut& f) {
     return refuse("record", "What was issued stays, so that what was sat or read can be shown.",
                   "Issue the next revision.");
   if (as<Printed>(entry->fact) != nullptr || as<ClockConfirmed>(entry->fact) != nullptr ||
-      as<Blanked>(entry->fact) != nullptr)
+      as<Blanked>(entry->fact) != nullptr || as<ContactShown>(entry->fact) != nullptr)
     return refuse("record", "This says what was done, and stays.", "Nothing is left to do.");
   if (as<Erased>(entry->fact) != nullptr)
     return refuse("record", "What has been erased is gone.", "Enter the person anew.");

@@ -103,6 +103,8 @@ template <class A> void fields(A& a, Visit& f) {
 }
 template <class A> void fields(A& a, VisitEnd& f) { a("visit", f.visit); }
 template <class A> void fields(A& a, StationTold& f) { a("login", f.login); a("station", f.station); }
+template <class A> void fields(A& a, EmergencyCall& f) { a.may("number", f.number); a.may("where", f.where); }
+template <class A> void fields(A& a, ContactShown& f) { a("person", f.person); }
 template <class A> void fields(A& a, Reached& f) { a("lockout", f.lockout); a.personal("how", f.how); }
 template <class A> void fields(A& a, MachineAdded& f) {
   a("machine", f.machine); a("class", f.machine_class); a("label", f.label);

@@ -60,6 +60,9 @@ Expected<void> read(Connection& connection, const char* sql, const QVariantList&
 
 const char* const shop_wide_query = WM_RECORDS "WHERE r." WM_SHOP_WIDE " AND r.ord <= ? ORDER BY r.ord";
 
+const char* const emergency_call_query =
+    WM_RECORDS "WHERE r.kind = 'emergency_call' AND r.ord <= ? ORDER BY r.ord";
+
 #undef WM_RECORDS
 #undef WM_SHOP_WIDE
 
@@ -92,7 +95,10 @@ Expected<Proved> read_proved(Connection& connection) {
 
 Expected<void> read_shop_wide(Connection& connection, const Proved& proved, std::int64_t last,
                               const TakeContent& take) {
-  return read(connection, shop_wide_query, {QVariant::fromValue(static_cast<qlonglong>(last))}, proved, take);
+  const QVariantList through{QVariant::fromValue(static_cast<qlonglong>(last))};
+  return read(connection, shop_wide_query, through, proved, take).and_then([&] {
+    return read(connection, emergency_call_query, through, proved, take);
+  });
 }
 
 Expected<void> read_person(Connection& connection, const PersonId& person, const Proved& proved,

@@ -126,4 +126,26 @@ TEST_CASE("What is about the whole shop is found by its index, not by looking th
   INFO(plan.toStdString());
   CHECK(plan.contains("USING INDEX records_of_shop"));
   CHECK_FALSE(plan.contains("SCAN r"));
+  const QString call = by_sqlite3(shop.path(), QString("EXPLAIN QUERY PLAN ") + emergency_call_query);
+  INFO(call.toStdString());
+  CHECK(call.contains("USING INDEX records_of_emergency_call"));
+}
+
+TEST_CASE(
+    "A first look says what to call as the store does: what was entered last, less what was struck out") {
+  TestShop shop;
+  CHECK(look_at(shop.path(), shop.clock()).emergency_call() == EmergencyCall{});
+  shop.enter("mia", own(EmergencyCall{"112", "Mill Road 12"}));
+  shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
+  const EmergencyCall second{"0-112", "Mill Road 12, by the yard"};
+  const RecordId wrong = shop.enter("mia", own(second));
+  CHECK(look_at(shop.path(), shop.clock()).emergency_call() == second);
+  CHECK(shop.store().emergency_call() == second);
+  // What else it answers does not suffer.
+  FirstLook look = look_at(shop.path(), shop.clock());
+  Decider all(shop.store().shop());
+  same_for("kim", *look.answers_for("kim")->decider, all, shop.now());
+  shop.enter("mia", StrikeOutRecord{wrong, "nobody dials 0 here"});
+  CHECK(look_at(shop.path(), shop.clock()).emergency_call() == EmergencyCall{"112", "Mill Road 12"});
+  CHECK(shop.store().emergency_call() == EmergencyCall{"112", "Mill Road 12"});
 }

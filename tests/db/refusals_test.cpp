@@ -191,6 +191,10 @@ TEST_CASE("Where a reason is needed, blanks are none") {
   refused(shop.commit("dee", own(Cancel{booked, ""})), "with a reason");
   const RecordId lock = shop.enter("dee", fact(Lockout{"b1"}));
   refused(shop.commit("mia", own(Reached{lock, " "})), "how they were tried");
+  refused(shop.commit("mia", own(EmergencyCall{"Mill Road", ""})), "no digit");
+  refused(shop.commit("", own(ContactShown{"nobody"})), "nobody");
+  const RecordId shown = shop.enter("", own(ContactShown{"kim"}));
+  refused(shop.commit("mia", StrikeOutRecord{shown, "by mistake"}), "says what was done");
 }
 
 TEST_CASE("A rulebook with mistakes, of a version there is, or from before it is entered is refused") {

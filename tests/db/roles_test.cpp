@@ -477,6 +477,12 @@ const std::vector<Line>& lines() {
        [](auto&) {
          return own(StationTold{"loft", Station::office});
        }},
+      {"say what to call when somebody is hurt", "m",
+       [](auto&) {
+         return own(EmergencyCall{"112", "Mill Road 12, door to the yard"});
+       }},
+      {"note that somebody's emergency contact was shown", "dimn",
+       [](auto&) { return own(ContactShown{"kim"}); }},
       {"erase the text of one record", "m", [](auto& e) { return BlankRecord{e.noted}; }},
       {"enter an erased text as a fact", "", [](auto& e) { return own(Blanked{e.noted}); }},
       {"enter a confirmed clock as a fact", "",

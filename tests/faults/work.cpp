@@ -159,6 +159,8 @@ std::vector<std::pair<std::string, Command>> commands() {
       {"sign what is in hand, countersigned with a PIN", command("c27", "ivo", countersigned())},
       {"enter a marked sheet from paper", from_a_paper(command("c28", "mia", marked_on_paper()))},
       {"say what a computer is for", command("c34", "mia", own(StationTold{"bureau", Station::office}))},
+      {"say what to call in an emergency", command("c35", "mia", own(EmergencyCall{"112", "Mill Road 12"}))},
+      {"note that a contact was shown while nobody sat there", command("c36", "", own(ContactShown{"kim"}))},
       {"put a machine out of service",
        command("c9", "dee", PutOutOfService{"b1", "7", "3", "blade cracked", "dee"})},
       {"start a machine", command("c21", "dee", own(Started{"kim", "c1", "combi/joint", "mia"}))},
