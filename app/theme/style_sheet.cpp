@@ -11,6 +11,8 @@ QLabel[role="heading"] { color: @quiet@; font-weight: 600; }
 QFrame[role="paper"] { background: @paper@; border: 1px solid @line@; border-radius: 6px; }
 QFrame#side { background: @paper@; border: none; border-right: 1px solid @line@; }
 QFrame[role="banner"] { background: @chosen@; border: none; border-bottom: 2px solid @full@; }
+QFrame#message_bar { background: @chosen@; border: none; border-top: 1px solid @line@; }
+QFrame#message_bar[problem="true"] { border-top: 3px solid @full@; }
 QFrame[role="rule"] { background: @line@; border: none; max-height: 1px; min-height: 1px; }
 
 QLineEdit, QDateEdit, QDateTimeEdit, QTimeEdit, QSpinBox, QComboBox, QPlainTextEdit {

@@ -5,9 +5,11 @@
 namespace wm::app {
 
 void add_block(QVBoxLayout& column, const QString& title, const QStringList& lines) {
-  auto* heading = new QLabel(title);
-  heading->setProperty("role", "heading");
-  column.addWidget(heading);
+  if (!title.isEmpty()) {
+    auto* heading = new QLabel(title);
+    heading->setProperty("role", "heading");
+    column.addWidget(heading);
+  }
   for (const QString& line : lines) {
     auto* label = new QLabel(line);
     label->setWordWrap(true);

@@ -1,5 +1,5 @@
 #pragma once
-// A column of blocks that is drawn anew: a heading, and lines below it.
+// A column of blocks that is drawn anew: a heading (or none), and lines below it.
 #include <QStringList>
 #include <QVBoxLayout>
 

@@ -2,6 +2,7 @@
 
 #include <QAccessible>
 #include <QHBoxLayout>
+#include <QStyle>
 
 #include "app/theme/theme.h"
 #include "app/words/words.h"
@@ -37,11 +38,10 @@ void MessageBar::clear() {
 }
 
 void MessageBar::show_text(const QString& sentence, bool problem) {
-  const Palette& p = wm::app::palette();
-  setStyleSheet(QStringLiteral("#message_bar { background: %1; border: none; border-top: %2px solid %3; }")
-                    .arg(p.chosen.name())
-                    .arg(problem ? 3 : 1)
-                    .arg(problem ? p.full.name() : p.line.name()));
+  // The colours are the program's style sheet's, so that they follow when the system's shade changes.
+  setProperty("problem", problem);
+  style()->unpolish(this);
+  style()->polish(this);
   label_->setFont(type(TypeSize::body, problem));
   label_->setText(sentence);
   setAccessibleName(sentence);

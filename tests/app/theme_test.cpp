@@ -2,6 +2,7 @@
 // 1; 1.4.11: drawings 3 : 1), by that standard's own formula for relative luminance.
 #include "app/theme/theme.h"
 #include "app/start/system_shade.h"
+#include "app/widgets/message_bar.h"
 
 #include <QtTest>
 #include <cmath>
@@ -66,6 +67,28 @@ class ThemeTest : public QObject {
     QApplication::sendEvent(&window, &changed);
     QVERIFY(shade() == Shade::light);  // as the offscreen platform always is
     QCOMPARE(QApplication::palette().color(QPalette::Window), palette(Shade::light).ground);
+  }
+
+  void what_the_bar_at_the_foot_shows_can_be_read_after_the_shade_has_changed() {
+    apply_theme(*qApp, Shade::light);
+    MessageBar bar;
+    bar.resize(600, 60);
+    for (const bool problem : {false, true}) {
+      if (problem)
+        bar.tell_problem({"where", "It cannot be", "Do something else"});
+      else
+        bar.tell("It is done");
+      for (const Shade shade : {Shade::dark, Shade::light}) {
+        apply_theme(*qApp, shade);
+        QCoreApplication::processEvents();
+        const QImage seen = bar.grab().toImage();
+        const Palette& p = palette(shade);
+        QCOMPARE(seen.pixelColor(3, seen.height() - 3), p.chosen);
+        QCOMPARE(seen.pixelColor(300, 0), problem ? p.full : p.line);
+        QCOMPARE(seen.pixelColor(300, 2), problem ? p.full : p.chosen);
+        QCOMPARE(bar.findChild<QLabel*>("message")->palette().color(QPalette::WindowText), p.text);
+      }
+    }
   }
 
   void three_sizes_and_weight_before_size() {
