@@ -3700,6 +3700,32 @@
         <source>What the shop goes by is entered here: rulebook, roles, appointments, hours, lessons and questions; and what the front desk takes, but quizzes.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>No number to call in an emergency any more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>no number to call</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To call in an emergency: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 To say where the shop is: %2.</source>
+        <comment>whom to call first</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whom to call for %1 was shown while nobody sat there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Emergency</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::AgreedWords</name>
@@ -4474,6 +4500,111 @@
     </message>
     <message>
         <source>Bank saved as %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::CallFields</name>
+    <message>
+        <source>Enter it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number to call in an emergency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>number to call</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the shop is, as a caller says it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>where the shop is, as a caller says it: street, door, how one comes in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In an emergency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No number is entered: a manager enters it here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Call %1.</source>
+        <comment>a number</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Call %1. Say: %2.</source>
+        <comment>a number, where the shop is</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is entered like that already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No number is entered any more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entered. Cards for the wall that hang somewhere say what was entered before: print them anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::CallSteps</name>
+    <message>
+        <source>Stop the machine at its emergency stop. Isolate it from its supply before anybody reaches into it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Help as you were taught. Stay with whoever is hurt, and send somebody to the door.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the scene as it is once everybody is cared for: nothing moved, nothing cleaned, nothing restarted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tell the manager. Local law may ask for a report within hours: see the notice beside this desk.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only then enter it at the desk: the machine out of service, and what happened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only then enter it here: the machine out of service, and what happened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1.  %2</source>
+        <comment>number, step</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1.  Call the local emergency number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1.  Call %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say where you are, what happened, how many are hurt. Let them end the call.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say: %1. What happened, how many are hurt. Let them end the call.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No number is entered for this shop. A manager enters it on the page Rosters.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5414,36 +5545,18 @@
     </message>
 </context>
 <context>
+    <name>wm::app::EmergencyCover</name>
+    <message>
+        <source>Somebody is hurt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to where you were</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>wm::app::EmergencyPage</name>
-    <message>
-        <source>Call the local emergency number. Say where you are, what happened, how many are hurt.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Stop the machine at its emergency stop. Isolate it from its supply before anybody reaches into it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Help as you were taught. Stay with whoever is hurt, and send somebody to the door.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Keep the scene as it is once everybody is cared for: nothing moved, nothing cleaned, nothing restarted.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Tell the manager. Local law may ask for a report within hours: see the notice beside this desk.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Only then enter it here: the machine out of service, and what happened.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1.  %2</source>
-        <comment>number, step</comment>
-        <translation type="unfinished"></translation>
-    </message>
     <message>
         <source>Put a machine out of service</source>
         <translation type="unfinished"></translation>
@@ -5510,6 +5623,22 @@
     </message>
     <message>
         <source>No machine is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody sits here. All of the above works like that. To put a machine out of service or to record what happened, whoever has a PIN sits down first (F10): once help is on its way, there is time. What is typed stays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This page is about now: the dates have gone back to it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter the number…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change the number…</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -9866,10 +9995,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Call %1. Say where you are, what happened, how many are hurt.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>For %1</source>
         <comment>a mode of a machine</comment>
         <translation type="unfinished"></translation>
@@ -9882,6 +10007,19 @@
     <message>
         <source>: %1</source>
         <comment>what a check-out left open</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Call %1.</source>
+        <comment>a number</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say where you are, what happened, how many are hurt.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say: %1. What happened, how many are hurt.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -9982,14 +10120,6 @@
     </message>
     <message>
         <source>For the wall: a card a machine</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Number to call in an emergency, as cards say it</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>emergency number</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -10566,19 +10696,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Sit down with your PIN to read whom to call for %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Nobody is entered whom to call for %1 in an emergency.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>In an emergency, for %1: %2</source>
-        <comment>who, whom to call</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>“%1” is typed, and nobody is chosen</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10916,6 +11033,56 @@
     </message>
     <message>
         <source>%1 is paused on every machine through today.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Still noted as at a machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>And %n more: the Diary marks each of them.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 at %2, since %3. Once they have left it, note it at the Desk.</source>
+        <comment>who, machine, time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 at %2, since %3, supervised by %4. Where %4 cannot stay beside them, they stop now; note at the Desk that they left it.</source>
+        <comment>who, machine, time, supervisor</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note that %1 left the machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>And %n more: find them at the Desk.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::WhoIsHurt</name>
+    <message>
+        <source>Who is hurt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name or number, then Enter: whom to call for them is shown at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For %1 call</source>
+        <comment>whom to call follows</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is entered. Ask them, or whoever knows them.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -17,6 +17,7 @@ Block::Block(const QString& title, QFrame* into) : frame(into), column(new QVBox
 void Block::field(const QString& words, QWidget* widget, QVBoxLayout* column) {
   auto* label = new QLabel(words);
   label->setProperty("role", "quiet");
+  label->setWordWrap(true);
   label->setBuddy(widget);
   widget->setAccessibleName(QString(words).remove('&'));
   column->addWidget(label);

@@ -1,17 +1,24 @@
 #include "app/emergency/emergency_page.h"
 
-#include <QGridLayout>
-#include <QLabel>
+#include <QResizeEvent>
+#include <QScrollBar>
 
 #include "app/emergency/block.h"
 #include "app/emergency/units_list.h"
 #include "app/theme/theme.h"
+#include "app/widgets/role_label.h"
 #include "app/words/words.h"
 
 namespace wm::app {
 
 EmergencyPage::EmergencyPage(Session& session, QWidget* parent)
     : Page(session, parent),
+      scroll_(new QScrollArea),
+      steps_(new CallSteps(CallSteps::Seen::page)),
+      to_number_(new QPushButton),
+      who_(new WhoIsHurt(session)),
+      nobody_(role_label("")),
+      then_(new QBoxLayout(QBoxLayout::LeftToRight)),
       machine_(new QComboBox),
       tag_(new QLineEdit),
       reason_(new QLineEdit),
@@ -23,32 +30,87 @@ EmergencyPage::EmergencyPage(Session& session, QWidget* parent)
       here_(new HereNow(session)) {
   machine_->setObjectName("broken_machine");
   machine_->setPlaceholderText(tr("choose a machine"));
+  machine_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   stopped_->field()->setObjectName("stopped_person");
-  auto* heading = new QLabel(EmergencyPage::title());
-  heading->setProperty("role", "large");
   auto* inside = new QWidget;
-  auto* grid = new QGridLayout(inside);
-  grid->setContentsMargins(24, 18, 20, 18);
-  grid->setHorizontalSpacing(16);
-  grid->setVerticalSpacing(12);
-  grid->addWidget(heading, 0, 0, 1, 2);
-  grid->addWidget(steps(), 1, 0, 1, 2);
-  grid->addWidget(machine_block(), 2, 0);
-  grid->addWidget(stop_block(), 3, 0);
-  grid->addWidget(happened(), 2, 1, 2, 1);
-  grid->addWidget(here_, 4, 0, 1, 2);
+  auto* column = new QVBoxLayout(inside);
+  column->setContentsMargins(24, 18, 20, 18);
+  column->setSpacing(12);
+  column->addWidget(first());
+  nobody_->setObjectName("nobody_sits");
+  nobody_->setFont(type(TypeSize::body, true));
+  nobody_->setText(tr(
+      "Nobody sits here. All of the above works like that. To put a machine out of service or to record what "
+      "happened, whoever has a PIN sits down first (F10): once help is on its way, there is time. What is "
+      "typed stays."));
+  column->addWidget(nobody_);
+  column->addWidget(then());
+  column->addWidget(here_);
+  column->addStretch(1);
   connect(here_, &HereNow::go, this, &Page::go);
-  grid->setColumnStretch(0, 1);
-  grid->setColumnStretch(1, 2);
-  grid->setRowStretch(5, 1);
-  auto* scroll = new QScrollArea;
-  scroll->setWidget(inside);
-  scroll->setWidgetResizable(true);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setFocusPolicy(Qt::NoFocus);
+  scroll_->setObjectName("emergency_scroll");
+  scroll_->setWidget(inside);
+  scroll_->setWidgetResizable(true);
+  scroll_->setFrameShape(QFrame::NoFrame);
+  scroll_->setFocusPolicy(Qt::NoFocus);
   auto* whole = new QVBoxLayout(this);
   whole->setContentsMargins(0, 0, 0, 0);
-  whole->addWidget(scroll);
+  whole->addWidget(scroll_);
+}
+
+/// What to call and do, and beside it whom to call for whoever is hurt: seen without scrolling.
+QWidget* EmergencyPage::first() {
+  auto* box = new QWidget;
+  auto* row = new QHBoxLayout(box);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(20);
+  row->addWidget(steps(), 3);
+  row->addWidget(who_, 2);
+  connect(who_, &WhoIsHurt::hurt, form_, &IncidentForm::add_hurt);
+  connect(form_, &IncidentForm::hurt_changed, who_, &WhoIsHurt::show_people);
+  return box;
+}
+
+QWidget* EmergencyPage::steps() {
+  to_number_->setObjectName("to_emergency_number");
+  to_number_->setProperty("role", "plain");
+  connect(to_number_, &QPushButton::clicked, this, [this] {
+    Place place;
+    place.page = "rosters";
+    place.item = "emergency";
+    emit go(place);
+  });
+  auto* box = new QWidget;
+  auto* column = new QVBoxLayout(box);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->addWidget(steps_);
+  column->addWidget(to_number_, 0, Qt::AlignLeft);
+  column->addStretch(1);
+  return box;
+}
+
+QWidget* EmergencyPage::then() {
+  auto* left = new QWidget;
+  auto* column = new QVBoxLayout(left);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(12);
+  column->addWidget(machine_block());
+  column->addWidget(stop_block());
+  column->addStretch(1);
+  auto* box = new QWidget;
+  box->setLayout(then_);
+  then_->setContentsMargins(0, 0, 0, 0);
+  then_->setSpacing(16);
+  then_->addWidget(left, 1);
+  then_->addWidget(happened(), 2);
+  return box;
+}
+
+void EmergencyPage::resizeEvent(QResizeEvent* event) {
+  constexpr int beside_each_other = 1000;
+  then_->setDirection(event->size().width() < beside_each_other ? QBoxLayout::TopToBottom
+                                                                : QBoxLayout::LeftToRight);
+  Page::resizeEvent(event);
 }
 
 QWidget* EmergencyPage::happened() {
@@ -57,42 +119,19 @@ QWidget* EmergencyPage::happened() {
   connect(form_, &IncidentForm::recorded, this, [this](const Recorded& what) {
     happened_->setCurrentWidget(follows_);
     follows_->show_of(what, shop_now(session()));
+    // From its first word, wherever the form was scrolled to.
+    scroll_->verticalScrollBar()->setValue(happened_->mapTo(scroll_->widget(), QPoint()).y() - 12);
   });
   connect(form_, &IncidentForm::tell_problem, this, &Page::tell_problem);
   connect(follows_, &WhatFollows::over, this, [this] {
     happened_->setCurrentWidget(form_);
+    who_->show_people({});
     form_->setFocus();
   });
   connect(follows_, &WhatFollows::go, this, &Page::go);
   connect(follows_, &WhatFollows::tell, this, &Page::tell);
   connect(follows_, &WhatFollows::tell_problem, this, &Page::tell_problem);
   return happened_;
-}
-
-// The order is common practice, no source; the local plan of the shop comes first.
-QWidget* EmergencyPage::steps() {
-  const QString lines[] = {
-      tr("Call the local emergency number. Say where you are, what happened, how many are hurt."),
-      tr("Stop the machine at its emergency stop. Isolate it from its supply before anybody reaches into "
-         "it."),
-      tr("Help as you were taught. Stay with whoever is hurt, and send somebody to the door."),
-      tr("Keep the scene as it is once everybody is cared for: nothing moved, nothing cleaned, nothing "
-         "restarted."),
-      tr("Tell the manager. Local law may ask for a report within hours: see the notice beside this desk."),
-      tr("Only then enter it here: the machine out of service, and what happened."),
-  };
-  auto* box = new QWidget;
-  auto* column = new QVBoxLayout(box);
-  column->setContentsMargins(0, 0, 0, 6);
-  column->setSpacing(5);
-  int number = 0;
-  for (const QString& line : lines) {
-    auto* label = new QLabel(tr("%1.  %2", "number, step").arg(++number).arg(line));
-    label->setWordWrap(true);
-    label->setFont(type(TypeSize::body, number <= 2));
-    column->addWidget(label);
-  }
-  return box;
 }
 
 QWidget* EmergencyPage::machine_block() {
@@ -118,19 +157,35 @@ QWidget* EmergencyPage::stop_block() {
   return block.frame;
 }
 
+/// Who is here, what is out of service and what follows are asked now, whatever day was being looked at: so
+/// the dates of all pages go back to now, and what is opened from here answers for now too.
 void EmergencyPage::refresh() {
+  if (session().known() || session().asked_at()) {
+    session().set_known({});
+    session().set_asked_at({});
+    emit tell(tr("This page is about now: the dates have gone back to it."));
+  }
   const ShopNow shop = shop_now(session());
+  show_call();
+  who_->refresh();
+  nobody_->setVisible(!session().seated());
   list_units(*machine_, shop);
   form_->refresh(shop);
   follows_->refresh(shop);
   here_->refresh(shop);
 }
 
+void EmergencyPage::show_call() {
+  const db::EmergencyCall call = session().store().emergency_call();
+  steps_->show_call(call);
+  to_number_->setText(call.number.empty() ? tr("Enter the number…") : tr("Change the number…"));
+  to_number_->setVisible(session().permitted(db::EnterShopFact{db::EmergencyCall{}}).has_value());
+}
+
 void EmergencyPage::open(const Place& place) {
-  if (!place.machine.empty()) {
-    choose_unit(*machine_, place.machine);
-    form_->choose(place.machine);
-  }
+  if (place.machine.empty()) return who_->setFocus();
+  choose_unit(*machine_, place.machine);
+  form_->choose(place.machine);
   machine_->setFocus();
 }
 

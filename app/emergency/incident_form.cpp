@@ -60,6 +60,7 @@ IncidentForm::IncidentForm(Session& session, QWidget* parent)
   block.finish(button);
   setFocusProxy(there_);
   connect(button, &KeyButton::clicked, this, &IncidentForm::record);
+  connect(there_, &ThoseThere::hurt_changed, this, &IncidentForm::hurt_changed);
   for (QComboBox* box : {machine_, severity_})
     connect(box, &QComboBox::currentIndexChanged, this, &IncidentForm::say_costs);
   connect(day_, &DateField::refused, this, &IncidentForm::tell_problem);
@@ -70,6 +71,10 @@ QWidget* IncidentForm::where_and_when() {
   auto* grid = new QGridLayout(box);
   grid->setContentsMargins(0, 0, 0, 0);
   int column = 0;
+  for (QComboBox* each : {machine_, severity_}) {  // as wide as there is room, not as its longest line
+    each->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    each->setMinimumContentsLength(10);
+  }
   const auto add = [&](const QString& words, QWidget* field, int stretch) {
     auto* one = new QVBoxLayout;
     one->setSpacing(4);
@@ -88,7 +93,6 @@ void IncidentForm::refresh(const ShopNow& shop) {
   shop_ = shop;
   list_units(*machine_, shop);
   day_->set_today(session_.zone().day(session_.now()));
-  there_->refresh();
   say_costs();
 }
 

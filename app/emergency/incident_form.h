@@ -24,8 +24,12 @@ class IncidentForm : public QFrame {
   /// What is typed stays.
   void refresh(const ShopNow& shop);
   void choose(const MachineId& unit);
+  /// Somebody was hurt: with them in the list, as that.
+  void add_hurt(const PersonId& person) { there_->add_hurt(person); }
 
  signals:
+  /// As ThoseThere::hurt_changed.
+  void hurt_changed(const std::vector<wm::PersonId>& people);
   void recorded(const wm::app::Recorded& what);
   void tell_problem(const wm::Problem& problem);
 

@@ -14,25 +14,16 @@ namespace wm::app {
 
 namespace {
 
-constexpr int name_width = 170;
 // Who was hurt comes first: with it, whom to call is shown.
 constexpr std::array order = {Part::hurt, Part::operating, Part::supervising, Part::saw};
 
 }  // namespace
 
 ThoseThere::ThoseThere(Session& session, QWidget* parent)
-    : QWidget(parent),
-      session_(session),
-      who_(new PersonBox(session)),
-      rows_(new QVBoxLayout),
-      contacts_(new QLabel) {
+    : QWidget(parent), session_(session), who_(new PersonBox(session)), rows_(new QVBoxLayout) {
   who_->field()->setObjectName("incident_person");
   auto* unnamed = new KeyButton(tr("Somebody not named"), Qt::CTRL | Qt::Key_4);
   unnamed->setObjectName("incident_unnamed");
-  contacts_->setObjectName("emergency_contacts");
-  contacts_->setWordWrap(true);
-  contacts_->setFont(type(TypeSize::body, true));
-  contacts_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(4);
@@ -51,7 +42,6 @@ ThoseThere::ThoseThere(Session& session, QWidget* parent)
   rows_->setSpacing(2);
   column->addLayout(top);
   column->addLayout(rows_);
-  column->addWidget(contacts_);
   setFocusProxy(who_);
   connect(who_, &PersonBox::chosen, this, [this] {
     const auto person = who_->person();
@@ -59,40 +49,62 @@ ThoseThere::ThoseThere(Session& session, QWidget* parent)
     add(person);
   });
   connect(unnamed, &KeyButton::clicked, this, [this] { add(std::nullopt); });
-  refresh();
 }
 
-// Somebody who is there already is not added twice: their boxes get the cursor.
-void ThoseThere::add(const std::optional<PersonId>& person) {
+ThoseThere::Line& ThoseThere::line_of(const std::optional<PersonId>& person) {
   if (person)
-    for (const Line& line : lines_)
-      if (line.person == person) return line.ticks.front()->setFocus();
-  Line line;
+    for (Line& line : lines_)
+      if (line.person == person) return line;
+  Line& line = lines_.emplace_back();
   line.person = person;
   line.name = person ? person_name(session_.store().person(*person)) : tr("Somebody not named");
   line.row = new QWidget;
-  auto* row = new QHBoxLayout(line.row);
-  row->setContentsMargins(0, 0, 0, 0);
-  row->setSpacing(14);
-  auto* name = new QLabel(line.name);
-  name->setMinimumWidth(name_width);
-  row->addWidget(name, 1);
-  for (std::size_t i = 0; i < order.size(); ++i) {
-    auto* tick = line.ticks[i] = new QCheckBox(part_words(order[i]));
-    tick->setMinimumHeight(row_height() - 6);
-    tick->setAccessibleName(tr("%1 %2", "a person, was hurt").arg(line.name, part_words(order[i])));
-    connect(tick, &QCheckBox::toggled, this, &ThoseThere::refresh);
-    row->addWidget(tick);
-  }
+  line.row->setObjectName(QStringLiteral("there_%1").arg(lines_.size() - 1));
+  auto* both = new QVBoxLayout(line.row);
+  both->setContentsMargins(0, 4, 0, 0);
+  both->setSpacing(0);
+  both->addLayout(first_of(line));
+  both->addLayout(ticks_of(line));
+  rows_->addWidget(line.row);
+  return line;
+}
+
+QLayout* ThoseThere::first_of(Line& line) {
+  auto* name = role_label("", line.name);
+  name->setFont(type(TypeSize::body, true));
   auto* out = new QPushButton(tr("Leave out"));
   out->setProperty("role", "plain");
   out->setAccessibleName(tr("Leave %1 out").arg(line.name));
   connect(out, &QPushButton::clicked, this, [this, at = line.row] { take_out(at); });
+  auto* row = new QHBoxLayout;
+  row->addWidget(name, 1);
   row->addWidget(out);
-  rows_->addWidget(line.row);
-  line.row->setObjectName(QStringLiteral("there_%1").arg(lines_.size()));
-  lines_.push_back(line);
-  line.ticks.front()->setFocus();
+  return row;
+}
+
+/// Below the name: beside it they would be wider than a small window.
+QLayout* ThoseThere::ticks_of(Line& line) {
+  auto* row = new QHBoxLayout;
+  row->setSpacing(14);
+  for (std::size_t i = 0; i < order.size(); ++i) {
+    auto* tick = line.ticks[i] = new QCheckBox(part_words(order[i]));
+    tick->setMinimumHeight(row_height() - 6);
+    tick->setAccessibleName(tr("%1 %2", "a person, was hurt").arg(line.name, part_words(order[i])));
+    row->addWidget(tick);
+  }
+  row->addStretch(1);
+  connect(line.ticks.front(), &QCheckBox::toggled, this, &ThoseThere::tell_hurt);
+  return row;
+}
+
+void ThoseThere::add(const std::optional<PersonId>& person) { line_of(person).ticks.front()->setFocus(); }
+
+void ThoseThere::add_hurt(const PersonId& person) {
+  QCheckBox* const tick = line_of(person).ticks.front();
+  if (tick->isChecked())
+    tell_hurt();  // asked for once more
+  else
+    tick->setChecked(true);
 }
 
 void ThoseThere::take_out(QWidget* row) {
@@ -100,25 +112,14 @@ void ThoseThere::take_out(QWidget* row) {
   row->hide();
   row->deleteLater();
   who_->setFocus();
-  refresh();
+  tell_hurt();
 }
 
-QString ThoseThere::contact(const Line& line) const {
-  // As the page People shows it: to whoever sits at this desk.
-  if (!session_.role()) return tr("Sit down with your PIN to read whom to call for %1.").arg(line.name);
-  const auto person = session_.person(*line.person);
-  if (!person || person->emergency_contact.empty())
-    return tr("Nobody is entered whom to call for %1 in an emergency.").arg(line.name);
-  return tr("In an emergency, for %1: %2", "who, whom to call")
-      .arg(line.name, QString::fromStdString(person->emergency_contact));
-}
-
-void ThoseThere::refresh() {
-  QStringList all;
+void ThoseThere::tell_hurt() {
+  std::vector<PersonId> hurt;
   for (const Line& line : lines_)
-    if (line.person && line.ticks.front()->isChecked()) all << contact(line);
-  contacts_->setText(all.join('\n'));
-  contacts_->setVisible(!all.isEmpty());
+    if (line.person && line.ticks.front()->isChecked()) hurt.push_back(*line.person);
+  emit hurt_changed(hurt);
 }
 
 Expected<ThoseThere::Parts> ThoseThere::parts() {
@@ -149,7 +150,11 @@ Expected<ThoseThere::Parts> ThoseThere::parts() {
 }
 
 void ThoseThere::clear() {
-  while (!lines_.empty()) take_out(lines_.back().row);
+  for (const Line& line : lines_) {
+    line.row->hide();
+    line.row->deleteLater();
+  }
+  lines_.clear();
   who_->set_person({});
 }
 

@@ -25,9 +25,13 @@ class ThoseThere : public QWidget {
   explicit ThoseThere(Session& session, QWidget* parent = nullptr);
   /// Refuses a line without a part, and a name that is typed and not chosen.
   Expected<Parts> parts();
-  /// Whom to call for those who were hurt, as far as whoever sits here may read it; drawn again.
-  void refresh();
+  /// Somebody who was hurt, ticked as that; the cursor stays where it is.
+  void add_hurt(const PersonId& person);
   void clear();
+
+ signals:
+  /// Those who are ticked as hurt and named; not where all was cleared.
+  void hurt_changed(const std::vector<wm::PersonId>& people);
 
  private:
   struct Line {
@@ -37,14 +41,17 @@ class ThoseThere : public QWidget {
     std::array<QCheckBox*, 4> ticks{};
   };
 
+  /// Somebody who is there already is not added twice.
+  Line& line_of(const std::optional<PersonId>& person);
   void add(const std::optional<PersonId>& person);
+  QLayout* first_of(Line& line);
+  QLayout* ticks_of(Line& line);
   void take_out(QWidget* row);
-  QString contact(const Line& line) const;
+  void tell_hurt();
 
   Session& session_;
   PersonBox* who_;
   QVBoxLayout* rows_;
-  QLabel* contacts_;
   std::vector<Line> lines_;
 };
 

@@ -63,12 +63,14 @@ void WhatFollows::write(const ShopNow& shop) {
   top->setFont(type(TypeSize::body, true));
   column_->addWidget(top);
   say(tr("What follows by the rules"), standings());
+  say(tr("Still noted as at a machine"), at_machines(shop));
   say(tr("Bookings that are no longer possible"), bookings());
   if (what_.incident.severity != db::near_miss)
     say(tr("Outside this program"), {tr("Local law may ask for a report within hours: see the notice beside "
                                         "this desk. Keep the scene as it is.")});
-  column_->addStretch(1);
+  column_->addSpacing(8);
   offers(shop);
+  column_->addStretch(1);
 }
 
 QString WhatFollows::heading(const ShopNow& shop) const {
@@ -105,14 +107,48 @@ QStringList WhatFollows::bookings() const {
   std::set<PersonId> changed;
   for (const Shift& shift : what_.shifts) changed.insert(session_.joined(shift.person));
   QStringList lines;
+  int more = 0;
   for (const Trouble& each : troubles(session_)) {
     const db::Booking& b = each.line.booking;
     const bool theirs = changed.contains(session_.joined(b.person)) ||
                         changed.contains(session_.joined(b.assessor)) || b.machine == what_.incident.machine;
-    if (!theirs || static_cast<std::size_t>(lines.size()) == most_told) continue;
+    if (!theirs) continue;
+    if (static_cast<std::size_t>(lines.size()) == most_told) {
+      ++more;
+      continue;
+    }
     lines << tr("%1, %2: %3", "who; when; why, and what to do")
                  .arg(name_of(session_, b.person), short_time(b.from, session_.zone()),
                       problem_sentence(each.problem));
+  }
+  if (more > 0) lines << tr("And %n more: the Diary marks each of them.", nullptr, more);
+  return lines;
+}
+
+std::vector<db::AtMachine> WhatFollows::still_at(const ShopNow& shop) const {
+  std::set<PersonId> there;
+  for (const db::Involved& one : what_.incident.people) there.insert(session_.joined(one.person));
+  std::vector<db::AtMachine> found;
+  std::ranges::copy_if(shop.at_machines, std::back_inserter(found), [&](const db::AtMachine& at) {
+    return at.machine == what_.incident.machine || there.contains(at.person) ||
+           (!at.supervisor.empty() && there.contains(at.supervisor));
+  });
+  return found;
+}
+
+QStringList WhatFollows::at_machines(const ShopNow& shop) const {
+  QStringList lines;
+  for (const db::AtMachine& at : still_at(shop)) {
+    const QString who = name_of(session_, at.person), where = unit_words(shop, at.machine),
+                  since = clock_time(at.since, session_.zone());
+    lines
+        << (at.supervisor.empty()
+                ? tr("%1 at %2, since %3. Once they have left it, note it at the Desk.", "who, machine, time")
+                      .arg(who, where, since)
+                : tr("%1 at %2, since %3, supervised by %4. Where %4 cannot stay beside them, they stop now; "
+                     "note at the Desk that they left it.",
+                     "who, machine, time, supervisor")
+                      .arg(who, where, since, name_of(session_, at.supervisor)));
   }
   return lines;
 }
@@ -127,21 +163,38 @@ void WhatFollows::offers(const ShopNow& shop) {
     button("follow_out", tr("Put %1 out of service").arg(machine), Qt::CTRL | Qt::Key_4,
            [this, machine] { put_out(machine); });
   offer_pauses(Qt::Key_5);
-  for (const Shift& shift : what_.shifts) {
-    button("follow_desk", tr("What %1 needs now").arg(person_name(session_.person(shift.person))),
-           Qt::CTRL | Qt::Key_8, [this, shift] {
-             Place place;
-             place.page = "desk";
-             place.person = session_.joined(shift.person);
-             place.target = shift.target;
-             emit go(place);
-           });
-    break;
-  }
+  offer_desk(shop);
   button("follow_over", tr("Record something else"), Qt::CTRL | Qt::Key_9, [this] {
     shown_ = false;
     emit over();
   });
+}
+
+void WhatFollows::offer_desk(const ShopNow& shop) {
+  std::set<PersonId> offered;
+  int more = 0;
+  const auto offer = [&](const PersonId& person, const TargetName& target, const QString& words) {
+    if (!offered.insert(person).second) return;
+    if (offered.size() > most_told) {
+      ++more;
+      return;
+    }
+    button("follow_desk", words, offered.size() == 1 ? QKeySequence(Qt::CTRL | Qt::Key_8) : QKeySequence(),
+           [this, person, target] {
+             Place place;
+             place.page = "desk";
+             place.person = person;
+             place.target = target;
+             emit go(place);
+           });
+  };
+  for (const Shift& shift : what_.shifts) {
+    const PersonId person = session_.joined(shift.person);
+    offer(person, shift.target, tr("What %1 needs now").arg(name_of(session_, person)));
+  }
+  for (const db::AtMachine& at : still_at(shop))
+    offer(at.person, at.target, tr("Note that %1 left the machine").arg(name_of(session_, at.person)));
+  if (more > 0) say({}, {tr("And %n more: find them at the Desk.", nullptr, more)});
 }
 
 /// Nobody is paused for a near miss, and whoever is paused already is not offered.

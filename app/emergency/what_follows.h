@@ -30,9 +30,14 @@ class WhatFollows : public QFrame {
   QString heading(const ShopNow& shop) const;
   QStringList standings() const;
   QStringList bookings() const;
+  /// Who is still noted as at the machine, or as working or supervising elsewhere.
+  QStringList at_machines(const ShopNow& shop) const;
   void offers(const ShopNow& shop);
+  /// What those need whose standings changed, and where it is noted that somebody left.
+  void offer_desk(const ShopNow& shop);
   void offer_pauses(int key);
   void say(const QString& title, const QStringList& lines);
+  std::vector<db::AtMachine> still_at(const ShopNow& shop) const;
   void button(const QString& name, const QString& words, const QKeySequence& key, std::function<void()> act);
   void put_out(const QString& machine);
   void pause(const PersonId& person);

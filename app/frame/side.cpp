@@ -3,6 +3,7 @@
 #include <QFormLayout>
 #include <QVBoxLayout>
 
+#include "app/emergency/cover.h"
 #include "app/frame/pages.h"
 #include "app/theme/theme.h"
 #include "app/widgets/wrapped_button.h"
@@ -82,7 +83,7 @@ QWidget* Side::seat() {
   auto* column = new QVBoxLayout(box);
   column->setContentsMargins(10, 0, 10, 0);
   column->setSpacing(6);
-  auto* hurt = new WrappedButton(tr("Somebody hurt, machine broken"), Qt::CTRL | Qt::SHIFT | Qt::Key_H);
+  auto* hurt = new WrappedButton(tr("Somebody hurt, machine broken"), emergency_key);
   hurt->setObjectName("emergency");
   connect(hurt, &WrappedButton::clicked, this, [this] { emit go("emergency"); });
   column->addWidget(hurt);

@@ -15,7 +15,7 @@ struct Place {
   MachineId machine;
   RecordId record;
   /// Of "quiz", which is the station and no page: the quiz that `person` takes. Of "people": "visitor", to
-  /// enter one.
+  /// enter one. Of "rosters": "emergency", for what is to be called.
   std::string item;
 };
 

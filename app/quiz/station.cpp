@@ -1,6 +1,7 @@
 #include "app/quiz/station.h"
 
 #include <QCloseEvent>
+#include <QHBoxLayout>
 #include <QShortcut>
 #include <QVBoxLayout>
 
@@ -29,7 +30,8 @@ QuizStation::QuizStation(Session& session, bool own, ReadClock clock, QWidget* p
       leave_(new LeaveView(session)),
       end_(new EndView(session)),
       wait_(station_label(27, true)),
-      problem_(station_label(18, true)) {
+      problem_(station_label(18, true)),
+      cover_(new EmergencyCover(*this, [&session] { return session.store().emergency_call(); })) {
   setObjectName("quiz_station");
   setWindowTitle(tr("Quiz station – Witnessmark"));
   setMinimumSize(1024, 640);
@@ -42,6 +44,12 @@ QuizStation::QuizStation(Session& session, bool own, ReadClock clock, QWidget* p
   column->setContentsMargins(0, 0, 0, 0);
   column->addWidget(stack_, 1);
   column->addWidget(problem_);
+  // What is sat goes on behind it: its time runs as in every interruption, and its answers are kept.
+  auto* foot = new QHBoxLayout;
+  foot->setContentsMargins(12, 0, 12, 8);
+  foot->addStretch(1);
+  foot->addWidget(cover_->button());
+  column->addLayout(foot);
   for (QWidget* view :
        std::initializer_list<QWidget*>{who_, start_, reading_, questions_, end_asked_, leave_, end_, wait_})
     stack_->addWidget(view);

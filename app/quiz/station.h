@@ -3,6 +3,7 @@
 #include <QStackedWidget>
 #include <QTimer>
 
+#include "app/emergency/cover.h"
 #include "app/lessons/lesson_reader.h"
 #include "app/quiz/ask_views.h"
 #include "app/quiz/end_view.h"
@@ -68,6 +69,7 @@ class QuizStation : public QWidget {
   QLabel* problem_;  // at the foot: what can't be kept
   QTimer quiet_;     // nobody touches it while it shows somebody's name
   CardReader* reader_ = nullptr;
+  EmergencyCover* cover_;  // over whatever is shown
 };
 
 }  // namespace wm::app

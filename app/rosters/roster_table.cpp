@@ -6,7 +6,6 @@
 
 #include "app/lists/answer_reader.h"
 #include "app/print/printed.h"
-#include "app/rosters/wall_card.h"
 #include "app/words/answer_parts.h"
 #include "app/words/condition_words.h"
 #include "app/words/listed_name.h"
@@ -120,7 +119,7 @@ RosterTable roster_table(Session& session, const RosterChoice& choice) {
   });
   table.first_fall = first_fall_of(table);
   table.ledger = ledger_code(session);
-  table.emergency = emergency_number();
+  table.emergency = session.store().emergency_call();
   return table;
 }
 

@@ -60,8 +60,8 @@ struct RosterTable {
   std::optional<Instant> first_fall;
   /// The ledger's head as known then, in its short form.
   QString ledger;
-  /// The number that cards for the wall say is to be called; empty: none has been set.
-  QString emergency{};
+  /// What cards for the wall say is to be called and said, as it is now; empty: nothing has been entered.
+  db::EmergencyCall emergency{};
 };
 
 /// On the session's asked date, as known on its date.

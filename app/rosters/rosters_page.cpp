@@ -7,7 +7,6 @@
 
 #include "app/print/printed.h"
 #include "app/rosters/roster_paper.h"
-#include "app/rosters/wall_card.h"
 #include "app/theme/theme.h"
 #include "app/widgets/key_button.h"
 #include "app/words/words.h"
@@ -32,7 +31,7 @@ RostersPage::RostersPage(Session& session, QWidget* parent)
       everybody_(new QCheckBox(tr("Also people with &nothing"))),
       form_(new QComboBox),
       paper_(new QComboBox),
-      emergency_(new QLineEdit),
+      call_(new CallFields(session)),
       grid_(new RosterGrid) {
   heading_->setText(tr("Who may use what"));
   summary_->setObjectName("summary");
@@ -45,6 +44,7 @@ RostersPage::RostersPage(Session& session, QWidget* parent)
   layout->addWidget(summary_);
   layout->addSpacing(4);
   layout->addWidget(controls());
+  layout->addWidget(call_);
   layout->addWidget(grid_, 1);
   QLabel* safe = role_label("quiet");
   safe->setText(caution());
@@ -71,19 +71,11 @@ QWidget* RostersPage::controls() {
   form_->addItem(tr("For machines: a page each"), static_cast<int>(RosterForm::machine_a_page));
   form_->addItem(tr("For a desk: people by machines"), static_cast<int>(RosterForm::grid));
   form_->addItem(tr("For the wall: a card a machine"), static_cast<int>(RosterForm::card));
-  emergency_->setObjectName("emergency_number");
-  emergency_->setAccessibleName(tr("Number to call in an emergency, as cards say it"));
-  emergency_->setPlaceholderText(tr("emergency number"));
-  emergency_->setText(emergency_number());
-  emergency_->setMaximumWidth(170);
-  emergency_->hide();
+  call_->hide();
   connect(form_, &QComboBox::currentIndexChanged, this,
-          [this] { emergency_->setVisible(choice().form == RosterForm::card); });
-  connect(emergency_, &QLineEdit::textEdited, this, [this] {
-    set_emergency_number(emergency_->text().simplified());
-    refresh();
-  });
-  layout->addWidget(emergency_);
+          [this] { call_->setVisible(choice().form == RosterForm::card); });
+  connect(call_, &CallFields::tell, this, &Page::tell);
+  connect(call_, &CallFields::tell_problem, this, &Page::tell_problem);
   layout->addWidget(form_);
   paper_->setObjectName("paper");
   paper_->setAccessibleName(tr("Paper"));
@@ -135,6 +127,7 @@ RosterChoice RostersPage::choice() const {
 
 void RostersPage::refresh() {
   show_tiers();
+  call_->refresh();
   grid_->show_table(roster_table(session(), choice()));
   summary_->setText(summary());
 }
@@ -152,6 +145,10 @@ QString RostersPage::summary() const {
 }
 
 void RostersPage::open(const Place& place) {
+  if (place.item == "emergency") {
+    form_->setCurrentIndex(form_->findData(static_cast<int>(RosterForm::card)));
+    return call_->setFocus();
+  }
   if (!tiers_.empty()) tiers_.front().second->setFocus(Qt::OtherFocusReason);
   const auto& rows = grid_->table().rows;
   const auto found = std::ranges::find(rows, place.person, &RosterRow::person);

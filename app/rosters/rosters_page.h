@@ -6,6 +6,7 @@
 #include <QLineEdit>
 
 #include "app/page/page.h"
+#include "app/rosters/call_fields.h"
 #include "app/rosters/roster_grid.h"
 #include "app/rosters/roster_paper.h"
 
@@ -42,7 +43,7 @@ class RostersPage : public Page {
   std::vector<std::pair<int, QCheckBox*>> tiers_;
   QCheckBox* everybody_;
   QComboBox *form_, *paper_;
-  QLineEdit* emergency_;  // for cards alone
+  CallFields* call_;  // for cards alone
   RosterGrid* grid_;
 };
 

@@ -1,7 +1,6 @@
 #include "app/rosters/wall_card.h"
 
 #include <QCoreApplication>
-#include <QSettings>
 
 #include "app/rosters/door_layout.h"
 #include "app/rosters/roster_drawing.h"
@@ -57,10 +56,14 @@ class Writer {
 
  private:
   QString call() const {
-    return table_.emergency.isEmpty()
-               ? Tr::tr("Call the local emergency number: ____________ (write it here)")
-               : Tr::tr("Call %1. Say where you are, what happened, how many are hurt.")
-                     .arg(table_.emergency);
+    const QString number = QString::fromStdString(table_.emergency.number);
+    const QString where = QString::fromStdString(table_.emergency.where);
+    const QString called = number.isEmpty()
+                               ? Tr::tr("Call the local emergency number: ____________ (write it here)")
+                               : Tr::tr("Call %1.", "a number").arg(number);
+    return called + ' ' +
+           (where.isEmpty() ? Tr::tr("Say where you are, what happened, how many are hurt.")
+                            : Tr::tr("Say: %1. What happened, how many are hurt.").arg(where));
   }
 
   QString names(std::size_t column) const {
@@ -126,14 +129,6 @@ std::vector<WallCard> lay_out_cards(const RosterTable& table, const PaperText& p
 void draw_card(QPainter& painter, const QRectF& body, const WallCard& card, int page) {
   draw_roster_tier(painter, body.topLeft(), card.tier, Tr::tr("Tier %1").arg(card.tier), body.width());
   card.text.draw(painter, body.adjusted(0, tier_height, 0, 0), page);
-}
-
-QString emergency_number() { return QSettings().value("emergency_number").toString(); }
-void set_emergency_number(const QString& number) {
-  if (number.isEmpty())
-    QSettings().remove("emergency_number");
-  else
-    QSettings().setValue("emergency_number", number);
 }
 
 }  // namespace wm::app

@@ -18,8 +18,4 @@ struct WallCard {
 std::vector<WallCard> lay_out_cards(const RosterTable& table, const PaperText& paper);
 void draw_card(QPainter& painter, const QRectF& body, const WallCard& card, int page);
 
-/// The number that this station's cards say is to be called; empty: none has been set.
-QString emergency_number();
-void set_emergency_number(const QString& number);
-
 }  // namespace wm::app

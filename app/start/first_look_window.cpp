@@ -55,7 +55,8 @@ FirstLookWindow::FirstLookWindow(db::FirstLook look)
       search_(new QLineEdit),
       found_(new QListWidget),
       name_(wrapped_label("large")),
-      answers_(wrapped_label("")) {
+      answers_(wrapped_label("")),
+      cover_(new EmergencyCover(*this, [this] { return look_.emergency_call(); })) {
   std::ranges::copy_if(look_.people(), std::back_inserter(people_),
                        [this](const db::Person& p) { return look_.joined(p.id) == p.id; });
   setWindowTitle(tr("%1 – Witnessmark").arg(QString::fromStdString(look_.details().name)));
@@ -88,7 +89,8 @@ QWidget* FirstLookWindow::banner() {
          "all else follow by themselves. Nothing can be entered before that."));
   auto* row = new QHBoxLayout(banner);
   row->setContentsMargins(20, 8, 20, 8);
-  row->addWidget(words);
+  row->addWidget(words, 1);
+  row->addWidget(cover_->button());
   return banner;
 }
 

@@ -4,6 +4,7 @@
 #include <QLineEdit>
 #include <QListWidget>
 
+#include "app/emergency/cover.h"
 #include "db/first_look.h"
 
 namespace wm::app {
@@ -14,6 +15,8 @@ class FirstLookWindow : public QWidget {
   explicit FirstLookWindow(db::FirstLook look);
   /// Who is being looked at; nothing at first.
   const std::optional<PersonId>& person() const { return person_; }
+  /// Whether what to do when somebody is hurt is shown just now.
+  bool somebody_hurt() const { return cover_->isVisible(); }
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
@@ -32,6 +35,7 @@ class FirstLookWindow : public QWidget {
   QLineEdit* search_;
   QListWidget* found_;
   QLabel *name_, *answers_;
+  EmergencyCover* cover_;
 };
 
 }  // namespace wm::app

@@ -122,8 +122,13 @@ void ShopWindows::take(Expected<db::ReadAhead> ahead) {
     return first_look_.reset();
   }
   const auto person = first_look_ ? first_look_->person() : std::nullopt;
+  const bool hurt = first_look_ && first_look_->somebody_hurt();
   open(std::move(*store));
-  if (person) {
+  if (hurt && window_) {  // nobody loses the number while they read it
+    Place emergency;
+    emergency.page = "emergency";
+    window_->go(emergency);
+  } else if (person && window_) {
     Place desk;
     desk.page = "desk";
     desk.person = *person;

@@ -105,6 +105,36 @@ class BackupsPageTest : public QObject {
     QVERIFY(seen_on(*program.window().current()).contains("Lindqvist"));
   }
 
+  void somebody_hurt_has_one_key_while_the_shop_is_being_read_and_goes_on_when_it_has_been() {
+    Program program;
+    QVERIFY(program.session().sit_down("rosa", "1111"));
+    QVERIFY(program.session().commit(db::EnterShopFact{db::EmergencyCall{"9-911", "Cedar Street 12"}}));
+    program.windows = std::make_unique<ShopWindows>(program.path, program.clock(), db::StoreOptions{});
+    {
+      auto opened = db::FirstLook::open(program.path, program.clock());
+      QVERIFY(opened);
+      FirstLookWindow look(std::move(*opened));
+      look.show();
+      QVERIFY(QTest::qWaitForWindowActive(&look));
+      QTest::keyClicks(QApplication::focusWidget(), "jon");
+      QTest::keyClick(QApplication::focusWidget(), Qt::Key_H, Qt::ControlModifier | Qt::ShiftModifier);
+      QVERIFY(look.somebody_hurt());
+      QVERIFY(look.findChild<QLabel*>("emergency_call")->text().contains("9-911"));
+      QTest::keyClicks(QApplication::focusWidget(), "as");
+      QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
+      QVERIFY(!look.somebody_hurt());
+      QCOMPARE(QApplication::focusWidget()->objectName(), QString("search"));
+      QCOMPARE(look.findChild<QLineEdit*>("search")->text(), QString("jon"));
+    }
+    program.windows->open_behind();
+    QVERIFY(program.windows->first_look());
+    // Not as a key: a shop as small as this one is read before the next event.
+    program.windows->first_look()->findChild<QAbstractButton*>("emergency")->click();
+    QTRY_VERIFY(program.windows->window());
+    QCOMPARE(program.window().current()->id(), QString("emergency"));
+    QVERIFY(seen_on(*program.window().current()).contains("9-911"));
+  }
+
   void a_manager_sets_them_up_and_backs_up_by_keyboard() {
     ShownBackups shop("mia");
     QVERIFY(!shop.page.findChild<QPushButton*>("back_up"));

@@ -2,6 +2,7 @@
 #include <QtWidgets>
 
 #include "app/emergency/emergency_page.h"
+#include "app/frame/main_window.h"
 #include "db/journal/subject.h"
 #include "evening.h"
 #include "page_test.h"
@@ -39,6 +40,11 @@ class EmergencyTest : public QObject {
   QStringList texts(const char* within) const {
     QStringList all;
     for (const QLabel* label : find<QWidget>(within)->findChildren<QLabel*>()) all << label->text();
+    return all;
+  }
+  QStringList texts_of(const char* name) const {
+    QStringList all;
+    for (const QLabel* label : page_->findChildren<QLabel*>(name)) all << label->text();
     return all;
   }
   template <class T>
@@ -214,18 +220,172 @@ class EmergencyTest : public QObject {
     QCOMPARE(facts<db::Happened>().size(), std::size_t{1});
   }
 
-  void whom_to_call_for_who_was_hurt_is_shown_to_whoever_sits_here() {
+  void whom_to_call_is_shown_at_once_in_the_first_field_and_noted_where_nobody_sits() {
     db::Person jonas = *shop_->session->store().person("jonas");
     jonas.emergency_contact = "Elin Lindqvist, 312 555 0188";
     shop_->enter(db::CorrectPerson{jonas});
-    add("jonas");
-    QVERIFY(!find<QLabel>("emergency_contacts")->isVisible());
-    key(Qt::Key_Space);
-    QVERIFY(find<QLabel>("emergency_contacts")->isVisible());
-    QVERIFY(find<QLabel>("emergency_contacts")->text().contains("Elin Lindqvist, 312 555 0188"));
+    page_->open({});
+    QCOMPARE(QApplication::focusWidget()->objectName(), QString("hurt_person"));
+    type("jonas");
+    key(Qt::Key_Return);
+    QVERIFY(find<QLabel>("hurt_contact"));
+    QVERIFY(find<QLabel>("hurt_contact")->isVisible());
+    QCOMPARE(find<QLabel>("hurt_contact")->text(), QString("Elin Lindqvist, 312 555 0188"));
+    QVERIFY(find<QLabel>("hurt_contact")->font().pixelSize() > QApplication::font().pixelSize());
+    // In the record below they are hurt already; the cursor stays for the next.
+    QVERIFY(find<QWidget>("there_0")->findChildren<QCheckBox*>()[0]->isChecked());
+    QCOMPARE(QApplication::focusWidget()->objectName(), QString("hurt_person"));
+    type("tola");
+    key(Qt::Key_Return);
+    const QString both = texts_of("hurt_contact").join('\n');
+    QVERIFY2(both.contains("Elin") && both.contains("Nobody is entered"), qPrintable(both));
+    QTest::qWait(20);
+    QVERIFY(facts<db::ContactShown>().empty());
+
     shop_->session->hand_over();
-    QVERIFY(!find<QLabel>("emergency_contacts")->text().contains("Elin"));
-    QVERIFY(find<QLabel>("emergency_contacts")->text().contains("PIN"));
+    QVERIFY(texts_of("hurt_contact").join('\n').contains("Elin Lindqvist, 312 555 0188"));
+    QTRY_COMPARE(facts<db::ContactShown>().size(), std::size_t{2});
+    QCOMPARE(facts<db::ContactShown>()[0].person, PersonId("jonas"));
+    page_->refresh();
+    QTest::qWait(20);
+    QCOMPARE(facts<db::ContactShown>().size(), std::size_t{2});
+    QVERIFY(shop_->session->store().entries().back().entered_by.empty());
+
+    // Who is recorded as hurt is still called for while what follows is read.
+    shop_->sit_down("mara", "2468");
+    fill(2);
+    find<QLineEdit>("incident_person")->setFocus();
+    type("ren");
+    key(Qt::Key_Return);
+    key(Qt::Key_Tab);
+    key(Qt::Key_Space);
+    press(Qt::Key_3);
+    QCOMPARE(facts<Incident>().size(), std::size_t{3});
+    QVERIFY(texts_of("hurt_contact").join('\n').contains("Elin"));
+    press(Qt::Key_9);
+    QVERIFY(texts_of("hurt_contact").isEmpty());
+  }
+
+  void with_nobody_seated_all_can_be_read_and_what_needs_a_seat_is_said() {
+    QVERIFY(!find<QLabel>("nobody_sits")->isVisible());
+    shop_->session->hand_over();
+    QVERIFY(find<QLabel>("nobody_sits")->isVisible());
+    auto* machine = find<QComboBox>("broken_machine");
+    machine->setCurrentIndex(0);
+    machine->setFocus();
+    key(Qt::Key_Tab);
+    type("the guard hangs");
+    press(Qt::Key_1);
+    QVERIFY2(refused_.join(' ').contains("Sit down with your PIN"), qPrintable(refused_.join(' ')));
+    QVERIFY(facts<Lockout>().empty());
+    shop_->sit_down("ines", "1357");
+    QVERIFY(!find<QLabel>("nobody_sits")->isVisible());
+    press(Qt::Key_1);
+    QCOMPARE(facts<Lockout>().size(), std::size_t{1});
+  }
+
+  void the_shops_number_stands_largest_and_whoever_may_is_led_to_where_it_is_entered() {
+    const auto* call = find<QLabel>("emergency_call");
+    QVERIFY(call->text().contains("Call the local emergency number"));
+    QVERIFY(find<QLabel>("emergency_none")->text().contains("A manager enters it"));
+    QVERIFY(!find<QPushButton>("to_emergency_number")->isVisible());
+    shop_->sit_down("odile", "8642");
+    QVERIFY(find<QPushButton>("to_emergency_number")->isVisible());
+    QSignalSpy went(page_.get(), &Page::go);
+    find<QPushButton>("to_emergency_number")->click();
+    QCOMPARE(went[0][0].value<Place>().page, QString("rosters"));
+    QCOMPARE(went[0][0].value<Place>().item, std::string("emergency"));
+    shop_->enter(db::EnterShopFact{db::EmergencyCall{"9-911", "Cedar Street 12, the door to the yard"}});
+    QVERIFY2(call->text().contains("Call 9-911"), qPrintable(call->text()));
+    QVERIFY(find<QLabel>("emergency_say")->text().contains("Cedar Street 12, the door to the yard"));
+    QVERIFY(!find<QLabel>("emergency_none")->isVisible());
+    for (const QLabel* other : page_->findChildren<QLabel*>())
+      QVERIFY(other == call || other->font().pixelSize() < call->font().pixelSize());
+    shop_->session->hand_over();
+    QVERIFY(call->text().contains("9-911"));
+  }
+
+  void it_is_always_about_now_whatever_day_was_being_looked_at() {
+    shop_->enter(db::EnterShopFact{db::Presence{"mara", true, true}});
+    shop_->session->set_asked_at(shop_->session->now() - 86400);
+    shop_->session->set_known(shop_->session->now() - 86400);
+    const QString seen = texts("here_now").join('\n');
+    QVERIFY2(seen.contains("Mara Devlin (on duty)"), qPrintable(seen));
+    QVERIFY(!shop_->session->known() && !shop_->session->asked_at());
+    QVERIFY2(told_.join(' ').contains("about now"), qPrintable(told_.join(' ')));
+  }
+
+  void what_follows_tells_all_bookings_everybody_and_who_is_still_at_a_machine() {
+    for (int week = 1; week <= 8; ++week)
+      shop_->enter(db::EnterShopFact{
+          db::Booking{"tola", "mara", "sh1", "shaper", evening::at("2026-11-26T23:00:00Z") + week * 7 * 86400,
+                      evening::at("2026-11-27T00:00:00Z") + week * 7 * 86400, db::Purpose::practise}});
+    shop_->enter(db::EnterShopFact{db::Presence{"mara", true, true}});
+    shop_->enter(db::EnterShopFact{db::Started{"jonas", "sh1", "shaper", ""}});
+    shop_->enter(db::EnterShopFact{db::Started{"tola", "jp1", "jointer-planer/jointing", "mara"}});
+    add("jonas");
+    key(Qt::Key_Tab);
+    key(Qt::Key_Space);  // was working
+    add("mara");
+    key(Qt::Key_Space);  // was hurt
+    fill(2);
+    press(Qt::Key_3);
+    QVERIFY2(refused_.isEmpty(), qPrintable(refused_.join(' ')));
+    QString seen = texts("what_follows").join('\n');
+    QVERIFY2(seen.contains("Jonas Lindqvist at Shaper, unit 1, since"), qPrintable(seen));
+    QVERIFY2(seen.contains("Tola Adeyemi at Jointer") && seen.contains("supervised by Mara Devlin"),
+             qPrintable(seen));
+    QStringList offered;
+    for (const auto* each : page_->findChildren<QPushButton*>("follow_desk")) offered << each->text();
+    QCOMPARE(offered,
+             (QStringList{"What Jonas Lindqvist needs now", "Note that Tola Adeyemi left the machine"}));
+    press(Qt::Key_4);
+    seen = texts("what_follows").join('\n');
+    QCOMPARE(seen.count("Tola Adeyemi, "), 6);
+    QVERIFY2(seen.contains("And 2 more"), qPrintable(seen));
+  }
+
+  void nothing_is_cut_off_or_scrolls_sideways_in_the_smallest_window() {
+    page_.reset();
+    shop_->sit_down("odile", "8642");
+    shop_->enter(
+        db::EnterShopFact{db::EmergencyCall{"9-911", "Cedar Street 12, the door to the yard, second floor"}});
+    MainWindow window(*shop_->session);
+    window.show();
+    Place place;
+    place.page = "emergency";
+    window.go(place);
+    const auto* scroll = window.findChild<QScrollArea*>("emergency_scroll");
+    const auto fits = [&](const char* when) {
+      for (const QSize size : {QSize(1024, 768), QSize(1216, 740), QSize(1366, 768), QSize(1920, 1080)}) {
+        window.resize(size);
+        QTest::qWait(20);
+        QVERIFY2(window.size() == size, when);
+        QVERIFY2(scroll->horizontalScrollBar()->maximum() == 0,
+                 qPrintable(QString("%1 at %2: %3 too wide")
+                                .arg(when, QString::number(size.width()),
+                                     QString::number(scroll->horizontalScrollBar()->maximum()))));
+        for (const auto* box : scroll->findChildren<QAbstractButton*>())
+          if (box->isVisible() && box->property("role") != "plain" && !qobject_cast<const QPushButton*>(box))
+            QVERIFY2(box->width() >= box->sizeHint().width(), qPrintable(box->text()));
+      }
+    };
+    fits("empty");
+    for (const char* name : {"jonas", "tola"}) {
+      window.findChild<QLineEdit*>("hurt_person")->setFocus();
+      type(name);
+      key(Qt::Key_Return);
+    }
+    auto* machine = window.findChild<QComboBox*>("incident_machine");
+    machine->setCurrentIndex(machine->findData("sh1"));
+    window.findChild<QComboBox*>("severity")->setCurrentIndex(1);
+    QTest::keyClicks(window.findChild<QPlainTextEdit*>("what_happened"), "the board kicked back");
+    window.findChild<QWidget*>("there_0")->findChildren<QCheckBox*>()[1]->click();
+    fits("filled in");
+    QTest::keyClick(&window, Qt::Key_3, Qt::ControlModifier);
+    QTest::qWait(20);
+    QVERIFY(window.findChild<QPushButton*>("follow_over"));
+    fits("what follows");
   }
 };
 

@@ -287,6 +287,57 @@ class QuizTest : public QObject {
     QVERIFY(shop_->facts<Quiz>().back() == (Quiz{"jonas", "cutters", 1, 5, 5, 0}));
   }
 
+  void somebody_hurt_has_one_key_here_too_and_the_quiz_goes_on_behind_it_and_loses_nothing() {
+    QVERIFY(session().sit_down("rosa", "1111"));
+    QVERIFY(session().commit(db::EnterShopFact{db::EmergencyCall{"9-911", "Cedar Street 12"}}));
+    session().hand_over();
+    open();
+    auto* cover = station_->findChild<QWidget*>("emergency_cover");
+    const auto hurt = [&] { key(Qt::Key_H, Qt::ControlModifier | Qt::ShiftModifier); };
+    hurt();  // with nobody known here
+    QVERIFY(cover->isVisible());
+    QVERIFY(text("emergency_call").contains("9-911"));
+    QVERIFY(text("emergency_say").contains("Cedar Street 12"));
+    key(Qt::Key_Escape);
+    QVERIFY(!cover->isVisible());
+    identify(*station_, "0412");
+    key(Qt::Key_Return);
+    answer(*station_);
+    key(Qt::Key_Return);
+    const Sitting& sitting = *station_->run().sitting();
+    const std::size_t at = sitting.at();
+    const QPointer<QWidget> before = station_->focusWidget();
+    hurt();
+    hurt();
+    QVERIFY(cover->isVisible());
+    QCOMPARE(cover->size(), station_->size());
+    // No key reaches what lies behind.
+    for (const Qt::Key each : {Qt::Key_1, Qt::Key_Return, Qt::Key_Tab, Qt::Key_Space}) key(each);
+    key(Qt::Key_Return, Qt::ControlModifier);
+    key(Qt::Key_Q, Qt::ControlModifier);
+    QCOMPARE(sitting.at(), at);
+    QVERIFY(std::holds_alternative<teach::Unanswered>(sitting.given()));
+    QVERIFY(seen("question"));
+    passed_ += 90;
+    QTRY_COMPARE(sitting.state().gone, std::int64_t{90});
+    key(Qt::Key_Escape);
+    QVERIFY(!cover->isVisible());
+    QCOMPARE(station_->focusWidget(), before.data());
+    for (std::size_t i = at; i < sitting.size(); ++i) {
+      answer(*station_);
+      if (i + 1 < sitting.size()) key(Qt::Key_Return);
+    }
+    // What comes by itself meanwhile is there afterwards.
+    hurt();
+    passed_ = 20 * 60;
+    QTRY_VERIFY(!station_->run().sitting());
+    QVERIFY(cover->isVisible());
+    QCOMPARE(station_->focusWidget(), cover);
+    key(Qt::Key_Escape);
+    QVERIFY2(text("result").contains("5 of 5 right"), qPrintable(text("result")));
+    QVERIFY(seen("result"));
+  }
+
   void the_time_that_is_over_hands_in_what_there_is() {
     open();
     identify(*station_, "0412");

@@ -234,7 +234,7 @@ class RostersTest : public QObject {
 
   void a_card_beside_a_machine_names_everybody_who_may_use_it_and_nobody_else() {
     RosterTable table = roster_table(demo(), {});
-    table.emergency = "555 0100";
+    table.emergency = {"555 0100", "Mill Road 12, the yard"};
     QTemporaryDir folder;
     const QString pdf = folder.filePath("cards.pdf");
     const auto pages = write_roster_pdf(table, {{}, false, RosterForm::card}, pdf, PaperSize::letter);
@@ -254,7 +254,7 @@ class RostersTest : public QObject {
       }
       const auto says = [&text](const QString& words) { return text.contains(letters_of(words)); };
       QVERIFY2(says(table.columns[first].machine), qPrintable(text));
-      QVERIFY(says("Call 555 0100. Say where you are, what happened, how many are hurt."));
+      QVERIFY(says("Call 555 0100. Say: Mill Road 12, the yard. What happened, how many are hurt."));
       QVERIFY(says("Whoever is not named here may not use it."));
       QStringList conditions = table.columns[first].conditions;
       QCOMPARE(conditions.removeDuplicates(), 0);
@@ -294,9 +294,9 @@ class RostersTest : public QObject {
     QVERIFY(some_days > 0);
   }
 
-  void a_card_without_a_number_has_room_for_it_and_the_page_asks_for_one() {
-    Shown<RostersPage> shop;
-    set_emergency_number({});
+  void a_card_without_a_number_has_room_for_it_and_a_manager_enters_one_for_the_shop() {
+    QSettings().setValue("emergency_number", "555 0199");  // as an earlier version kept it here
+    Shown<RostersPage> shop("mia");
     auto* form = shop.page.findChild<QComboBox*>("form");
     auto* number = shop.page.findChild<QLineEdit*>("emergency_number");
     QVERIFY(!number->isVisible());
@@ -306,13 +306,43 @@ class RostersTest : public QObject {
       shop.page.save_pdf(shop.file("cards.pdf"));
       return letters_of(run_pdftotext({"-layout", shop.file("cards.pdf"), "-"}));
     };
+    // It is proposed, and counts for nothing before it is entered.
+    QCOMPARE(number->text(), QString("555 0199"));
     QVERIFY(saved().contains(letters_of("Call the local emergency number: ____________ (write it here)")));
     number->setFocus();
-    QTest::keyClicks(number, "555 0199");
+    number->setCursorPosition(0);
+    QTest::keyClicks(number, "0-");
+    shop.page.findChild<QLineEdit*>("emergency_where")->setFocus();
+    type(shop.page, "Mill Road 12, the yard");
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
+    QCOMPARE(shop.session().store().emergency_call(),
+             (db::EmergencyCall{"0-555 0199", "Mill Road 12, the yard"}));
+    QVERIFY(!QSettings().contains("emergency_number"));
     const QString text = saved();
-    QVERIFY(text.contains(letters_of("Call 555 0199.")));
+    QVERIFY(text.contains(letters_of("Call 0-555 0199. Say: Mill Road 12, the yard.")));
     QVERIFY(!text.contains("writeithere"));
-    set_emergency_number({});
+    // Whoever is no manager reads it.
+    shop.sit("dee");
+    QVERIFY(!number->isVisible());
+    QVERIFY(shop.page.findChild<QLabel*>("emergency_said")->text().contains("0-555 0199"));
+  }
+
+  void the_way_to_what_is_called_leads_to_its_field_and_what_is_no_number_is_refused() {
+    QSettings().remove("emergency_number");
+    Shown<RostersPage> shop("mia");
+    Place place;
+    place.page = "rosters";
+    place.item = "emergency";
+    shop.page.open(place);
+    QCOMPARE(at_cursor(shop.page)->objectName(), QString("emergency_number"));
+    QSignalSpy refused(&shop.page, &Page::tell_problem);
+    type(shop.page, "Mill Road");
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
+    QCOMPARE(refused.size(), 1);
+    QCOMPARE(shop.session().store().emergency_call(), db::EmergencyCall{});
+    // What is typed stays, and the cursor is where it is put right.
+    QCOMPARE(at_cursor(shop.page)->objectName(), QString("emergency_number"));
+    QCOMPARE(shop.page.findChild<QLineEdit*>("emergency_number")->text(), QString("Mill Road"));
   }
 
   void a_long_list_goes_on_overleaf_with_its_heads_and_loses_nobody() {
