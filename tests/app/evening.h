@@ -188,20 +188,27 @@ inline bool put_up(app::Page& page, app::Session& session, QStringList& told, QS
   return QTest::qWaitForWindowActive(&page);
 }
 
-/// Draws a page as it is seen in windows of two sizes, in both shades, where WM_GRABS names a folder to put
-/// it in.
+/// Draws a whole window (which has a title) at two sizes, or a page as it is seen in windows of these, in
+/// both shades, where WM_GRABS names a folder to put it in. The larger as on a screen that draws each point
+/// with four.
 inline void grab(QWidget& page, const char* name) {
   const QString folder = qEnvironmentVariable("WM_GRABS");
   if (folder.isEmpty()) return;
   const QSize before = page.size();
-  for (const QSize size : {QSize(1216, 740), QSize(3690, 2130)})
+  const bool whole = page.isWindow() && !page.windowTitle().isEmpty();
+  for (const auto& [size, scale] : {std::pair{whole ? QSize(1366, 768) : QSize(1216, 740), 1},
+                                    {whole ? QSize(3840, 2160) : QSize(3690, 2130), 2}})
     for (app::Shade shade : {app::Shade::light, app::Shade::dark}) {
       app::apply_theme(*qApp, shade);
-      page.resize(size);
-      QCoreApplication::processEvents();
-      page.grab().save(QStringLiteral("%1/%2-%3-%4.png")
-                           .arg(folder, name, QString::number(size.width()),
-                                shade == app::Shade::light ? "light" : "dark"));
+      page.resize(size / scale);
+      // What is laid out anew asks for it once more where words break over lines.
+      for (int times = 0; times < 3; ++times) QCoreApplication::processEvents();
+      QImage image(size, QImage::Format_RGB32);
+      image.setDevicePixelRatio(scale);
+      page.render(&image);
+      image.save(QStringLiteral("%1/%2-%3-%4.png")
+                     .arg(folder, name, QString::number(size.width()),
+                          shade == app::Shade::light ? "light" : "dark"));
     }
   app::apply_theme(*qApp, app::Shade::light);
   page.resize(before);

@@ -95,11 +95,12 @@ class RoadTest : public QObject {
     key(Qt::Key_F10);
     QVERIFY(!session().seated());
   }
-  void sit_down(const char* number, const char* pin) const {
+  void sit_down(const char* number, const char* pin, const char* grabbed = nullptr) const {
     key(Qt::Key_F10);
     type(number);
     key(Qt::Key_Return);
     type(pin);
+    if (grabbed) evening::grab(*window_, grabbed);
     key(Qt::Key_Return);
     QVERIFY(session().seated());
   }
@@ -174,6 +175,7 @@ class RoadTest : public QObject {
     type("7777");
     key(Qt::Key_Tab);
     type("7777");
+    evening::grab(*window_, "road-8b-own-pin");
     key(Qt::Key_Return);
     type("7777");
     key(Qt::Key_Return);
@@ -203,6 +205,8 @@ class RoadTest : public QObject {
   /// Told by whoever sits there; the rulebook takes it back.
   void incident_takes_it_back() {
     key(Qt::Key_H, Qt::ControlModifier | Qt::ShiftModifier);
+    QCOMPARE(focus()->objectName(), QString("hurt_person"));
+    evening::grab(*window_, "road-12b-emergency");
     fill("incident_person", "wilma");
     key(Qt::Key_Return);
     key(Qt::Key_Tab);
@@ -234,13 +238,14 @@ class RoadTest : public QObject {
     QVERIFY(QTest::qWaitForWindowActive(window_.get()));
 
     // Entered, with nothing.
-    sit_down("0020", "3333");
+    sit_down("0020", "3333", "road-0a-sit-down");
     key(Qt::Key_F6);
     key(Qt::Key_N, Qt::ControlModifier);
     fill("given", "Wilma");
     fill("family", "Quist");
     fill("number", "0500");
     fill("born", "14 March 1998");
+    evening::grab(*window_, "road-0b-new-person");
     key(Qt::Key_Return, Qt::ControlModifier);
     const db::Person& entered = session().store().people().back();
     QCOMPARE(entered.number, std::string("0500"));
@@ -251,6 +256,7 @@ class RoadTest : public QObject {
 
     // The paper that she brings.
     key(Qt::Key_R, Qt::ControlModifier);
+    evening::grab(*window_, "road-1b-paper-form");
     key(Qt::Key_Return, Qt::ControlModifier);
     QVERIFY2(!shop_->facts<Document>().empty() && shop_->facts<Document>().back().person == wilma_,
              qPrintable(text("message")));
