@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <tuple>
 
 #include "db/journal/memory.h"
 
@@ -63,8 +64,11 @@ std::optional<OpenSheet> open_sheet(const Memory& memory, const RecordId& id, In
 }
 
 std::vector<OpenSheet> open_sheets(const Memory& memory, Instant now) {
-  std::map<std::pair<PersonId, TargetName>, RecordId> latest;
-  const auto key = [&](const SheetOpened& f) { return std::pair(memory.joined(f.person), f.target); };
+  // Modes of a machine that share a sheet share the one in hand: what was failed in one binds in the other.
+  std::map<std::tuple<PersonId, std::string, std::string>, RecordId> latest;
+  const auto key = [&](const SheetOpened& f) {
+    return std::tuple(memory.joined(f.person), std::string(class_of(f.target)), f.sheet);
+  };
   const auto& all = memory.of_kind("sheet_opened");
   for (const std::size_t i : all) {
     const Entry& entry = memory.entries()[i];

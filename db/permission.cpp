@@ -76,6 +76,14 @@ Expected<void> from_paper(const Action&, const Occasion& o) {
                 "Let it be taken or signed here, or mark it as entered from paper.");
 }
 
+/// Nobody takes in the paper of their own check-out.
+Expected<void> paper_of_another(const Action& action, const Occasion& o) {
+  if (const auto* paper = std::get_if<EnterPaperSheet>(&action);
+      paper != nullptr && same(o, paper->sheet.checkout.person, o.by))
+    return refuse("person", "Nobody enters the paper of their own check-out.", "Let another manager enter it.");
+  return from_paper(action, o);
+}
+
 /// The lock that striking a record out would take off, or make another's: its own, or that of the tag that
 /// says whose it is. Empty: none that is on.
 RecordId lock_struck(const Memory& memory, const RecordId& record) {
@@ -189,7 +197,7 @@ constexpr std::array table = {
     PermissionRow{"quiz",            at_desks,    yes,            no,               no,               from_paper},
     PermissionRow{"checkout",        at_desks,    no,             no,               no,               from_paper},
     PermissionRow{"sign_checkout",   at_machine,  no,             no,               own_signature,    own_signature},
-    PermissionRow{"paper_sheet",     at_desks,    no,             no,               no,               from_paper},
+    PermissionRow{"paper_sheet",     at_desks,    no,             no,               no,               paper_of_another},
     PermissionRow{"sheet_opened",    at_machine,  no,             no,               yes,              yes},
     PermissionRow{"line_marked",     at_machine,  no,             no,               yes,              yes},
     PermissionRow{"sheet_put_by",    at_machine,  no,             no,               yes,              yes},

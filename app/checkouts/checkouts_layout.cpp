@@ -111,11 +111,8 @@ QWidget* CheckoutsPage::make_sheet() {
   for (KeyButton* button : {pass_plan_, blank_, from_paper_}) top->addWidget(button, 0, Qt::AlignTop);
   under_ = label("sentence", {}, true);
   under_->setObjectName("under");
-  how_ = label(
-      "quiet",
-      tr("Marked after a cut, never while stock is moving.  1 shown · 2 shown when asked · 3 not shown · "
-         "0 no mark · M the measure; the arrows move, Right is the second time, Ctrl+Z takes a mark back."),
-      true);
+  how_ = label("quiet", {}, true);
+  how_->setObjectName("how");
   sheet_ = new SheetView;
   connect(sheet_, &SheetView::marked, this, [this] {
     keep_draft();

@@ -159,6 +159,8 @@ const OneOnOne* CheckoutsPage::current() const {
 void CheckoutsPage::show_current() {
   const OneOnOne* one = current();
   const Sheet* sheet = one ? sheet_of(one->target) : nullptr;
+  // Somebody else may sit here now.
+  if (one && is_apart(*one) && !may_mark_apart(*one)) apart_.clear();
   const bool apart = one && is_apart(*one);
   const bool done = one && !apart && (one->signed_as || signed_.contains(one->key()));
   const bool covered = done && may_mark_apart(*one);
@@ -173,6 +175,13 @@ void CheckoutsPage::show_current() {
   no_sheet_->setVisible(sheet_->isHidden());
   how_->setVisible(sheet && !done);
   sheet_->set_read_only(done);
+  sheet_->set_first_only(apart);
+  how_->setText(
+      apart ? tr("Marked after a cut, never while stock is moving.  1 shown · 2 shown when asked · 3 not "
+                 "shown · 0 no mark; the arrows move, Ctrl+Z takes a mark back.")
+            : tr("Marked after a cut, never while stock is moving.  1 shown · 2 shown when asked · 3 not "
+                 "shown · 0 no mark · M the measure; the arrows move, Right is the second time, Ctrl+Z takes "
+                 "a mark back."));
   if (one && sheet && !done && !apart && !session().known()) {
     draft_for(*sheet);  // one of another sheet goes first
     bring_in(*one, *sheet);
@@ -198,6 +207,10 @@ void CheckoutsPage::show_current() {
   } else if (const Draft* kept = drafts_.find(draft_key());
              kept && !done && kept->on_sheet != sheet_->on_sheet()) {
     sheet_->take(kept->on_sheet);
+  }
+  if (const Draft* kept = drafts_.find(draft_key()); kept && !done) {
+    if (restrictions_->text() != kept->restrictions) restrictions_->setText(kept->restrictions);
+    if (note_->text() != kept->note) note_->setText(kept->note);
   }
   countersign_->set_member(one->person);
   another_day_->setVisible(!apart);
@@ -301,12 +314,12 @@ void CheckoutsPage::keep_draft() {
   if (!one || !shown_sheet_) return;
   Draft& draft = drafts_.at(draft_key());
   draft.one = *one;
-  draft.apart = is_apart(*one);
+  draft.second = second();
   draft.sheet = shown_sheet_->name;
   draft.sheet_revision = shown_sheet_->revision;
   draft.marked_by = session().seated() ? session().seated()->id : PersonId();
   draft.changed = session().now();
-  if (draft.apart)
+  if (draft.apart())
     draft.on_sheet = sheet_->on_sheet();
   else
     note_changed(draft, sheet_->on_sheet());
@@ -330,19 +343,16 @@ void CheckoutsPage::bring_in(const OneOnOne& one, const Sheet& sheet) {
     draft.sheet_revision = sheet.revision;
     draft.marked_by = open->marked_by;
     draft.changed = open->last_marked;
-    QStringList restricted;
-    for (const std::string& each : open->restrictions) restricted << QString::fromStdString(each);
-    draft.restrictions = restricted.join("; ");
-    draft.note = QString::fromStdString(open->note);
   }
-  take_from_store(draft, *open, sheet);
+  if (take_from_store(draft, *open, sheet))
+    emit tell(tr("Something else was written at another station meanwhile: both stand here now."));
 }
 
 /// Whoever may not mark, or sits nowhere, keeps it at this station.
 Expected<void> CheckoutsPage::send_marks(bool all) {
   Draft* draft = drafts_.find(draft_key());
   unsent_.reset();
-  if (!draft || draft->apart || draft->unsent.empty() || !shown_sheet_ || session().known()) return {};
+  if (!draft || draft->apart() || draft->unsent.empty() || !shown_sheet_ || session().known()) return {};
   if (!session().seated() || session().role() < db::Role::instructor)
     return tl::make_unexpected(*(unsent_ = problem(tr("the marks"), tr("No instructor sits at this station"),
                                                    tr("Sit down with your PIN"))));
@@ -387,7 +397,7 @@ void CheckoutsPage::take_up_drafts() {
   for (const std::string& key : old)
     let_go(key, tr("was marked at this station more than %n days ago and not signed", "", Drafts::days_kept));
   for (const auto& [key, draft] : drafts_.all())
-    if (!draft.one.booking && !draft.apart) without_.push_back(draft.one), without_.back().open.reset();
+    if (!draft.one.booking && !draft.apart()) without_.push_back(draft.one), without_.back().open.reset();
 }
 
 void CheckoutsPage::let_go_of_drafts() {
@@ -520,8 +530,13 @@ void CheckoutsPage::sign() {
                 .arg(name_of(session(), one.person), outcome_words(outcome_signed)));
 }
 
+PersonId CheckoutsPage::second() const {
+  const bool apart = !apart_.empty() && apart_ == current_ && session().seated();
+  return apart ? session().joined(session().seated()->id) : PersonId();
+}
+
 std::string CheckoutsPage::draft_key() const {
-  return Draft::key_of(current_, !apart_.empty() && apart_ == current_);
+  return Draft::key_of(current_, second());
 }
 
 RecordId CheckoutsPage::checkout_of(const OneOnOne& one) const {

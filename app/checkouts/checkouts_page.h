@@ -84,6 +84,8 @@ class CheckoutsPage : public Page {
   void show_marks();
   /// The record of the check-out that was signed; empty where it is not known here.
   RecordId checkout_of(const OneOnOne& one) const;
+  /// Whose marks apart are made now; empty: nobody's.
+  PersonId second() const;
   /// Under which what is marked now is kept.
   std::string draft_key() const;
   void show_foot(bool apart);

@@ -58,7 +58,9 @@ QJsonObject json_of(const Draft& draft) {
                   {"marked_by", words(draft.marked_by)},
                   {"changed", static_cast<qint64>(draft.changed.seconds)}};
   out["measured"] = typed_json(draft.on_sheet.typed);
-  if (draft.apart) out["apart"] = true;
+  if (draft.apart()) out["second"] = words(draft.second);
+  out["known_restrictions"] = draft.known_restrictions;
+  out["known_note"] = draft.known_note;
   out["opened"] = words(draft.opened);
   QJsonArray unsent;
   for (const int line : draft.unsent) unsent.append(line);
@@ -98,7 +100,10 @@ std::optional<Draft> draft_of(const QJsonObject& json) {
   draft.note = text("note");
   draft.marked_by = text("marked_by").toStdString();
   draft.changed = {static_cast<std::int64_t>(json.value("changed").toDouble())};
-  draft.apart = json.value("apart").toBool();
+  draft.second = text("second").toStdString();
+  if (json.value("apart").toBool()) draft.second = draft.marked_by;  // as it was kept before
+  draft.known_restrictions = text("known_restrictions");
+  draft.known_note = text("known_note");
   draft.opened = text("opened").toStdString();
   // A draft of before marks went into the store has all of its own still to send.
   if (!json.contains("unsent"))

@@ -20,18 +20,20 @@ struct Draft {
   int sheet_revision = 0;
   OnSheet on_sheet;
   QString restrictions, note;
+  QString known_restrictions, known_note;  // as the store had them when it was last looked at
   std::optional<Outcome> outcome;  // chosen by hand
   std::optional<PersonId> assessor;
   PersonId marked_by;  // who sat here when it was last changed
   Instant changed;
-  bool apart = false;    // a second assessor's, of one that is signed already
+  PersonId second;       // whose marks these are, of one that is signed already; empty: the first's
   RecordId opened;       // the sheet in hand in the shop's store; empty: not there yet
   std::set<int> unsent;  // lines, from 1 on, that were marked here and are not in the store yet
 
-  std::string key() const { return key_of(one.key(), apart); }
-  /// The second assessor's draft stands beside the first's.
-  static std::string key_of(const std::string& one_on_one, bool apart) {
-    return apart ? one_on_one + "\napart" : one_on_one;
+  bool apart() const { return !second.empty(); }
+  std::string key() const { return key_of(one.key(), second); }
+  /// Each second assessor's draft stands beside the first's.
+  static std::string key_of(const std::string& one_on_one, const PersonId& second) {
+    return second.empty() ? one_on_one : one_on_one + "\napart\n" + second;
   }
 };
 

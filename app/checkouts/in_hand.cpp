@@ -63,7 +63,8 @@ Expected<db::OpenSheet> opened(Session& session, const Draft& draft, const Sheet
 std::optional<db::OpenSheet> in_hand(const Session& session, const OneOnOne& one, const Sheet& sheet) {
   const PersonId person = session.store().joined(one.person);
   for (db::OpenSheet& open : session.store().open_sheets())
-    if (session.store().joined(open.sheet.person) == person && open.sheet.target == one.target &&
+    if (session.store().joined(open.sheet.person) == person &&
+        class_of(open.sheet.target) == class_of(one.target) &&
         open.sheet.sheet == sheet.name && open.sheet.sheet_revision == sheet.revision)
       return std::move(open);
   return std::nullopt;
@@ -83,8 +84,27 @@ OnSheet on_sheet_of(const std::vector<Mark>& marks, const std::vector<Mark>& aga
   return out;
 }
 
-void take_from_store(Draft& draft, const db::OpenSheet& open, const Sheet& sheet) {
+namespace {
+
+/// What was written here stays; what was written elsewhere takes the place of what was not changed here, and
+/// else stands beside it. True where it does.
+bool take_text(QString& here, QString& known, const QString& there) {
+  const bool changed_here = here.trimmed() != known, changed_there = there != known;
+  known = there;
+  if (!changed_there || here.trimmed() == there) return false;
+  const bool both = changed_here && !here.trimmed().isEmpty() && !there.isEmpty();
+  here = both ? there + "; " + here.trimmed() : changed_here ? here : there;
+  return both;
+}
+
+}  // namespace
+
+bool take_from_store(Draft& draft, const db::OpenSheet& open, const Sheet& sheet) {
   draft.opened = open.id;
+  QStringList restricted;
+  for (const std::string& each : open.restrictions) restricted << QString::fromStdString(each);
+  const bool both = take_text(draft.restrictions, draft.known_restrictions, restricted.join("; "));
+  const bool both_notes = take_text(draft.note, draft.known_note, QString::fromStdString(open.note));
   OnSheet there = on_sheet_of(open.marks, open.again, open.measured, sheet);
   const std::size_t lines = line_count(sheet);
   draft.on_sheet.marks.resize(lines, Mark::none);
@@ -98,6 +118,7 @@ void take_from_store(Draft& draft, const db::OpenSheet& open, const Sheet& sheet
     if (understood_at(draft, sheet, line) != at(open.measured, line))
       draft.on_sheet.typed[line] = std::move(there.typed[line]);
   }
+  return both || both_notes;
 }
 
 void note_changed(Draft& draft, const OnSheet& now) {

@@ -13,8 +13,9 @@ std::optional<db::OpenSheet> in_hand(const Session& session, const OneOnOne& one
 OnSheet on_sheet_of(const std::vector<Mark>& marks, const std::vector<Mark>& again,
                     const std::vector<LineMeasured>& measured, const Sheet& sheet);
 
-/// Lines that were not marked here since they were last sent become what the store says.
-void take_from_store(Draft& draft, const db::OpenSheet& open, const Sheet& sheet);
+/// Lines that were not marked here since they were last sent become what the store says, and so do
+/// restrictions and note. True where one of these was changed here and there: both stand in it then.
+bool take_from_store(Draft& draft, const db::OpenSheet& open, const Sheet& sheet);
 /// Notes which lines the new marks change.
 void note_changed(Draft& draft, const OnSheet& now);
 /// Notes that the store has none of it: it was put back as it was before.

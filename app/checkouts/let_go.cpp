@@ -67,7 +67,7 @@ QString sheet_words(const Session& session, const OneOnOne& one) {
 }
 
 std::optional<QString> became_of(const Session& session, const Draft& draft, const OneOnOne* one) {
-  if (draft.apart) return std::nullopt;
+  if (draft.apart()) return std::nullopt;
   if (draft.opened.empty()) {
     if (!one || !one->signed_as) return std::nullopt;
     const db::Entry* checkout = one->signed_sheet ? session.entry(one->signed_sheet->checkout) : nullptr;
@@ -81,7 +81,7 @@ std::optional<QString> became_of(const Session& session, const Draft& draft, con
   if (auto said = signed_as(session, draft.opened)) return said;
   const auto newer = std::ranges::find_if(all, [&](const db::OpenSheet& open) {
     return session.joined(open.sheet.person) == session.joined(draft.one.person) &&
-           open.sheet.target == draft.one.target;
+           class_of(open.sheet.target) == class_of(draft.one.target) && open.sheet.sheet == draft.sheet;
   });
   if (newer != all.end())
     return LetGo::tr("gave way to another that was begun on %1").arg(long_day(newer->since, session.zone()));
@@ -93,7 +93,7 @@ QString not_sent_words(const Session& session, const Draft& draft) {
   QStringList lines, typed;
   for (std::size_t line = 0; line < draft.on_sheet.marks.size(); ++line) {
     const bool here = draft.unsent.contains(static_cast<int>(line) + 1);
-    if (!here && !draft.apart) continue;
+    if (!here && !draft.apart()) continue;
     if (const QString said = line_words(draft.on_sheet, line, here); !said.isEmpty()) lines << said;
   }
   const db::SheetPutBy known = put_by(session, draft.opened);

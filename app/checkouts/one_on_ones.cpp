@@ -15,7 +15,7 @@ OneOnOne from_booking(const BookingLine& line) {
 void add_in_hand(const Session& session, std::vector<OneOnOne>& all) {
   for (db::OpenSheet& open : session.store().open_sheets()) {
     const auto found = std::ranges::find_if(all, [&](const OneOnOne& one) {
-      return !one.signed_as && !one.open && one.target == open.sheet.target &&
+      return !one.signed_as && !one.open && class_of(one.target) == class_of(open.sheet.target) &&
              session.joined(one.person) == session.joined(open.sheet.person);
     });
     OneOnOne alone;

@@ -73,6 +73,7 @@ PaperEntry::PaperEntry(Session& session, const std::vector<Sheet>& sheets, QWidg
       countersigned_(new QCheckBox(tr("The &member signed the paper too"))),
       apart_(new QCheckBox(tr("A second assessor's, mar&ked apart"))),
       said_(new QLabel),
+      how_(new QLabel),
       lines_(new SheetView) {
   auto* across = new QHBoxLayout(this);
   across->setContentsMargins(18, 14, 18, 12);
@@ -136,16 +137,12 @@ QWidget* PaperEntry::paper() {
   auto* box = new QWidget;
   auto* down = new QVBoxLayout(box);
   down->setContentsMargins(0, 0, 0, 0);
-  auto* how = new QLabel(
-      tr("Mark each line as it is marked on the paper.  1 shown · 2 shown when asked · 3 not shown · "
-         "0 no mark · M the measure. The paper says who signed it; the journal says who typed it. "
-         "Keep the paper."));
-  how->setProperty("role", "quiet");
-  how->setWordWrap(true);
+  how_->setProperty("role", "quiet");
+  how_->setWordWrap(true);
   said_->setObjectName("paper_said");
   said_->setWordWrap(true);
   said_->setFont(type(TypeSize::body, true));
-  down->addWidget(how);
+  down->addWidget(how_);
   down->addWidget(lines_, 1);
   down->addWidget(said_);
   auto* across = new QHBoxLayout;
@@ -203,6 +200,14 @@ void PaperEntry::show_sheet() {
 }
 
 void PaperEntry::show_kind() {
+  lines_->set_first_only(apart_->isChecked());
+  how_->setText(apart_->isChecked()
+                    ? tr("Mark the first showing of each line as it is marked on the paper.  1 shown · 2 shown "
+                         "when asked · 3 not shown · 0 no mark. The paper says who signed it; the journal says "
+                         "who typed it. Keep the paper.")
+                    : tr("Mark each line as it is marked on the paper.  1 shown · 2 shown when asked · 3 not "
+                         "shown · 0 no mark · M the measure. The paper says who signed it; the journal says "
+                         "who typed it. Keep the paper."));
   for (QWidget* each : of_the_first_) each->setVisible(!apart_->isChecked());
   said_->setText(!sheet() ? tr("Choose which run sheet the paper is.")
                  : apart_->isChecked()
@@ -311,9 +316,13 @@ void PaperEntry::enter() {
   const QString name = name_of(session_, paper->sheet.checkout.person);
   const QString outcome = outcome_words(paper->sheet.checkout.outcome);
   const QString form = QString::fromStdString(paper->form);
+  const PersonId person = paper->sheet.checkout.person;
+  const TargetName target = sheet()->machine_class;
+  const Rungs before = rungs_on(session_, person, target);
   const auto done = session_.commit(*std::move(paper), *at, note_->text().trimmed().toStdString(), true);
   if (!done) return emit tell_problem(done.error());
-  emit tell(tr("Paper %1 entered: the check-out of %2 was %3.").arg(form, name, outcome));
+  emit tell(tr("Paper %1 entered: the check-out of %2 was %3.").arg(form, name, outcome) + ' ' +
+            changed_words(session_, person, target, before));
   begin();
 }
 

@@ -56,7 +56,7 @@ class PaperEntry : public QWidget {
   DateField* day_;
   QCheckBox *countersigned_, *apart_;
   std::vector<QWidget*> of_the_first_;  // what only the first assessor's paper has
-  QLabel* said_;
+  QLabel *said_, *how_;
   SheetView* lines_;
 };
 

@@ -101,11 +101,13 @@ Rungs rungs_on(Session& session, const PersonId& person, const TargetName& targe
 QString changed_words(Session& session, const PersonId& person, const TargetName& target,
                       const Rungs& before) {
   QStringList said;
-  for (const auto& [each, rung] : rungs_on(session, person, target)) {
+  const Rungs now = rungs_on(session, person, target);
+  for (const auto& [each, rung] : now) {
     const auto was = before.find(each);
     if (was == before.end() || was->second != rung) said << sentence(session, person, each);
   }
-  if (said.isEmpty()) said << Checkouts::tr("Nothing changes: %1").arg(sentence(session, person, target));
+  const TargetName any = now.contains(target) || now.empty() ? target : now.begin()->first;
+  if (said.isEmpty()) said << Checkouts::tr("Nothing changes: %1").arg(sentence(session, person, any));
   return said.join('\n');
 }
 

@@ -31,7 +31,7 @@ void SheetView::make_fields() {
 /// What is measured at the line; null where nothing is.
 const Measure* SheetView::measure_at(std::size_t line) const {
   const auto& measure = lines_[line]->measure;
-  return measure ? &*measure : nullptr;
+  return measure && !first_only_ ? &*measure : nullptr;
 }
 
 std::optional<Expected<LineMeasured>> SheetView::understood_at(std::size_t line) const {

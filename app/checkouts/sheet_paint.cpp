@@ -80,7 +80,7 @@ void SheetView::lay_out() {
         Row row{top};
         row.words = wrapped(line_font(line), text(line.text), room);
         row.says = wrapped(type(TypeSize::small), text(line.says), room);
-        if (line.measure)
+        if (measure_at(at))
           row.measure = field_height + field_gap + wrapped(type(TypeSize::small), said_of_measure(at), room);
         row.height = std::max(row_height() - 2, row.words + row.says + row.measure + 2 * padding);
         rows_.push_back(row);
@@ -124,7 +124,7 @@ void SheetView::paint_heads(QPainter& painter) const {
   column(c.marks, mark_width, tr("shown"));
   column(c.marks + mark_width, mark_width, tr("shown when asked"));
   column(c.marks + 2 * mark_width, mark_width, tr("not shown"));
-  column(c.again, again_width, tr("again?"));
+  if (!first_only_) column(c.again, again_width, tr("again?"));
   painter.fillRect(QRect(c.number, heads_ - 1, c.right - c.number, 1), p.text);
 }
 
@@ -163,7 +163,7 @@ void SheetView::paint_words(QPainter& painter, std::size_t line, const QRect& bo
   painter.setFont(line_font(each));
   painter.setPen(p.text);
   painter.drawText(QRect(c.text, top, room, row.words), Qt::TextWordWrap, text(each.text));
-  if (each.measure) paint_measure(painter, line);
+  if (measure_at(line)) paint_measure(painter, line);
 }
 
 /// Where the fields are, what was typed there, and what it comes to.
@@ -219,7 +219,7 @@ void SheetView::paint_marks(QPainter& painter, std::size_t line) const {
 }
 
 void SheetView::paint_again(QPainter& painter, std::size_t line) const {
-  if (on_it_.marks[line] != Mark::shown_when_asked) return;
+  if (first_only_ || on_it_.marks[line] != Mark::shown_when_asked) return;
   const Palette& p = wm::app::palette();
   const QRect box = again_box(rows_[line]);
   if (on_it_.again[line] == Mark::shown) return draw_tick(painter, QRectF(box).center(), p.full);

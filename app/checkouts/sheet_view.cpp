@@ -59,10 +59,18 @@ void SheetView::set_read_only(bool read_only) {
   viewport()->update();
 }
 
+void SheetView::set_first_only(bool first_only) {
+  if (first_only == first_only_) return;
+  first_only_ = first_only;
+  in_again_ = false;
+  lay_out();
+  go_to(line_);
+}
+
 bool SheetView::open(std::size_t line) const {
   if (measure_at(line) && on_it_.marks[line] != Mark::not_shown && !verdict_at(line)) return true;
   if (on_it_.marks[line] == Mark::none) return !verdict_at(line);
-  return lines_[line]->critical && on_it_.marks[line] == Mark::shown_when_asked &&
+  return !first_only_ && lines_[line]->critical && on_it_.marks[line] == Mark::shown_when_asked &&
          on_it_.again[line] != Mark::shown;
 }
 
@@ -121,7 +129,8 @@ void SheetView::undo() {
 }
 
 bool SheetView::move(int key) {
-  const bool twice = on_it_.marks[static_cast<std::size_t>(line_)] == Mark::shown_when_asked;
+  const bool twice =
+      !first_only_ && on_it_.marks[static_cast<std::size_t>(line_)] == Mark::shown_when_asked;
   switch (key) {
     case Qt::Key_Up:
       go_to(line_ - 1);
@@ -277,7 +286,8 @@ static Mark next_mark(Mark mark) {
 void SheetView::tap_row(std::size_t line, const QPoint& at) {
   // Where it is, before the line comes into sight as a whole.
   const bool on_field = measure_at(line) && field_box(line, false).united(field_box(line, true)).contains(at);
-  const bool on_second = on_it_.marks[line] == Mark::shown_when_asked && again_box(rows_[line]).contains(at);
+  const bool on_second = !first_only_ && on_it_.marks[line] == Mark::shown_when_asked &&
+                         again_box(rows_[line]).contains(at);
   Mark on = Mark::none;
   for (Mark mark : {Mark::shown, Mark::shown_when_asked, Mark::not_shown})
     if (mark_box(rows_[line], mark).contains(at)) on = mark;
@@ -316,7 +326,7 @@ void SheetView::tell_screen_reader() {
   if (!line.says.empty()) said << QString::fromStdString(line.says);
   if (measure_at(at)) said << said_of_measure(at);
   said << mark_words(on_it_.marks[at]);
-  if (on_it_.marks[at] == Mark::shown_when_asked)
+  if (!first_only_ && on_it_.marks[at] == Mark::shown_when_asked)
     said << tr("the second time: %1").arg(mark_words(on_it_.again[at]));
   setAccessibleDescription(said.join(", "));
   QAccessibleEvent changed(this, QAccessible::DescriptionChanged);

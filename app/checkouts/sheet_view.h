@@ -27,6 +27,8 @@ class SheetView : public QAbstractScrollArea {
   int typing() const;
   /// A signed sheet is only read.
   void set_read_only(bool read_only);
+  /// Only first showings are marked: no second time, and nothing is measured.
+  void set_first_only(bool first_only);
   const OnSheet& on_sheet() const { return on_it_; }
   /// What was typed, understood; the first that is none is refused with its line.
   Expected<std::vector<LineMeasured>> measured() const;
@@ -120,7 +122,7 @@ class SheetView : public QAbstractScrollArea {
   std::vector<Before> before_;
   int heads_ = 0;  // height of the column heads
   int line_ = 0;
-  bool in_again_ = false, read_only_ = false;
+  bool in_again_ = false, read_only_ = false, first_only_ = false;
   /// Where a button or a finger went down, and how far the sheet was scrolled then; none once it has moved.
   struct Press {
     QPoint at;

@@ -50,8 +50,8 @@ Expected<void> check_sheet_opened(const Case& c, const SheetOpened& f) {
         unit_words(c, f.machine) + " is not of the class '" + std::string(class_of(f.target)) + "'.",
         "Choose a unit of that class.");
   for (const OpenSheet& open : open_sheets(c.memory, c.now))
-    if (c.same(open.sheet.person, f.person) && open.sheet.target == f.target && open.sheet.sheet == f.sheet &&
-        open.sheet.sheet_revision == f.sheet_revision)
+    if (c.same(open.sheet.person, f.person) && class_of(open.sheet.target) == class_of(f.target) &&
+        open.sheet.sheet == f.sheet && open.sheet.sheet_revision == f.sheet_revision)
       return refuse(
           "person",
           c.memory.name(f.person) + " has this run sheet in hand since " + said(c, open.since) + ".",
@@ -161,12 +161,17 @@ PersonId performer(const Memory& memory, std::string_view kind, const std::strin
 
 Expected<void> check_form(const Case& c, const std::string& form) {
   if (form.empty()) return {};
-  bool printed = false;
+  const Entry* printed = nullptr;
   for (const std::size_t i : c.memory.of_kind("printed"))
-    printed = printed || as<Printed>(c.memory.entries()[i].fact)->form == form;
-  if (!printed)
+    if (as<Printed>(c.memory.entries()[i].fact)->form == form) printed = &c.memory.entries()[i];
+  if (printed == nullptr)
     return refuse("form", "No blank sheet with the number " + form + " was printed here.",
                   "Read the number at the foot of the paper again.");
+  if (c.zone.day(c.at) < c.zone.day(printed->at))
+    return refuse("form",
+                  "The paper " + form + " was printed on " + said(c.zone.day(printed->at)) +
+                      ", so nothing was marked on it on " + said(c.zone.day(c.at)) + ".",
+                  "Look at the day, and at the number at the foot of the paper.");
   PersonId entered = performer<SheetMarks>(c.memory, "marks", form);
   if (entered.empty()) entered = performer<ScoredApart>(c.memory, "scored_apart", form);
   if (entered.empty()) return {};

@@ -56,6 +56,9 @@ class CheckoutsTest : public QObject {
   void a_sheet_left_for_too_long_is_told();
   void marks_that_a_store_put_back_does_not_have_go_there_again();
   void it_is_put_by_and_gone_on_with_on_another_day();
+  void what_was_left_open_at_another_station_is_not_lost_by_whoever_signs();
+  void the_other_mode_goes_on_with_the_same_sheet();
+  void whoever_sits_down_next_does_not_get_the_marks_of_another_second();
   void the_member_countersigns_with_a_pin_of_their_own();
   void the_members_card_countersigns_and_anybody_elses_does_not();
   void a_blank_sheet_is_printed_with_a_number_and_taken_in_from_the_paper();
@@ -401,6 +404,12 @@ void CheckoutsTest::a_second_assessor_marks_it_apart_without_seeing_the_first() 
   QVERIFY(!field("restrictions")->isVisible());
   QVERIFY(!outcome()->isVisible());
   mark("12");
+  // What asking left open is the first assessor's to see shown again.
+  QVERIFY(!sheet()->on_sheet().marks.empty());
+  press(Qt::Key_Right);
+  press(Qt::Key_1);
+  QVERIFY(std::ranges::all_of(sheet()->on_sheet().again, [](Mark each) { return each == Mark::none; }));
+  press(Qt::Key_2);
   // Neither the end of the program nor another seat takes it.
   page_.reset();
   make_page();
@@ -765,6 +774,75 @@ void CheckoutsTest::it_is_put_by_and_gone_on_with_on_another_day() {
   QVERIFY(sheet()->on_sheet().marks[3] == Mark::shown);
   QCOMPARE(field("note")->text(), QString("the edge is left"));
   evening::grab(*page_, "checkouts-put-by");
+}
+
+void CheckoutsTest::what_was_left_open_at_another_station_is_not_lost_by_whoever_signs() {
+  mark("111");
+  const RecordId opened = shop_->session->store().open_sheets()[0].id;
+  shop_->enter(db::EnterShopFact{db::SheetPutBy{opened, "the edge is left", {"no dado"}}});
+  QCOMPARE(field("restrictions")->text(), QString("no dado"));
+  QCOMPARE(field("note")->text(), QString("the edge is left"));
+  // Both were changed: both stand.
+  field("restrictions")->setFocus();
+  press(Qt::Key_End);
+  QTest::keyClicks(QApplication::focusWidget(), "; with an interpreter");
+  shop_->enter(db::EnterShopFact{db::SheetPutBy{opened, "the edge is left", {"no rabbet"}}});
+  QCOMPARE(field("restrictions")->text(), QString("no rabbet; no dado; with an interpreter"));
+  QVERIFY2(told_.join(' ').contains("both stand here now"), qPrintable(told_.join(' ')));
+  // Put back as it is here, it stays so; taken back elsewhere, it goes.
+  field("restrictions")->setFocus();
+  press(Qt::Key_A, Qt::ControlModifier);
+  QTest::keyClicks(QApplication::focusWidget(), "no rabbet");
+  shop_->enter(db::EnterShopFact{db::SheetPutBy{opened, "", {}}});
+  QCOMPARE(field("restrictions")->text(), QString());
+  // Another start of the program knows what of it is its own.
+  field("restrictions")->setFocus();
+  QTest::keyClicks(QApplication::focusWidget(), "no dado");
+  page_.reset();
+  make_page();
+  QCOMPARE(field("restrictions")->text(), QString("no dado"));
+  mark("1111111111");
+  sign("2468");
+  QCOMPARE(shop_->facts<db::Restriction>().back().text, std::string("no dado"));
+}
+
+void CheckoutsTest::the_other_mode_goes_on_with_the_same_sheet() {
+  mark("1113");
+  shop_->enter(db::EnterShopFact{db::Cancel{shop_->session->store().of_kind("booking").back()->id, "ill"}});
+  page_.reset();
+  QVERIFY(QFile::remove(shop_->session->station() + "/unsigned-check-outs.json"));
+  make_page();
+  page_->open({{}, "tola", "jointer-planer/planing", {}, {}});
+  QVERIFY2(text("under").contains("In hand since"), qPrintable(text("under")));
+  QVERIFY(sheet()->on_sheet().marks[3] == Mark::not_shown);
+  const auto second = shop_->session->commit(db::EnterShopFact{
+      db::SheetOpened{"tola", "jp1", "jointer-planer/planing", "jointer-planer", 4}});
+  QVERIFY(!second);
+  QVERIFY2(second.error().what.find("has this run sheet in hand") != std::string::npos,
+           second.error().what.c_str());
+}
+
+void CheckoutsTest::whoever_sits_down_next_does_not_get_the_marks_of_another_second() {
+  shop_->sit_down("odile", "8642");
+  shop_->enter(db::EnterFact{Appoint{"ren", Everything{}, true, day_of({2027, 12, 31})}});
+  shop_->enter(db::EnterShopFact{db::RoleGiven{"ren", db::Role::instructor}});
+  shop_->enter(db::ChoosePin{"ren", "9753"});
+  shop_->sit_down("mara", "2468");
+  sign_and_seat_a_second();
+  press(Qt::Key_M, Qt::ControlModifier);
+  mark("1233");
+  QVERIFY(!text("how").contains("the second time"));
+  QCOMPARE(shop_->facts<db::ScoredApart>().size(), std::size_t{0});
+  // The first did; whoever was there looks at nothing of it.
+  shop_->sit_down("mara", "2468");
+  QVERIFY2(!text("heading").contains("Marked apart"), qPrintable(text("heading")));
+  shop_->sit_down("ren", "9753");
+  press(Qt::Key_M, Qt::ControlModifier);
+  if (page_->findChild<QPushButton*>("show_marks")->isVisible() || sheet()->isVisible())
+    for (const Mark each : sheet()->on_sheet().marks) QVERIFY(each != Mark::shown_when_asked);
+  shop_->sit_down("odile", "8642");
+  press(Qt::Key_M, Qt::ControlModifier);
+  QVERIFY(sheet()->on_sheet().marks[1] == Mark::shown_when_asked);
 }
 
 void CheckoutsTest::the_member_countersigns_with_a_pin_of_their_own() {

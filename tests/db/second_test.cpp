@@ -128,6 +128,12 @@ TEST_CASE("An assessor does not sign for whom they have named as close, where th
   REQUIRE_FALSE(refused);
   CHECK(refused.error().where == "assessor");
   CHECK_THAT(refused.error().what, Catch::Contains("are close"));
+  // Nor on a paper that somebody else takes in; but what was before they said so, or before the rule, stands.
+  const auto on_paper = [&](Instant at) { return shop.from_paper("mia", fact(signing.checkout), at); };
+  const auto paper = on_paper(shop.now());
+  REQUIRE_FALSE(paper);
+  CHECK_THAT(paper.error().what, Catch::Contains("are close"));
+  CHECK(on_paper(evening - hour));
   shop.enter("mia", own(Join{"kim", "lou"}));
   signing.checkout.person = "lou";
   CHECK_FALSE(shop.commit("ivo", signing));  // the same person
