@@ -54,6 +54,7 @@ void WhatFollows::button(const QString& name, const QString& words, const QKeySe
   // Later, since what it does draws all of this anew.
   connect(made, &KeyButton::clicked, this, [this, act] { QTimer::singleShot(0, this, act); });
   column_->addWidget(made);
+  made->show();  // at once, so that its key is there
 }
 
 void WhatFollows::write(const ShopNow& shop) {

@@ -26,7 +26,7 @@ QComboBox QAbstractItemView { background: @paper@; border: 1px solid @quiet@; }
 
 QPushButton { background: @paper@; color: @text@; border: 1px solid @quiet@; border-radius: 5px; padding: 6px 12px; }
 QPushButton:hover { background: @chosen@; }
-QPushButton:focus { border: 2px solid @full@; padding: 5px 11px; }
+QPushButton:focus { border: 2px solid @full@; padding: 5px 11px; outline: none; }
 QPushButton:disabled { color: @quiet@; border-color: @line@; }
 QPushButton[role="primary"] { background: @full@; color: @paper@; border-color: @full@; font-weight: 600; }
 QPushButton[role="primary"]:focus { border: 2px solid @text@; }

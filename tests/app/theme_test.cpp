@@ -78,8 +78,9 @@ class ThemeTest : public QObject {
         bar.tell_problem({"where", "It cannot be", "Do something else"});
       else
         bar.tell("It is done");
-      for (const Shade shade : {Shade::dark, Shade::light}) {
-        apply_theme(*qApp, shade);
+      // As it is shown, and after each change.
+      for (const Shade shade : {Shade::light, Shade::dark, Shade::light}) {
+        if (shade != wm::app::shade()) apply_theme(*qApp, shade);
         QCoreApplication::processEvents();
         const QImage seen = bar.grab().toImage();
         const Palette& p = palette(shade);

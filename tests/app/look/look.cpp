@@ -549,7 +549,8 @@ void draw_computers(const QDir& folder, const QString& shade) {
     MainWindow window(*session);
     window.show();
     window.go(place("machines"));
-    if (login == "office") QTest::keyClick(&window, Qt::Key_F5);
+    window.activateWindow();  // whose keys they are
+    if (QTest::qWaitForWindowActive(&window) && login == "office") QTest::keyClick(&window, Qt::Key_F5);
     for (const Size& size : sizes)
       draw(window, size,
            folder.filePath(
