@@ -6,6 +6,7 @@
 #include <QKeyEvent>
 #include <QScrollBar>
 #include <QScroller>
+#include <QTimer>
 #include <QTouchEvent>
 #include <algorithm>
 #include <utility>
@@ -196,9 +197,12 @@ void SheetView::scroll_by_finger() {
   as.setScrollMetric(QScrollerProperties::HorizontalOvershootPolicy, QScrollerProperties::OvershootAlwaysOff);
   scroller->setScrollerProperties(as);
   connect(scroller, &QScroller::stateChanged, this, [this](QScroller::State now) {
-    stops_ = now == QScroller::Pressed && scrolls_;
-    scrolls_ = now == QScroller::Dragging || now == QScroller::Scrolling;
-    if (scrolls_) pressed_.reset();
+    if (now == QScroller::Dragging || now == QScroller::Scrolling) {
+      scrolls_ = true;
+      pressed_.reset();
+    }
+    // A finger that stops it has not been pressed here yet, and is not to mark.
+    if (now == QScroller::Inactive) QTimer::singleShot(0, this, [this] { scrolls_ = false; });
   });
 }
 
@@ -230,7 +234,7 @@ void SheetView::take_touch(const QTouchEvent& touch) {
 
 void SheetView::press_at(const QPoint& at) {
   pressed_.reset();
-  if (!stops_) pressed_ = Press{at, verticalScrollBar()->value()};
+  if (!scrolls_) pressed_ = Press{at, verticalScrollBar()->value()};
 }
 
 void SheetView::move_to(const QPoint& at) {

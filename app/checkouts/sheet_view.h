@@ -129,7 +129,7 @@ class SheetView : public QAbstractScrollArea {
     int scrolled;
   };
   std::optional<Press> pressed_;
-  bool scrolls_ = false, stops_ = false;  // by a finger; what is touched only to stop it
+  bool scrolls_ = false;  // by a finger; what comes down then only stops it
 };
 
 }  // namespace wm::app

@@ -33,6 +33,7 @@ class CheckoutsTest : public QObject {
   void marking_every_line_suggests_a_pass();
   void a_mark_is_made_where_a_button_is_let_go_and_not_where_it_moved();
   void a_finger_that_scrolls_marks_nothing();
+  void a_finger_that_only_stops_a_sheet_marks_nothing();
   void a_finger_goes_through_all_that_the_second_mark_can_be();
   void the_line_that_is_marked_stays_in_sight_when_something_takes_its_room();
   void a_critical_line_shown_when_asked_must_be_shown_again();
@@ -275,6 +276,23 @@ void CheckoutsTest::a_finger_that_scrolls_marks_nothing() {
   QVERIFY(sheet()->on_sheet().marks[5] == Mark::shown_when_asked);
   press(Qt::Key_Z, Qt::ControlModifier);
   QVERIFY(nothing_is_marked());
+}
+
+void CheckoutsTest::a_finger_that_only_stops_a_sheet_marks_nothing() {
+  page_->resize(1216, 600);
+  QCoreApplication::processEvents();
+  QScroller* scroller = QScroller::scroller(sheet()->viewport());
+  tap(place_of(3, Mark::not_shown));
+  press(Qt::Key_Z, Qt::ControlModifier);
+  QVERIFY(nothing_is_marked());
+  scroller->scrollTo(QPointF(0, sheet()->verticalScrollBar()->maximum()), 3000);
+  QTRY_VERIFY(sheet()->verticalScrollBar()->value() > 0);
+  QCOMPARE(scroller->state(), QScroller::Scrolling);
+  tap(place_of(4, Mark::shown));
+  QVERIFY(nothing_is_marked());
+  QCOMPARE(scroller->state(), QScroller::Inactive);
+  tap(place_of(4, Mark::shown));
+  QVERIFY(sheet()->on_sheet().marks[4] == Mark::shown);
 }
 
 void CheckoutsTest::a_finger_goes_through_all_that_the_second_mark_can_be() {
