@@ -26,12 +26,14 @@ QString bare_number(QString number) {
 /// A line as typed, taken apart.
 struct TypedName {
   QString given, family, number;
+  bool another = false;
 };
 
 TypedName taken_apart(const QString& line) {
   TypedName typed;
   QStringList left;
-  for (const QString& word : line.split(QChar(' '), Qt::SkipEmptyParts)) {
+  typed.another = line.startsWith(QLatin1Char('+'));
+  for (const QString& word : line.mid(typed.another ? 1 : 0).split(QChar(' '), Qt::SkipEmptyParts)) {
     QString plain = word;
     while (plain.endsWith(QLatin1Char(',')) || plain.endsWith(QLatin1Char(';'))) plain.chop(1);
     if (typed.number.isEmpty() && is_all_digits(plain))
@@ -94,10 +96,13 @@ class GroupPlanner {
 
  private:
   GroupLine look_at(int number, const QString& line) {
-    GroupLine out{number, line.toStdString(), LineFate::bad, {}, false, {}};
     const TypedName typed = taken_apart(line);
+    GroupLine out{number, line.toStdString(), LineFate::bad, {}, false, typed.another, {}};
     std::vector<const Person*> found = people(typed);
-    if (found.size() > 1)
+    if (typed.another && found.size() == 1)
+      out.problem =
+          line_problem(number, is_number_of(*found.front()), "Leave out the +, or correct the number.");
+    else if (found.size() > 1)
       out.problem = line_problem(number, several(found), "Write the number of the one who was there.");
     else if (found.size() == 1)
       take_found(out, *found.front(), typed);
@@ -120,7 +125,7 @@ class GroupPlanner {
     for (const Person& person : store_.people()) {
       if (person == nameless(person.id)) continue;
       const bool fits = typed.number.isEmpty()
-                            ? is_called(person, typed)
+                            ? !typed.another && is_called(person, typed)
                             : bare_number(as_qt(person.number)) == bare_number(typed.number);
       if (fits && counted.insert(store_.joined(person.id)).second) found.push_back(&person);
     }
@@ -139,12 +144,33 @@ class GroupPlanner {
     return std::to_string(found.size()) + " people are called that: " + numbers + ".";
   }
 
+  static std::string is_number_of(const Person& person) {
+    return "The number " + person.number + " is that of " + person.given + " " + person.family + ".";
+  }
+
+  /// Whoever is called what stands beside a number that nobody has: a slip in the number, more often than
+  /// somebody else of the same name. Whose number is that one is for whoever typed it to say.
+  std::optional<Problem> called_that(int line, TypedName typed) const {
+    if (typed.another || typed.number.isEmpty() || whole_name(typed).isEmpty()) return std::nullopt;
+    const std::string number = typed.number.toStdString();
+    typed.number.clear();
+    const std::vector<const Person*> called = people(typed);
+    if (called.empty()) return std::nullopt;
+    const Person& person = *called.front();
+    const std::string here =
+        called.size() > 1
+            ? several(called)
+            : person.given + " " + person.family + " is here already, " +
+                  (person.number.empty() ? "without a number." : "with the number " + person.number + ".");
+    return line_problem(
+        line, "Nobody has the number " + number + ". " + here,
+        "Correct the number, or leave it out; put + before the line where it is somebody else of "
+        "the same name.");
+  }
+
   void take_found(GroupLine& out, const Person& person, const TypedName& typed) {
     if (!typed.number.isEmpty() && !whole_name(typed).isEmpty() && !is_called(person, typed)) {
-      out.problem = line_problem(out.line,
-                                 "The number " + typed.number.toStdString() + " is that of " + person.given +
-                                     " " + person.family + ".",
-                                 "Correct the number, or the name.");
+      out.problem = line_problem(out.line, is_number_of(person), "Correct the number, or the name.");
       return;
     }
     out.fate = LineFate::found;
@@ -162,13 +188,16 @@ class GroupPlanner {
                              "Write the given and the family name.");
       return;
     }
+    out.problem = called_that(out.line, typed);
+    if (out.problem) return;
     out.fate = LineFate::entered;
     out.person.given = typed.given.toStdString();
     out.person.family = typed.family.toStdString();
     out.person.number = typed.number.toStdString();
     // Names that were typed twice are one person's.
     for (const GroupLine& line : plan_.lines)
-      if (line.fate == LineFate::entered && is_called(line.person, typed)) out.person.id = line.person.id;
+      if (!typed.another && line.fate == LineFate::entered && is_called(line.person, typed))
+        out.person.id = line.person.id;
     if (out.person.id.empty()) out.person.id = free_id();
   }
 

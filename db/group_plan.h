@@ -8,7 +8,8 @@
 
 namespace wm::db {
 
-/// What is asked for. A line of `names` is "Given Family", "Family, Given", a number, or both.
+/// What is asked for. A line of `names` is "Given Family", "Family, Given", a number, or both; with + before
+/// it, somebody else than whoever is here and called that.
 struct GroupForm {
   std::string names;
   std::string lesson;
@@ -27,6 +28,7 @@ struct GroupLine {
   LineFate fate = LineFate::bad;
   Person person;            // as here, or as it will be entered with an id of its own
   bool had_lesson = false;  // in that revision, before
+  bool another = false;     // said to be somebody else than whoever is called that
   std::optional<Problem> problem;
 };
 

@@ -3,6 +3,8 @@
 #include <QLabel>
 
 #include "app/desk/items.h"
+#include "app/people/birth_dates.h"
+#include "app/words/listing.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -31,7 +33,9 @@ void add_line(QListWidget& list, const QString& words) {
 }  // namespace
 
 GroupEntry::GroupEntry(Session& session, QWidget* parent)
-    : Form(tr("A group that had a lesson"), tr("Enter all of it"), parent), session_(session) {
+    : Form(tr("A group that had a lesson"), tr("Enter all of it"), parent),
+      session_(session),
+      known_(known_people(session)) {
   add_names();
   add_lesson();
   add_instructors();
@@ -49,8 +53,9 @@ void GroupEntry::add_names() {
   names_->setObjectName("group_names");
   names_->setTabChangesFocus(true);
   names_->setFixedHeight(150);
-  names_->setPlaceholderText(
-      tr("One name a line: Kim Aoki; or Aoki, Kim; or a number, with or without a name"));
+  names_->setPlaceholderText(tr(
+      "One name a line: Kim Aoki; or Aoki, Kim; or a number, with or without a name. A + before it: somebody "
+      "else of that name"));
   add_field(tr("Who was there"), names_);
   connect(names_, &QPlainTextEdit::textChanged, this, &GroupEntry::preview);
 }
@@ -106,12 +111,30 @@ QString GroupEntry::line_words(const db::GroupLine& line) const {
     return tr("%1: %2", "what was typed, what is wrong")
         .arg(QString::fromStdString(line.typed), problem_sentence(*line.problem));
   const QString name = person_name(line.person);
-  if (line.fate == db::LineFate::entered) return tr("%1: new, will be entered").arg(name);
+  if (line.fate == db::LineFate::entered) {
+    const QString said = tr("%1: new, will be entered").arg(name);
+    const QString near = line.another ? QString() : near_words(line.person);
+    return near.isEmpty() ? said
+                          : tr("%1. Look first whether this is %2", "what will happen, who").arg(said, near);
+  }
   const QString here =
       line.person.number.empty()
           ? tr("%1: here already").arg(name)
           : tr("%1: here already, number %2").arg(name, QString::fromStdString(line.person.number));
   return line.had_lesson ? tr("%1; had this lesson before").arg(here) : here;
+}
+
+/// Those here whose names differ by a slip, or are written the other way round; nothing where there is none.
+QString GroupEntry::near_words(const db::Person& entered) const {
+  QStringList near;
+  for (const LikelyDouble& each : likely_doubles(entered, {}, known_)) {
+    const auto here = session_.person(each.person);
+    if (!here || session_.joined(each.person) != each.person) continue;
+    near << (here->number.empty()
+                 ? person_name(here)
+                 : tr("%1, number %2").arg(person_name(here), QString::fromStdString(here->number)));
+  }
+  return or_list(near);
 }
 
 QString GroupEntry::summary(const db::GroupPlan& plan) const {

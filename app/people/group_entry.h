@@ -6,6 +6,7 @@
 #include <QPlainTextEdit>
 
 #include "app/lists/form.h"
+#include "app/people/match.h"
 #include "app/session.h"
 #include "app/widgets/date_field.h"
 
@@ -28,8 +29,10 @@ class GroupEntry : public Form {
   void preview();
   QString summary(const db::GroupPlan& plan) const;
   QString line_words(const db::GroupLine& line) const;
+  QString near_words(const db::Person& entered) const;
 
   Session& session_;
+  std::vector<KnownPerson> known_;
   QPlainTextEdit* names_;
   QComboBox *lesson_, *paper_;
   DateField* until_;

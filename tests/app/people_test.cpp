@@ -423,6 +423,32 @@ class PeopleTest : public QObject {
     QVERIFY(!seen_on(page).contains("Ada Quill"));
   }
 
+  void a_group_says_of_a_name_that_is_nearly_somebodys_to_look_first() {
+    ListsShop shop;
+    shop.sit("dee");
+    PeoplePage page(shop.session());
+    shop.show(page);
+    press(page, Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
+    auto* names = page.findChild<QPlainTextEdit*>("group_names");
+    const auto first = [&](const char* typed) {
+      names->setPlainText(QString::fromUtf8(typed));
+      return page.findChild<QListWidget*>("group_lines")->item(0)->text();
+    };
+    const db::Person* ines = nullptr;
+    for (const db::Person& each : shop.session().store().people())
+      if (each.family == "Castellanos") ines = &each;
+    QVERIFY(ines);
+    QVERIFY2(first("Ines Castelanos").contains("Look first whether this is Inés Castellanos"),
+             qPrintable(first("Ines Castelanos")));
+    QVERIFY(!first("+ Ines Castelanos").contains("Look first"));
+    QVERIFY(!first("Noor Tamsin").contains("Look first"));
+    const QString known = first("Inés Castellanos 09999");
+    QVERIFY2(known.contains("Nobody has the number 09999") &&
+                 known.contains(QString::fromStdString(ines->number)) && known.contains("put +"),
+             qPrintable(known));
+    QVERIFY(first("+ Inés Castellanos 09999").contains("new, will be entered"));
+  }
+
   void a_group_is_previewed_line_by_line_and_entered_whole() {
     ListsShop shop;
     shop.sit("mia");

@@ -79,6 +79,29 @@ TEST_CASE("What is wrong with a line is said by its number, and then nothing is 
   CHECK(plan_group(shop.store(), names(" \n")).actions.empty());
 }
 
+TEST_CASE("A known name beside a number that nobody has is no second person, unless that is said") {
+  TestShop shop;
+  CHECK(wrong(shop, "Kim Abara 0421") ==
+        "line 1: Nobody has the number 0421. Kim Abara is here already, with the number 4.");
+  CHECK(wrong(shop, "abara, KIM 0421").find("with the number 4.") != std::string::npos);
+  const GroupPlan plan = plan_group(shop.store(), names("+ Kim Abara 0421\n+Lou Brandt\nLou Brandt"));
+  REQUIRE(plan.actions.size() == 3);
+  CHECK(plan.entered == 2);
+  CHECK(plan.lines[0].another);
+  CHECK(plan.lines[0].person.number == "0421");
+  CHECK(plan.lines[0].person.id != "kim");
+  CHECK(plan.lines[1].person.id != "lou");
+  CHECK(plan.lines[2].person.id == "lou");
+  CHECK(wrong(shop, "+ Kim Abara 4") == "line 1: The number 4 is that of Kim Abara.");
+  // Two of one name who are both new are two where that is said.
+  CHECK(wrong(shop, "Noor Tamsin\nNoor Tamsin") == "line 2: This is the same person as in line 1.");
+  CHECK(plan_group(shop.store(), names("Noor Tamsin\n+ Noor Tamsin")).entered == 2);
+  REQUIRE(enter(shop, plan));
+  CHECK(wrong(shop, "Kim Abara 99") ==
+        "line 1: Nobody has the number 99. 2 people are called that: 4, 0421.");
+  CHECK(wrong(shop, "Lou Brandt 99").find("5, without a number") != std::string::npos);
+}
+
 TEST_CASE("Each gets the paper too, and how many there may be is said beforehand") {
   TestShop shop;
   Rulebook rulebook = small_rulebook(2, shop.now());
