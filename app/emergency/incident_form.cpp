@@ -111,14 +111,14 @@ QString IncidentForm::costs() const {
     return tr("A near miss takes nothing away from anybody. Name who was there, or nobody.");
   QStringList said;
   const Rulebook* book = session_.decider().in_force(session_.now());
-  if (!book || target().empty())
-    said << tr("Name at least one of those who were there.");
-  else if (severity() <= renewed_after_severity(*book, target()))
+  if (book && target().empty())
+    said << tr("Choose the machine: its rules say whether somebody has to be named.");
+  else if (book && severity() <= renewed_after_severity(*book, target()))
     said << tr(
         "By the rules whoever was working is checked out again after this, so name them. Who was hurt, "
         "supervised or saw it loses nothing by it.");
   else
-    said << tr("By the rules nobody loses anything by this. Name at least one of those who were there.");
+    said << tr("By the rules nobody loses anything by this. Name who was there, or nobody.");
   if (session_.role() == db::Role::desk)
     said << tr("An instructor or a manager records this: let them sit down here; what is typed stays.");
   return said.join(' ');

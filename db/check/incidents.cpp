@@ -19,16 +19,19 @@ Expected<void> check_named_once(const Case& c, const std::vector<Involved>& peop
   return {};
 }
 
-/// Whoever would lose something by it is named, and somebody is wherever it was more than a near miss: a
-/// near miss costs nobody anything, so nobody need be named to report one.
+/// A name is asked for only where whoever was working loses something by it: what nobody loses anything by is
+/// told the more readily without one.
 Expected<void> check_unnamed(const Case& c, const RecordIncident& f) {
-  if (f.severity == near_miss) return {};
-  if (f.people.empty())
-    return refuse("people", "Nobody who was there is named.",
-                  "Name somebody who was there. Only a near miss is recorded without any name.");
   const Rulebook* rulebook = c.decider().in_force(c.at);
-  const bool costs = rulebook != nullptr && f.severity <= renewed_after_severity(*rulebook, f.target);
-  if (!costs || std::find(f.unnamed.begin(), f.unnamed.end(), Part::operating) == f.unnamed.end()) return {};
+  const bool costs = f.severity != near_miss && rulebook != nullptr &&
+                     f.severity <= renewed_after_severity(*rulebook, f.target);
+  if (!costs) return {};
+  if (f.people.empty())
+    return refuse("people",
+                  "After an incident as grave as this the rules ask that whoever was working is checked out "
+                  "again, and nobody who was there is named.",
+                  "Name who was working; or, where nobody was, somebody who was there.");
+  if (std::find(f.unnamed.begin(), f.unnamed.end(), Part::operating) == f.unnamed.end()) return {};
   return refuse("unnamed",
                 "After an incident as grave as this the rules ask that whoever was working is checked out "
                 "again, and they are not named.",

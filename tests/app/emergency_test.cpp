@@ -168,6 +168,16 @@ class EmergencyTest : public QObject {
     QVERIFY(find<QPlainTextEdit>("what_happened")->toPlainText().isEmpty());
   }
 
+  void what_nobody_loses_anything_by_needs_no_name_either() {
+    shop_->sit_down("mara", "2468");
+    fill(3);
+    QVERIFY2(find<QLabel>("what_it_costs")->text().contains("Name who was there, or nobody"),
+             qPrintable(find<QLabel>("what_it_costs")->text()));
+    press(Qt::Key_3);
+    QVERIFY2(refused_.isEmpty(), qPrintable(refused_.join(' ')));
+    QCOMPARE(facts<db::Happened>().size(), std::size_t{1});
+  }
+
   void a_near_miss_needs_no_name_costs_nobody_anything_and_the_desk_records_it() {
     shop_->sit_down("ines", "1357");
     fill(4);

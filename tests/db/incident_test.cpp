@@ -113,10 +113,16 @@ TEST_CASE("A near miss costs nobody anything, and nobody need be named") {
   CHECK(rung_of_kim(shop) == Rung::independent);
 }
 
-TEST_CASE("What was graver has a name; whoever was working has one where the rules take something away") {
+TEST_CASE("A name is asked for where the rules take something from whoever was working, and only there") {
   TestShop shop;
   ask_again_after_two(shop);
-  refused(shop.commit("ivo", happened(3, {}, {Part::hurt})), "Nobody who was there is named");
+  refused(shop.commit("ivo", happened(2, {}, {Part::hurt})), "nobody who was there is named");
+  const auto slight = shop.commit("ivo", happened(3, {}, {Part::hurt}));
+  REQUIRE(slight);
+  CHECK(slight->entries.size() == 1);
+  CHECK(shop.commit("ivo", happened(3, {}, {Part::operating, Part::hurt})));
+  CHECK(shop.commit("ivo", RecordIncident{"sander", "s1", 1, {}, {}, "a belt tore"}));
+  refused(shop.commit("dee", happened(3, {}, {Part::hurt})), "only a near miss");
   refused(shop.commit("ivo", happened(2, {{"lou", Part::saw}}, {Part::operating})), "checked out");
   // Severity 3 takes nothing away here, and who was hurt loses nothing at any.
   CHECK(shop.commit("ivo", happened(3, {{"lou", Part::saw}}, {Part::operating})));
