@@ -218,7 +218,7 @@ constexpr std::array table = {
     PermissionRow{"lockout",         anywhere,    no,             yes,              yes,              yes},
     PermissionRow{"out_of_service",  anywhere,    no,             yes,              yes,              yes},
     PermissionRow{"tag",             anywhere,    no,             yes,              yes,              yes},
-    PermissionRow{"release",         anywhere,    no,             no,               own_lock,         own_lock_or_reached},
+    PermissionRow{"release",         anywhere,    no,             own_lock,         own_lock,         own_lock_or_reached},
     PermissionRow{"reached",         anywhere,    no,             no,               no,               yes},
     PermissionRow{"change",          anywhere,    no,             no,               yes,              yes},
     PermissionRow{"record_change",   anywhere,    no,             no,               yes,              yes},

@@ -67,7 +67,7 @@ class Answering {
   StartAnswer may_start(const MachineId& machine) const {
     const db::StartNow now = session_.start_now(person_, machine, target_);
     StartAnswer answer{now.may, now.possible(), now.needs_supervisor, {}, {}};
-    const StartReader start{reader_, [this](const RecordId& lockout) { return tag_of(lockout); },
+    const StartReader start{reader_, [this](const RecordId& lockout) { return lock_of(lockout); },
                             [this] { return could_supervise(); }};
     answer.hindrances = hindrance_sentences(answer.may, start);
     if (now.unit_in_use)
@@ -92,9 +92,9 @@ class Answering {
                                                        .arg(where, since, reader_.name_of(at.person));
   }
 
-  const db::Tag* tag_of(const RecordId& lockout) const {
+  const db::LockOn* lock_of(const RecordId& lockout) const {
     for (const db::LockOn& out : shop_.out)
-      if (out.lockout == lockout) return &out.tag;
+      if (out.lockout == lockout) return &out;
     return nullptr;
   }
 

@@ -48,9 +48,8 @@ void MachinesPage::open(const Place& place) {
 }
 
 QString MachinesPage::lock_summary(const db::LockOn& lock) const {
-  return tr("tag %1, %2, key with %3, put on by %4", "tag, padlock, names")
-      .arg(tag_number_words(lock.tag.tag), padlock_words(lock.tag.padlock), key_words(lock, reader_.name_of),
-           whose_lock_words(lock, reader_.name_of));
+  return tr("%1, put on by %2", "tag and padlock, name")
+      .arg(tag_words(lock, reader_.name_of), whose_lock_words(lock, reader_.name_of));
 }
 
 ListRow MachinesPage::row(const UnitState& unit) const {
@@ -119,7 +118,7 @@ void MachinesPage::describe_lock(const db::LockOn& lock, bool first) {
   panel_->line(tr("Tag"), tag_number_words(lock.tag.tag));
   panel_->line(tr("Padlock"), padlock_words(lock.tag.padlock));
   panel_->line(tr("Put on by"), whose_lock_words(lock, reader_.name_of));
-  panel_->line(tr("Key with"), key_words(lock, reader_.name_of));
+  if (has_padlock(lock.tag)) panel_->line(tr("Key with"), key_words(lock, reader_.name_of));
   for (const db::Attempt& attempt : lock.attempts)
     panel_->line(tr("Tried to reach"), tr("%1, %2: %3", "day, who, how")
                                            .arg(short_day(attempt.at, session().zone()),

@@ -6,6 +6,8 @@
 
 namespace wm::app {
 
+bool has_padlock(const db::Tag& tag) { return !QString::fromStdString(tag.padlock).trimmed().isEmpty(); }
+
 QString padlock_words(const std::string& padlock) {
   const QString said = QString::fromStdString(padlock).trimmed();
   if (said.isEmpty()) return Words::tr("no padlock noted");
@@ -26,13 +28,18 @@ QString key_words(const db::LockOn& lock, const NameOf& name_of) {
                                      : name_of(lock.tag.key_holder);
 }
 
+QString tag_words(const db::LockOn& lock, const NameOf& name_of) {
+  const QString tag = tag_number_words(lock.tag.tag), padlock = padlock_words(lock.tag.padlock);
+  return has_padlock(lock.tag) ? Words::tr("tag %1, %2, key with %3", "tag, padlock, who holds the key")
+                                     .arg(tag, padlock, key_words(lock, name_of))
+                               : Words::tr("tag %1, %2", "tag, padlock").arg(tag, padlock);
+}
+
 QString lock_words(const db::LockOn& lock, const NameOf& name_of, const Zone& zone) {
   const QString by = lock.whose.empty() ? Words::tr("who put it on is not known")
                                         : Words::tr("put on by %1").arg(name_of(lock.whose));
-  return Words::tr("out of service since %1, %2; tag %3, %4, key with %5: %6",
-                   "day, who put it on, tag, padlock, who holds the key, why")
-      .arg(short_day(lock.since, zone), by, tag_number_words(lock.tag.tag), padlock_words(lock.tag.padlock),
-           key_words(lock, name_of), said_words(lock.tag.reason));
+  return Words::tr("out of service since %1, %2; %3: %4", "day, who put it on, its tag and padlock, why")
+      .arg(short_day(lock.since, zone), by, tag_words(lock, name_of), said_words(lock.tag.reason));
 }
 
 }  // namespace wm::app

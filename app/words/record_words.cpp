@@ -305,9 +305,11 @@ struct Sentence {
     return said.arg(name(r.person), other(r.checkout));
   }
   QString operator()(const db::Tag& r) const {
-    QString told = Words::tr("Tag %1, %2, key with %3: %4.")
-                       .arg(QString::fromStdString(r.tag), padlock_words(r.padlock), name(r.key_holder),
-                            said_words(r.reason));
+    const QString tag = QString::fromStdString(r.tag), padlock = padlock_words(r.padlock),
+                  why = said_words(r.reason);
+    QString told = has_padlock(r)
+                       ? Words::tr("Tag %1, %2, key with %3: %4.").arg(tag, padlock, name(r.key_holder), why)
+                       : Words::tr("Tag %1, %2: %3.").arg(tag, padlock, why);
     if (!r.put_on_by.empty()) told += ' ' + Words::tr("Put on by %1.").arg(name(r.put_on_by));
     return told;
   }

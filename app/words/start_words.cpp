@@ -2,6 +2,7 @@
 
 #include "app/words/condition_words.h"
 #include "app/words/listing.h"
+#include "app/words/lock_words.h"
 #include "app/words/standing_words.h"
 #include "app/words/tr.h"
 
@@ -16,13 +17,18 @@ QString lockout_sentence(const RecordId& lockout, const StartReader& start) {
   const db::Entry* entry = reader.record_of(lockout);
   if (!entry) return Words::tr("The machine is out of service.");
   const QString since = reader.day(entry->at);
-  const QString by = entry->entered_by.empty() ? QString() : reader.name_of(entry->entered_by);
+  const db::LockOn* lock = start.lock_of(lockout);
+  const PersonId whose = lock ? lock->whose : entry->entered_by;
+  const QString by = whose.empty() ? QString() : reader.name_of(whose);
   QStringList said;
   said << (by.isEmpty() ? Words::tr("The machine is out of service since %1.").arg(since)
                         : Words::tr("The machine is out of service since %1, put by %2.").arg(since, by));
-  if (const db::Tag* tag = start.tag_of(lockout))
-    said << Words::tr("Tag %1, key with %2.")
-                .arg(QString::fromStdString(tag->tag), reader.name_of(tag->key_holder));
+  if (lock && !(lock->tag == db::Tag{lockout, {}, {}, {}, {}})) {
+    const QString tag = tag_number_words(lock->tag.tag);
+    said << (has_padlock(lock->tag) && !lock->tag.key_holder.empty()
+                 ? Words::tr("Tag %1, key with %2.").arg(tag, reader.name_of(lock->tag.key_holder))
+                 : Words::tr("Tag %1.").arg(tag));
+  }
   // As the store's table of who may enter what has it.
   said << (by.isEmpty()
                ? Words::tr("A manager can take the padlock off.")

@@ -5,13 +5,14 @@
 
 #include "app/words/reader.h"
 #include "core/decide/answers.h"
+#include "db/floor.h"
 
 namespace wm::app {
 
 struct StartReader {
   const AnswerReader& reader;
-  /// The tag of a lockout, or null.
-  std::function<const db::Tag*(const RecordId&)> tag_of;
+  /// A lock that is on, by its lockout; or null.
+  std::function<const db::LockOn*(const RecordId&)> lock_of;
   /// Who could supervise if they came or had time, by name; asked only where nobody here can.
   std::function<QStringList()> could_supervise;
 };

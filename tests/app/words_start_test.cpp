@@ -14,13 +14,13 @@ class WordsStartTest : public QObject {
   Q_OBJECT
 
   WordsShop shop_;
-  db::Tag tag_{"k", "14", "padlock 3", "guard broken", "mara"};
+  db::LockOn lock_{"k", "b1", {}, "tom", "tom", {"k", "14", "padlock 3", "guard broken", "mara"}, {}};
   QStringList others_;
 
   QStringList told(const MayStart& may) {
     const AnswerReader reader = shop_.reader();
     return hindrance_sentences(
-        may, {reader, [this](const RecordId& id) { return id == tag_.lockout ? &tag_ : nullptr; },
+        may, {reader, [this](const RecordId& id) { return id == lock_.lockout ? &lock_ : nullptr; },
               [this] { return others_; }});
   }
 
@@ -55,6 +55,14 @@ class WordsStartTest : public QObject {
                     "Devlin. Tom Ryde can take the padlock off; a manager can once it was tried to reach Tom "
                     "Ryde. The machine is out of service since 20 November 2025. A manager can take the "
                     "padlock off."));
+    // Whose lock it is, not who entered it; and no key where no padlock was put on.
+    lock_.whose = "mara";
+    lock_.tag.padlock.clear();
+    may.lockouts = {"k"};
+    QCOMPARE(told(may),
+             QStringList("The machine is out of service since 20 November, put by Mara Devlin. Tag 14. Mara "
+                         "Devlin can take the padlock off; a manager can once it was tried to reach Mara "
+                         "Devlin."));
   }
 
   void too_few_others_says_who_is_needed() {

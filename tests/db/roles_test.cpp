@@ -1,6 +1,7 @@
 // Who may enter what: written down from what the roles are for, and not from the program.
-//   desk: books, enters people, takes papers, stops anybody for tonight, puts a machine out of service.
-//   instructor: also signs check-outs, supervises, records incidents, takes off their own lock.
+//   desk: books, enters people, takes papers, stops anybody for tonight, puts a machine out of service, takes
+//   off their own lock.
+//   instructor: also signs check-outs, supervises, records incidents.
 //   manager: also rulebook, appointments, suspensions lifted, another's lock after an attempt to reach them.
 //   quiz station: an attempt, nothing else.
 // And where: the front desk takes what is booked, entered and brought on paper; the tablet what happens at
@@ -236,10 +237,10 @@ const std::vector<Line>& lines() {
        [](auto& e) {
          return own(Tag{e.desk_lock, "7", "3", "blade cracked", "dee"});
        }},
-      {"take off the desk's lock", "", [](auto& e) { return fact(Release{e.desk_lock}); }},
+      {"take off the desk's lock", "d", [](auto& e) { return fact(Release{e.desk_lock}); }},
       {"take off the instructor's lock", "i", [](auto& e) { return fact(Release{e.instructor_lock}); }},
       {"take off the manager's lock", "m", [](auto& e) { return fact(Release{e.manager_lock}); }},
-      {"take off another's lock after trying to reach them", "m",
+      {"take off the desk's lock after trying to reach them", "dm",
        [](auto& e) { return fact(Release{e.reached_lock}); }},
       {"record an attempt to reach somebody", "m",
        [](auto& e) {
