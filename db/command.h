@@ -110,12 +110,15 @@ struct LeaveMachine {
   friend bool operator==(const LeaveMachine&, const LeaveMachine&) = default;
 };
 /// A machine was changed: on all that is `target`, whatever the unit, since check-outs are for a class. What
-/// it takes away is said by the rulebook (`renew_after_change`).
+/// it takes away is said by the rulebook (`renew_after_change`); nothing where a manager says that using the
+/// machine is as it was (`as_before`): a repair, or another change than of what cuts, guards, switches it or
+/// where it stands.
 struct RecordChange {
   TargetName target;
   MachineId machine;  // the unit; empty: every one of the class
   Alteration kind = Alteration::other;
   std::string what;
+  bool as_before = false;
   friend bool operator==(const RecordChange&, const RecordChange&) = default;
 };
 /// A lesson given to several people at once: a record for each who had it, and one that says who gave it. How

@@ -401,12 +401,14 @@ struct Left {
 };
 /// What was changed on a machine: what cuts, what guards, what switches it, where it stands, a part repaired.
 enum class Alteration { cutter, guard, controls, moved, repair, other };
-/// Told beside the record of a change: on which unit, and what was done. By RecordChange only.
+/// Told beside the record of a change: on which unit, and what was done. By RecordChange only. Without
+/// `change` nothing about using the machine changed, a manager's word: it is told of `target` alone.
 struct Altered {
-  RecordId change;
+  RecordId change;    // empty: no decision rests on it
   MachineId machine;  // empty: every unit of the class
   Alteration kind = Alteration::other;
   std::string what;
+  TargetName target = {};  // of what; empty where `change` says it
   WM_EQUAL(Altered);
 };
 /// A lesson given to several people at one time; `lessons`: the record of each who had it. By TeachGroup

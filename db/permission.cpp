@@ -168,6 +168,13 @@ Expected<void> only_near_miss(const Action& action, const Occasion&) {
                 "Ask an instructor or a manager to record what was graver.");
 }
 
+/// That a change renews nothing is a manager's word.
+Expected<void> changes_use(const Action& action, const Occasion&) {
+  if (!std::get<RecordChange>(action).as_before) return {};
+  return refuse("as_before", "That using the machine is as before is for a manager to say.",
+                "Record it as a change of its use, or ask a manager.");
+}
+
 /// At which computers, beside one that does it all and the quiz station: a set of them.
 using Places = unsigned;
 constexpr Places place(Station station) { return 1u << static_cast<unsigned>(station); }
@@ -221,7 +228,7 @@ constexpr std::array table = {
     PermissionRow{"release",         anywhere,    no,             own_lock,         own_lock,         own_lock_or_reached},
     PermissionRow{"reached",         anywhere,    no,             no,               no,               yes},
     PermissionRow{"change",          anywhere,    no,             no,               yes,              yes},
-    PermissionRow{"record_change",   anywhere,    no,             no,               yes,              yes},
+    PermissionRow{"record_change",   anywhere,    no,             no,               changes_use,      yes},
     PermissionRow{"teach_group",     at_desks,    no,             yes,              yes,              yes},
     PermissionRow{"visit",           at_desks,    no,             yes,              yes,              yes},
     PermissionRow{"visit_end",       at_desks,    no,             yes,              yes,              yes},

@@ -188,6 +188,7 @@ std::vector<AnyFact> facts_of(const RecordIncident& a, const RecordId& record) {
 }
 
 std::vector<AnyFact> facts_of(const RecordChange& a, const RecordId& record) {
+  if (a.as_before) return {own(Altered{{}, a.machine, a.kind, a.what, a.target})};
   return {core(Change{a.target}), own(Altered{record, a.machine, a.kind, a.what})};
 }
 

@@ -39,4 +39,10 @@ Expected<std::optional<Instant>> read_moment(const Session& session, DateField& 
       on_wall(session.zone(), typed_day.value_or(session.zone().day(session.now())), *minute));
 }
 
+Instant moment_so_far(const Session& session, const DateField& day, const QLineEdit& time) {
+  const auto minute = read_minute(time.text().trimmed());
+  if (!day.is_good() || !minute || *minute == 24 * 60) return session.now();
+  return on_wall(session.zone(), day.typed().value_or(session.zone().day(session.now())), *minute);
+}
+
 }  // namespace wm::app

@@ -3,9 +3,11 @@
 #include <algorithm>
 
 #include "app/calendars/forms.h"
+#include "app/hours/moment.h"
 #include "app/lists/effects.h"
 #include "app/passes/card_form.h"
 #include "app/passes/card_words.h"
+#include "app/widgets/date_field.h"
 #include "app/widgets/key_button.h"
 #include "app/widgets/person_box.h"
 #include "app/widgets/person_search.h"
@@ -313,23 +315,50 @@ void MachinesPage::record_change(const UnitState& unit) {
   QComboBox* which = form->choice(tr("Which unit"), "which",
                                   {{words(unit.id), unit_name(unit.machine_class, unit.label)},
                                    {QString(), tr("every unit of this machine")}});
+  auto* time = form->line(tr("At what time it was changed"), "changed_time");
+  time->setPlaceholderText(tr("now"));
+  auto* day = new DateField(tr("today"));
+  day->setObjectName("changed_day");
+  day->set_today(session().zone().day(session().now()));
+  form->add_field(tr("On which day"), day);
+  connect(day, &DateField::refused, form, qOverload<const Problem&>(&Form::show_problem));
+  QComboBox* use = nullptr;
+  if (session().permitted(db::RecordChange{{}, {}, db::Alteration::repair, {}, true}))
+    use = form->choice(tr("Using it, by your word"), "use",
+                       {{QString(), tr("has changed: the rules count")},
+                        {QStringLiteral("as_before"), tr("is as before: kept on record only")}});
   QLabel* effect = form->say({});
   effect->setObjectName("effect");
-  const auto say_effect = [this, on, effect] {
-    effect->setText(effect_words(on->currentData().toString().toStdString()));
-  };
-  connect(on, &QComboBox::currentIndexChanged, form, say_effect);
-  say_effect();
-  run_form(form, tr("Change recorded."), [this, what, kind, on, which] {
-    return session().commit(db::RecordChange{
+  const auto change = [what, kind, on, which, use] {
+    return db::RecordChange{
         on->currentData().toString().toStdString(), which->currentData().toString().toStdString(),
-        static_cast<db::Alteration>(kind->currentData().toInt()), what->text().simplified().toStdString()});
+        static_cast<db::Alteration>(kind->currentData().toInt()), what->text().simplified().toStdString(),
+        use && use->isEnabled() && use->currentIndex() == 1};
+  };
+  const auto say_effect = [this, change, kind, use, day, time, effect] {
+    const auto kind_now = static_cast<db::Alteration>(kind->currentData().toInt());
+    if (use) use->setEnabled(kind_now == db::Alteration::repair || kind_now == db::Alteration::other);
+    const Instant when = moment_so_far(session(), *day, *time);
+    effect->setText(change().as_before
+                        ? tr("No check-out is asked for again: it stands in the history, and that "
+                             "using the machine is as before is your word.")
+                        : effect_words(change().target, when));
+  };
+  for (QComboBox* box : {kind, on, use})
+    if (box) connect(box, &QComboBox::currentIndexChanged, form, say_effect);
+  for (QLineEdit* line : {time, static_cast<QLineEdit*>(day)})
+    connect(line, &QLineEdit::textChanged, form, say_effect);
+  say_effect();
+  run_form(form, tr("Change recorded."), [this, change, day, time]() -> Expected<db::Committed> {
+    const auto at = read_moment(session(), *day, *time);
+    if (!at) return tl::make_unexpected(at.error());
+    return session().commit(change(), *at);
   });
 }
 
-/// What a change would take away, before it is entered.
-QString MachinesPage::effect_words(const TargetName& target) const {
-  const ChangeEffect effect = effect_of_change(session().current(), target, session().now());
+/// What a change at that moment would take away, before it is entered.
+QString MachinesPage::effect_words(const TargetName& target, Instant at) const {
+  const ChangeEffect effect = effect_of_change(session().current(), target, at, session().now());
   if (effect.checkouts.empty())
     return tr(
         "The rules ask nobody for a new check-out after it. Check-outs are for the machine, not for one "
@@ -337,7 +366,7 @@ QString MachinesPage::effect_words(const TargetName& target) const {
   QStringList again;
   for (const std::string& checkout : effect.checkouts) again << item_label(checkout);
   const QString rule =
-      tr("From now on these check-outs are asked for again, on every unit: %1.").arg(and_list(again));
+      tr("From then on these check-outs are asked for again, on every unit: %1.").arg(and_list(again));
   if (effect.people == 0) return rule + ' ' + tr("Nobody's standing changes by it now.");
   return rule + ' ' +
          tr("%n people's standings change: %1.", nullptr, static_cast<int>(effect.people))

@@ -36,7 +36,7 @@ class MachinesPage : public ListPage {
   void record_attempt(const db::LockOn& lock);
   void take_off(const db::LockOn& lock);
   void record_change(const UnitState& unit);
-  QString effect_words(const TargetName& target) const;
+  QString effect_words(const TargetName& target, Instant at) const;
   QString since_words(const db::Entry& change) const;
   void add_unit();
 

@@ -61,6 +61,9 @@ std::vector<UnitState> unit_states(Session& session) {
 bool is_about(const db::Entry& entry, const UnitState& unit, const Session& session) {
   if (const auto* change = fact<Change>(entry)) return class_of(change->target) == unit.machine_class;
   if (const auto* altered = shop_fact<db::Altered>(entry)) {
+    if (altered->change.empty())
+      return altered->machine.empty() ? class_of(altered->target) == unit.machine_class
+                                      : altered->machine == unit.id;
     const db::Entry* change = session.entry(altered->change);
     return change && session.counts(*change) && is_about(*change, unit, session);
   }

@@ -163,8 +163,12 @@ struct Sentence {
   }
   QString operator()(const db::Left& r) const { return Words::tr("Left again: %1").arg(other(r.started)); }
   QString operator()(const db::Altered& r) const {
-    const QString told = Words::tr("What was changed: %1, %2", "the kind of change, what was done")
-                             .arg(alteration_words(r.kind), said_words(r.what));
+    const QString told = r.change.empty()
+                             ? Words::tr("Worked on %1, which is used as before: %2, %3",
+                                         "machine, kind of change, what was done")
+                                   .arg(target_phrase(r.target), alteration_words(r.kind), said_words(r.what))
+                             : Words::tr("What was changed: %1, %2", "the kind of change, what was done")
+                                   .arg(alteration_words(r.kind), said_words(r.what));
     return (r.machine.empty()
                 ? told
                 : Words::tr("%1 (%2)", "what was changed, a unit").arg(told, machine(r.machine))) +

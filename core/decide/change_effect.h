@@ -1,5 +1,6 @@
 #pragma once
 // What a change of a machine takes away, before it is entered.
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -15,7 +16,9 @@ struct ChangeEffect {
   friend bool operator==(const ChangeEffect&, const ChangeEffect&) = default;
 };
 
-/// Of a change on a target or class at `at`. Nothing is taken in.
-ChangeEffect effect_of_change(Current& shop, const TargetName& target, Instant at);
+/// Of a change on a target or class at `at`. Nothing is taken in. With `still`, whose standings would differ
+/// at that instant as well: whoever was checked out between the two loses nothing.
+ChangeEffect effect_of_change(Current& shop, const TargetName& target, Instant at,
+                              std::optional<Instant> still = {});
 
 }  // namespace wm

@@ -31,6 +31,10 @@ Expected<void> check_change(const Case& c, const RecordChange& f) {
   if (!f.machine.empty() && c.memory.class_of_machine(f.machine) != class_of(f.target))
     return refuse("machine", "This unit is not one of '" + f.target + "'.",
                   "Choose the unit that was changed.");
+  if (f.as_before && f.kind != Alteration::repair && f.kind != Alteration::other)
+    return refuse("as_before",
+                  "What cuts, guards or switches a machine, and where it stands, changes how it is used.",
+                  "Record it as a change of its use; or say that it was a repair, or another change.");
   return check_said(f.what, "what", "It is not said what was changed.");
 }
 

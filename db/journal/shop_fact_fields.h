@@ -91,7 +91,7 @@ template <class A> void fields(A& a, Started& f) {
 }
 template <class A> void fields(A& a, Left& f) { a("started", f.started); }
 template <class A> void fields(A& a, Altered& f) {
-  a("change", f.change); a.may("machine", f.machine); a("alteration", f.kind);
+  a.may("change", f.change); a.may("machine", f.machine); a("alteration", f.kind); a.may("target", f.target);
   a.personal("what", f.what);
 }
 template <class A> void fields(A& a, GroupTaught& f) {

@@ -4,6 +4,7 @@
 
 #include "app/widgets/person_box.h"
 #include "app/words/lock_words.h"
+#include "core/time/text.h"
 #include "db/journal/subject.h"
 #include "lists_shop.h"
 #include "page_test.h"
@@ -60,7 +61,35 @@ class MachinesTest : public QObject {
     QVERIFY(!seen.contains("locked", Qt::CaseInsensitive));
   }
 
-  void the_desk_may_not_take_off_its_lock_but_an_instructor_takes_off_their_own() {
+  void whoever_put_a_lock_on_takes_it_off_at_the_desk_too() {
+    Shown<MachinesPage> shop("dee");
+    put_out(shop.page, "by the door");
+    QVERIFY(out_of_service(shop, "b1"));
+    shop.wait(24 * 3600);
+    shop.page.refresh();
+    QVERIFY(shop.page.findChild<QPushButton*>("take_off"));
+    shop.sit("ivo");
+    QVERIFY(!shop.page.findChild<QPushButton*>("take_off"));
+    shop.sit("dee");
+    press(shop.page, Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
+    type(shop.page, "New guard fitted");
+    press(shop.page, Qt::Key_Return);
+    QVERIFY(!out_of_service(shop, "b1"));
+  }
+
+  void where_no_padlock_was_put_on_nobody_is_said_to_have_its_key() {
+    Shown<MachinesPage> shop("dee");
+    type(shop.page, "by the door");
+    press(shop.page, Qt::Key_L, Qt::ControlModifier);
+    type(shop.page, "Guard cracked");
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY(out_of_service(shop, "b1"));
+    const QString seen = seen_on(shop.page);
+    QVERIFY2(seen.contains("no padlock noted") && seen.contains("put on by Dee Griffith"), qPrintable(seen));
+    QVERIFY2(!seen.contains("key with", Qt::CaseInsensitive), qPrintable(seen));
+  }
+
+  void an_instructor_takes_off_their_own_lock() {
     Shown<MachinesPage> shop("ivo");
     put_out(shop.page, "by the door");
     QVERIFY(out_of_service(shop, "b1"));
@@ -77,7 +106,7 @@ class MachinesTest : public QObject {
     shop.sit("dee");
     QVERIFY(!shop.page.findChild<QPushButton*>("take_off"));
     QVERIFY(!shop.page.findChild<QPushButton*>("attempt"));
-    QVERIFY(seen_on(shop.page).contains("Ask an instructor or a manager"));
+    QVERIFY(seen_on(shop.page).contains("Ask the one who put it on"));
     shop.sit("mia");
     QVERIFY(!shop.page.findChild<QPushButton*>("take_off"));
     QVERIFY(seen_on(shop.page).contains("nobody has tried to reach them"));
@@ -144,6 +173,58 @@ class MachinesTest : public QObject {
     QVERIFY2(seen.contains("A wider blade") && seen.contains("Not checked out again since: ") &&
                  seen.contains("Ольга Иванова") && seen.contains("Castellanos"),
              qPrintable(seen));
+  }
+
+  void a_change_of_yesterday_is_entered_with_its_day_and_time() {
+    Shown<MachinesPage> shop("mia");
+    type(shop.page, "by the door");
+    press(shop.page, Qt::Key_G, Qt::ControlModifier);
+    type(shop.page, "A wider blade");
+    const Instant now = shop.session().now();
+    const Zone& zone = shop.session().zone();
+    shop.page.findChild<QLineEdit*>("changed_day")
+        ->setText(QString::fromStdString(to_text(zone.day(now) + -1)));
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY(shop.page.findChild<QLabel*>("problem")->text().contains("not said at what time"));
+    shop.page.findChild<QLineEdit*>("changed_time")->setText("10:15");
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
+    const auto& entries = shop.session().store().entries();
+    QVERIFY(db::as<db::Altered>(entries.back().fact));
+    const LocalTime at = zone.local(entries.back().at);
+    QVERIFY(at.day == zone.day(now) + -1 && at.hour == 10 && at.minute == 15);
+    QVERIFY(db::as<Change>(entries[entries.size() - 2].fact));
+  }
+
+  void a_manager_says_of_a_repair_that_using_the_machine_is_as_before() {
+    Shown<MachinesPage> shop("ivo");
+    type(shop.page, "by the door");
+    press(shop.page, Qt::Key_G, Qt::ControlModifier);
+    QVERIFY(!shop.page.findChild<QComboBox*>("use"));
+    press(shop.page, Qt::Key_Escape);
+    shop.sit("mia");
+    shop.change_rules([](Rulebook& book) {
+      for (MachineClass& machine : book.classes)
+        if (machine.name == "bandsaw")
+          std::get<NeedCheckout>(machine.gates[0].need.need).renew_after_change = true;
+    });
+    press(shop.page, Qt::Key_G, Qt::ControlModifier);
+    type(shop.page, "A new lamp");
+    auto* use = shop.page.findChild<QComboBox*>("use");
+    auto* kind = shop.page.findChild<QComboBox*>("kind");
+    auto* effect = shop.page.findChild<QLabel*>("effect");
+    use->setCurrentIndex(1);
+    QVERIFY(!use->isEnabled());  // of what cuts
+    QVERIFY(effect->text().contains("asked for again, on every unit"));
+    kind->setCurrentIndex(static_cast<int>(db::Alteration::repair));
+    QVERIFY(use->isEnabled());
+    QVERIFY2(effect->text().contains("No check-out is asked for again"), qPrintable(effect->text()));
+    press(shop.page, Qt::Key_Return, Qt::ControlModifier);
+    const auto* told = db::as<db::Altered>(shop.session().store().entries().back().fact);
+    QVERIFY(told);
+    QVERIFY((*told == db::Altered{{}, "b1", db::Alteration::repair, "A new lamp", "bandsaw"}));
+    const QString seen = seen_on(shop.page);
+    QVERIFY2(seen.contains("A new lamp") && seen.contains("used as before"), qPrintable(seen));
+    QVERIFY(!seen.contains("Not checked out again since"));
   }
 
   void a_change_that_no_rule_asks_about_says_so_and_the_desk_is_offered_none() {

@@ -59,6 +59,17 @@ TEST_CASE("Nor is another's lock struck out, or made one's own, by whoever enter
   CHECK(shop.store().locks_on(shop.now()).size() == 1);
 }
 
+TEST_CASE("Whoever put a lock on takes it off, at the desk too, on whatever day") {
+  TestShop shop;
+  const RecordId lock = shop.enter("dee", PutOutOfService{"b1", "7", "", "blade cracked", ""});
+  const RecordId other = shop.enter("ivo", PutOutOfService{"b2", "8", "", "belt torn", ""});
+  shop.wait(day);
+  refused(shop.commit("dee", fact(Release{other})), "put on by somebody else");
+  refused(shop.commit("ivo", fact(Release{lock})), "put on by somebody else");
+  CHECK(shop.commit("dee", fact(Release{lock})));
+  CHECK(shop.store().locks_on(shop.now()).size() == 1);
+}
+
 TEST_CASE("A manager takes another's lock off once an attempt to reach them was entered") {
   TestShop shop;
   const RecordId lock = shop.enter("ivo", PutOutOfService{"b1", "7", "3", "blade cracked", "ivo"});
@@ -115,4 +126,51 @@ TEST_CASE("A change is told with its unit and kind, and takes away what the rule
   CHECK(*as<Altered>(shop.store().entries().back().fact) ==
         Altered{done->entries[0].id, "b1", Alteration::cutter, "a wider blade"});
   CHECK(verify::look_through(shop.path(), {}).value().findings.kept().empty());
+}
+
+TEST_CASE(
+    "A repair after which a manager says that using the machine is as before is told, and takes nothing "
+    "away") {
+  TestShop shop;
+  renew_after_change(shop);
+  shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
+  shop.enter("ivo", SignCheckout{
+                        {"kim", "bandsaw", 0, Outcome::passed, "ivo"}, "2222", "b1", {}, 0, {}, {}, {}, {}});
+  shop.wait(60);
+  RecordChange lamp{"bandsaw", "b1", Alteration::repair, "a new lamp", true};
+  refused(shop.commit("ivo", lamp), "for a manager to say");
+  for (const Alteration kind :
+       {Alteration::cutter, Alteration::guard, Alteration::controls, Alteration::moved}) {
+    RecordChange other = lamp;
+    other.kind = kind;
+    refused(shop.commit("mia", other), "changes how it is used");
+  }
+  const Command change = shop.command("mia", lamp, shop.now() - 30);
+  const auto done = shop.store().commit(change);
+  REQUIRE(done);
+  REQUIRE(done->entries.size() == 1);
+  const Altered told{{}, "b1", Alteration::repair, "a new lamp", "bandsaw"};
+  CHECK(*as<Altered>(done->entries[0].fact) == told);
+  CHECK(done->shifts.empty());
+  CHECK(shop.store().commit(change)->again);
+  shop.wait(1);
+  CHECK(shop.store().current().rung("kim", "bandsaw", shop.now()) == Rung::independent);
+  shop.reopen();
+  CHECK(*as<Altered>(shop.store().entries().back().fact) == told);
+  CHECK(shop.commit("mia", StrikeOutRecord{done->entries[0].id, "another machine"}));
+  CHECK(verify::look_through(shop.path(), {}).value().findings.kept().empty());
+}
+
+TEST_CASE("A change is entered with its own time: whoever was checked out after it keeps that") {
+  TestShop shop;
+  renew_after_change(shop);
+  shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
+  const Instant changed = shop.now();
+  shop.wait(hour);
+  shop.enter("ivo", SignCheckout{
+                        {"kim", "bandsaw", 0, Outcome::passed, "ivo"}, "2222", "b1", {}, 0, {}, {}, {}, {}});
+  shop.wait(60);
+  REQUIRE(shop.commit("ivo", RecordChange{"bandsaw", "b1", Alteration::cutter, "a wider blade"}, changed));
+  shop.wait(1);
+  CHECK(shop.store().current().rung("kim", "bandsaw", shop.now()) == Rung::independent);
 }

@@ -251,6 +251,14 @@ const std::vector<Line>& lines() {
        [](auto&) {
          return RecordChange{"bandsaw", "b1", Alteration::cutter, "a wider blade"};
        }},
+      {"record a repair that leaves its use as it was", "m",
+       [](auto&) {
+         return RecordChange{"bandsaw", "b1", Alteration::repair, "a new lamp", true};
+       }},
+      {"record another guard that leaves its use as it was", "",
+       [](auto&) {
+         return RecordChange{"bandsaw", "b1", Alteration::guard, "another guard", true};
+       }},
       {"enter what was changed as a fact", "",
        [](auto& e) {
          return own(Altered{e.change, "b1", Alteration::cutter, "a wider blade"});
