@@ -427,7 +427,7 @@ struct Visit {
   PersonId host;
   WM_EQUAL(Visit);
 };
-/// They left again; without it they are gone when the day is.
+/// They left again; without it they are in as long as anybody who came in then (README.md, "Who is in").
 struct VisitEnd {
   RecordId visit;
   WM_EQUAL(VisitEnd);

@@ -36,7 +36,7 @@ struct VisitorIn {
 
 /// Whoever counts as another person stands under whom they count for.
 struct Floor {
-  std::vector<PersonId> present;       // came in on that day and has not left, sorted
+  std::vector<PersonId> present;       // came in and has not left (README.md, "Who is in"), sorted
   std::vector<PersonId> staff;         // of those, on duty
   std::vector<AtMachine> at_machines;  // in order of their entry
   std::vector<VisitorIn> visitors;     // in order of their entry

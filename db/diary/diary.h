@@ -6,8 +6,8 @@
 
 namespace wm::db {
 
-/// As all that counts now says; people joined to another by whom they count for.
-ShopHours shop_hours(const Memory& memory);
+/// As all that counts now says, or said as known then; people joined to another by whom they count for.
+ShopHours shop_hours(const Memory& memory, std::optional<Instant> known = {});
 DiaryRules diary_rules(const Memory& memory);
 /// The part of the rules about whoever does not come; nothing where the shop has none.
 std::optional<NotComeRule> not_come_rule(const DiaryRules& rules);

@@ -26,12 +26,28 @@ std::vector<Booking> together_at(const Memory& memory, Instant at, Instant now,
   return out;
 }
 
-void add_present(const Memory& memory, const Zone& zone, Instant at, std::optional<Instant> known,
+/// From when on whoever came in may be in still at `at`: from the beginning of its day; or of the day before,
+/// where an opening covers the midnight between them and is not over yet. One that is over on neither day
+/// ends with the second.
+Instant came_in_since(const Memory& memory, const Zone& zone, Instant at, std::optional<Instant> known) {
+  const Day today = zone.day(at);
+  const Instant midnight = zone.start(today);
+  const ShopHours hours = shop_hours(memory, known);
+  const auto& open = hours.open ? hours.open : hours.staffed;
+  if (!open) return midnight;
+  const auto openings = times_of(zone, *open, midnight - 1, midnight + 1);
+  const bool still = std::ranges::any_of(openings, [&](const Interval& each) {
+    return each.from < midnight && midnight < each.to && at < each.to;
+  });
+  return still ? zone.start(today + -1) : midnight;
+}
+
+void add_present(const Memory& memory, Instant since, Instant at, std::optional<Instant> known,
                  Floor& floor) {
   std::map<PersonId, Presence> last;
   for (const std::size_t i : memory.of_kind("presence")) {
     const Entry& entry = memory.entries()[i];
-    if (!counts(entry, known) || entry.at > at || zone.day(entry.at) != zone.day(at)) continue;
+    if (!counts(entry, known) || entry.at > at || entry.at < since) continue;
     const Presence& presence = *as<Presence>(entry.fact);
     last[memory.joined(presence.person, known)] = presence;
   }
@@ -42,11 +58,11 @@ void add_present(const Memory& memory, const Zone& zone, Instant at, std::option
   }
 }
 
-void add_visitors(const Memory& memory, const Zone& zone, Instant at, std::optional<Instant> known,
+void add_visitors(const Memory& memory, Instant since, Instant at, std::optional<Instant> known,
                   Floor& floor) {
   for (const std::size_t i : memory.of_kind("visit")) {
     const Entry& entry = memory.entries()[i];
-    if (!counts(entry, known) || entry.at > at || zone.day(entry.at) != zone.day(at)) continue;
+    if (!counts(entry, known) || entry.at > at || entry.at < since) continue;
     const Entry* left = memory.about<VisitEnd>(entry.id, known);
     if (left != nullptr && left->at <= at) continue;
     const Visit& visit = *as<Visit>(entry.fact);
@@ -76,8 +92,9 @@ int supervises_at_once(const Rulebook* rulebook, const TargetName& target) {
 
 Floor floor_at(const Memory& memory, const Zone& zone, Instant at, std::optional<Instant> known) {
   Floor floor;
-  add_present(memory, zone, at, known, floor);
-  add_visitors(memory, zone, at, known, floor);
+  const Instant since = came_in_since(memory, zone, at, known);
+  add_present(memory, since, at, known, floor);
+  add_visitors(memory, since, at, known, floor);
   floor.at_machines = at_machines(memory, at, known);
   for (const Booking& each : together_at(memory, at, at, known))
     floor.together.emplace_back(each.person, each.assessor);

@@ -7,10 +7,10 @@ namespace wm::db {
 namespace {
 
 template <class F, class Take>
-void each_of(const Memory& memory, std::string_view kind, const Take& take) {
+void each_of(const Memory& memory, std::string_view kind, std::optional<Instant> known, const Take& take) {
   for (const std::size_t i : memory.of_kind(kind)) {
     const Entry& entry = memory.entries()[i];
-    if (!entry.voided) take(*as<F>(entry.fact));
+    if (counts(entry, known)) take(*as<F>(entry.fact));
   }
 }
 
@@ -31,10 +31,11 @@ Schedule always() {
 
 struct Hourly {
   const Memory& memory;
+  std::optional<Instant> known;
   ShopHours hours = {};
 
   AssessorHours& of(const PersonId& person) {
-    const PersonId who = memory.joined(person);
+    const PersonId who = memory.joined(person, known);
     for (AssessorHours& each : hours.assessors)
       if (each.assessor == who) return each;
     hours.assessors.push_back({who, {}, {}, {}});
@@ -75,18 +76,18 @@ struct Hourly {
 
 }  // namespace
 
-ShopHours shop_hours(const Memory& memory) {
-  Hourly out{memory};
-  each_of<Hours>(memory, "hours",
+ShopHours shop_hours(const Memory& memory, std::optional<Instant> known) {
+  Hourly out{memory, known};
+  each_of<Hours>(memory, "hours", known,
                  [&](const Hours& f) { out.of(f.person).schedule.weekly.push_back(on_weekday(f)); });
-  each_of<Break>(memory, "break",
+  each_of<Break>(memory, "break", known,
                  [&](const Break& f) { out.of(f.person).schedule.breaks.push_back(on_weekday(f)); });
-  each_of<WeekHours>(memory, "week_hours", [&](const WeekHours& f) { out.take(f); });
-  each_of<OtherHours>(memory, "other_hours", [&](const OtherHours& f) { out.take(f); });
-  each_of<TakesOn>(memory, "takes_on", [&](const TakesOn& f) { out.take(f); });
-  each_of<Busy>(memory, "busy", [&](const Busy& f) { out.take(f); });
-  each_of<Lasts>(memory, "lasts", [&](const Lasts& f) { out.take(f); });
-  each_of<Upkeep>(memory, "upkeep", [&](const Upkeep& f) {
+  each_of<WeekHours>(memory, "week_hours", known, [&](const WeekHours& f) { out.take(f); });
+  each_of<OtherHours>(memory, "other_hours", known, [&](const OtherHours& f) { out.take(f); });
+  each_of<TakesOn>(memory, "takes_on", known, [&](const TakesOn& f) { out.take(f); });
+  each_of<Busy>(memory, "busy", known, [&](const Busy& f) { out.take(f); });
+  each_of<Lasts>(memory, "lasts", known, [&](const Lasts& f) { out.take(f); });
+  each_of<Upkeep>(memory, "upkeep", known, [&](const Upkeep& f) {
     out.hours.maintenance.push_back({f.machine, {f.from, f.to}});
   });
   return out.hours;
@@ -94,7 +95,7 @@ ShopHours shop_hours(const Memory& memory) {
 
 DiaryRules diary_rules(const Memory& memory) {
   DiaryRules out;
-  each_of<DiaryRules>(memory, "diary_rules", [&](const DiaryRules& f) { out = f; });
+  each_of<DiaryRules>(memory, "diary_rules", {}, [&](const DiaryRules& f) { out = f; });
   return out;
 }
 
