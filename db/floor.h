@@ -71,9 +71,11 @@ struct StartNow {
   bool needs_supervisor = false;
   std::optional<AtMachine> unit_in_use;  // who works this unit
   std::optional<AtMachine> at_another;   // where the person works or supervises already
+  /// One-on-ones under way to which somebody came: of others on this unit, and of the person elsewhere.
+  std::optional<Booked> unit_taken, in_one_on_one;
   /// Somebody else who has the unit booked at this moment: no hindrance, but to be said.
   std::optional<Booked> booked_for;
-  bool possible() const { return may.may && !unit_in_use && !at_another; }
+  bool possible() const { return may.may && !unit_in_use && !at_another && !unit_taken && !in_one_on_one; }
   friend bool operator==(const StartNow&, const StartNow&) = default;
 };
 

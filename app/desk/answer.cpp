@@ -71,9 +71,12 @@ class Answering {
                             [this] { return could_supervise(); }};
     answer.hindrances = hindrance_sentences(answer.may, start);
     if (now.unit_in_use)
-      answer.hindrances.prepend(DeskWords::tr("%1 is at %2 since %3: enter first that they have left it.")
-                                    .arg(reader_.name_of(now.unit_in_use->person), unit_words(shop_, machine),
-                                         clock_time(now.unit_in_use->since, session_.zone())));
+      answer.hindrances.prepend(
+          DeskWords::tr("%1 is at %2 since %3: enter first that they have left it.")
+              .arg(reader_.name_of(now.unit_in_use->person), unit_words(shop_, machine),
+                   time_words(now.unit_in_use->since, session_.zone(), session_.now())));
+    for (const auto& taken : {now.unit_taken, now.in_one_on_one})
+      if (taken) answer.hindrances.prepend(in_one_on_one(*taken));
     if (now.booked_for)
       answer.warning =
           DeskWords::tr("%1 has it booked with %2 from %3 to %4. Ask them first.")
@@ -84,6 +87,13 @@ class Answering {
   }
 
  private:
+  QString in_one_on_one(const Booked& taken) const {
+    return DeskWords::tr(
+               "%1 is in a one-on-one with %2 on %3; it ends at %4. Where it has ended before its time, "
+               "cancel it in the Diary.")
+        .arg(reader_.name_of(taken.person), reader_.name_of(taken.assessor), unit_words(shop_, taken.machine),
+             clock_time(taken.when.to, session_.zone()));
+  }
   QString at_machine(const db::AtMachine& at) const {
     const QString where = unit_words(shop_, at.machine);
     const QString since = clock_time(at.since, session_.zone());

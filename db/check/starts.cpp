@@ -42,6 +42,24 @@ Expected<void> check_nobody_there(const Case& c, const Started& f) {
   return {};
 }
 
+/// What is said of a one-on-one that is in the way, and what to do.
+tl::unexpected<Problem> in_one_on_one(const Case& c, const char* where, const Booked& b) {
+  return refuse(
+      where,
+      c.memory.name(b.person) + " is in a one-on-one with " + c.memory.name(b.assessor) + " at the machine " +
+          unit_words(c, b.machine) + " from " + said(c, b.when.from) + " to " + said(c, b.when.to) + ".",
+      "Wait until then. Where it ended before its time, or nobody came, say so in the Diary: cancel it, "
+      "or note that they did not come.");
+}
+
+/// Who has come to a one-on-one is at its machine, and so is whoever it is with.
+Expected<void> check_no_one_on_one(const Case& c, const Started& f) {
+  const OneOnOnes theirs = one_on_ones_at(c.memory, f.person, f.machine, c.at, c.now);
+  if (theirs.of_others) return in_one_on_one(c, "machine", *theirs.of_others);
+  if (theirs.elsewhere) return in_one_on_one(c, "person", *theirs.elsewhere);
+  return {};
+}
+
 /// What it will come to when it is left again must not run into what is recorded already.
 Expected<void> check_not_since(const Case& c, const Started& f) {
   if (f.supervisor.empty()) return {};
@@ -101,9 +119,10 @@ Expected<void> check_started(const Case& c, const Started& f) {
                   "Choose a machine of that class.");
   if (!f.supervisor.empty() && c.same(f.person, f.supervisor))
     return refuse("supervisor", "Nobody supervises themself.", "Choose who is with them.");
-  return check_nobody_there(c, f).and_then([&] { return check_not_since(c, f); }).and_then([&] {
-    return c.judges_ability() ? check_may_start(c, f) : Expected<void>{};
-  });
+  return check_nobody_there(c, f)
+      .and_then([&] { return check_no_one_on_one(c, f); })
+      .and_then([&] { return check_not_since(c, f); })
+      .and_then([&] { return c.judges_ability() ? check_may_start(c, f) : Expected<void>{}; });
 }
 
 Expected<void> check_left(const Case& c, const Left& f) {
@@ -125,7 +144,8 @@ Expected<void> check_left(const Case& c, const Left& f) {
 Expected<void> check_started_again(const Case& c, const StrikeOut& f) {
   const auto* left = as<Left>(c.memory.find(f.record)->fact);
   const Started* started = left == nullptr ? nullptr : c.memory.live<Started>(left->started);
-  return started == nullptr ? Expected<void>{} : check_nobody_there(c, *started);
+  if (started == nullptr) return {};
+  return check_nobody_there(c, *started).and_then([&] { return check_no_one_on_one(c, *started); });
 }
 
 Fact worked(const Started& f, Instant since, Instant left) {

@@ -13,6 +13,14 @@ const Attendance* turnout(const Memory& memory, const RecordId& booking, std::op
   return entry == nullptr ? nullptr : as<Attendance>(entry->fact);
 }
 
+/// Whether somebody came, and what was then cancelled had begun: what was taught by then stays taught.
+bool came_before_its_end(const Memory& memory, const Entry& entry) {
+  const Entry* cancelled = memory.about<Cancel>(entry.id);
+  const Attendance* came = turnout(memory, entry.id);
+  return !entry.voided && cancelled != nullptr && cancelled->at >= as<Booking>(entry.fact)->from &&
+         came != nullptr && came->turnout != Turnout::not_come;
+}
+
 }  // namespace
 
 bool has(const std::vector<PersonId>& ids, const PersonId& id) {
@@ -86,7 +94,7 @@ std::optional<Instant> first_taught(const Memory& memory, const PersonId& assess
     const Booking& b = *as<Booking>(entry.fact);
     if (b.purpose == Purpose::teach && (!first || b.from < *first) &&
         class_of(b.target) == class_of(target) && has(teacher, b.assessor) && has(them, b.person) &&
-        takes_time(memory, entry, now))
+        (takes_time(memory, entry, now) || came_before_its_end(memory, entry)))
       first = b.from;
   }
   return first;

@@ -10,6 +10,22 @@ namespace {
 
 bool under_way(const Booking& booking, Instant at) { return booking.from <= at && at < booking.to; }
 
+/// Whether the check-out that a booking was for was signed by `at`: then it is over, whatever its time.
+bool is_signed(const Memory& memory, const Booking& booking, Instant at, std::optional<Instant> known) {
+  const PersonId person = memory.joined(booking.person, known);
+  const auto& all = memory.of_kind("checkout");
+  for (auto i = all.rbegin(); i != all.rend(); ++i) {
+    const Entry& entry = memory.entries()[*i];
+    if (entry.recorded < booking.from) break;  // nothing is entered that lies ahead
+    if (!counts(entry, known) || entry.at < booking.from || entry.at > at) continue;
+    if (memory.joined(as<Checkout>(entry.fact)->person, known) != person) continue;
+    const Entry* sheet = memory.about<SheetMarks>(entry.id, known);
+    const MachineId machine = sheet == nullptr ? MachineId() : as<SheetMarks>(sheet->fact)->machine;
+    if (!machine.empty() && memory.class_of_machine(machine) == class_of(booking.target)) return true;
+  }
+  return false;
+}
+
 /// One-on-ones under way to which somebody came.
 std::vector<Booking> together_at(const Memory& memory, Instant at, Instant now,
                                  std::optional<Instant> known = {}) {
@@ -19,6 +35,7 @@ std::vector<Booking> together_at(const Memory& memory, Instant at, Instant now,
     const Booking& booking = *as<Booking>(entry.fact);
     if (!under_way(booking, at) || !counts(entry, known) || !takes_time(memory, entry, now, known)) continue;
     if (memory.about<Attendance>(entry.id, known) == nullptr) continue;  // nobody has come yet
+    if (booking.purpose == Purpose::check_out && is_signed(memory, booking, at, known)) continue;
     out.push_back(booking);
     out.back().person = memory.joined(booking.person, known);
     out.back().assessor = memory.joined(booking.assessor, known);
@@ -165,6 +182,19 @@ std::vector<PersonId> busy_for(const Memory& memory, const PersonId& person, Ins
   return busy;
 }
 
+OneOnOnes one_on_ones_at(const Memory& memory, const PersonId& who, const MachineId& machine, Instant at,
+                         Instant now) {
+  const PersonId person = memory.joined(who);
+  OneOnOnes out;
+  for (const Booking& each : together_at(memory, at, now)) {
+    const bool theirs = each.person == person || each.assessor == person, here = each.machine == machine;
+    if (theirs == here) continue;  // their own, here; or others', elsewhere
+    (here ? out.of_others : out.elsewhere) =
+        Booked{each.person, each.assessor, each.machine, {each.from, each.to}};
+  }
+  return out;
+}
+
 StartNow start_at(const Memory& memory, const Zone& zone, Decider& decider, const PersonId& who,
                   const MachineId& machine, const TargetName& target, Instant at, Instant now) {
   const PersonId person = memory.joined(who);
@@ -179,6 +209,10 @@ StartNow start_at(const Memory& memory, const Zone& zone, Decider& decider, cons
     if (each.machine == machine) start.unit_in_use = each;
     if (each.person == person || each.supervisor == person) start.at_another = each;
   }
+  const OneOnOnes here = one_on_ones_at(memory, person, machine, at, now);
+  start.unit_taken = here.of_others;
+  start.in_one_on_one = here.elsewhere;
+  if (start.unit_taken) return start;
   for (const Booked& each : booked(memory, {at, at + 1}, now))
     if (each.machine == machine && each.person != person && each.assessor != person) start.booked_for = each;
   return start;

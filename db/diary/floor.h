@@ -22,6 +22,13 @@ bool takes_one_more(const Rulebook* rulebook, const std::vector<TargetName>& sup
 /// rules allow, or in a one-on-one with somebody else.
 std::vector<PersonId> busy_for(const Memory& memory, const PersonId& person, Instant at, Instant now,
                                const Rulebook* rulebook, const TargetName& target);
+/// One-on-ones under way to which somebody came, that keep a person from starting a unit.
+struct OneOnOnes {
+  std::optional<Booked> of_others;  // on that unit
+  std::optional<Booked> elsewhere;  // their own, on another
+};
+OneOnOnes one_on_ones_at(const Memory& memory, const PersonId& person, const MachineId& machine, Instant at,
+                         Instant now);
 /// Whether a person may start a unit at `at`, for that target.
 StartNow start_at(const Memory& memory, const Zone& zone, Decider& decider, const PersonId& person,
                   const MachineId& machine, const TargetName& target, Instant at, Instant now);
