@@ -2,6 +2,7 @@
 
 #include <QGridLayout>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/desk/print_missing.h"
 #include "app/quiz/offer.h"
@@ -35,7 +36,8 @@ AnswerPanel::AnswerPanel(Session& session, QWidget* parent)
       next_(wrapped()),
       form_(new PaperForm(session)),
       quiz_form_(new QuizForm(session)),
-      start_form_(new StartForm(session)) {
+      start_form_(new StartForm(session)),
+      session_form_(new SessionForm(session)) {
   setProperty("role", "paper");
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
@@ -45,6 +47,7 @@ AnswerPanel::AnswerPanel(Session& session, QWidget* parent)
   stack_->addWidget(form_);
   stack_->addWidget(quiz_form_);
   stack_->addWidget(start_form_);
+  stack_->addWidget(session_form_);
   sentence_->setObjectName("answer");
   since_->setObjectName("answer_since");
   now_->setObjectName("answer_now");
@@ -61,6 +64,11 @@ AnswerPanel::AnswerPanel(Session& session, QWidget* parent)
     stack_->setCurrentIndex(0);
     emit back_to_list();
   });
+  connect(session_form_, &SessionForm::closed, this, [this] {
+    stack_->setCurrentIndex(0);
+    emit back_to_list();
+  });
+  connect(session_form_, &SessionForm::tell, this, &AnswerPanel::tell);
   connect(start_form_, &StartForm::tell, this, &AnswerPanel::tell);
   connect(quiz_form_, &QuizForm::go, this, &AnswerPanel::go);
   connect(quiz_form_, &QuizForm::tell, this, &AnswerPanel::tell);
@@ -134,6 +142,11 @@ QLayout* AnswerPanel::buttons() {
                   2, 1);
   presence_ = button("presence", tr("Came in"), Qt::CTRL | Qt::Key_I, &AnswerPanel::toggle_presence);
   grid->addWidget(presence_, 3, 0);
+  duty_ = button("duty", {}, Qt::CTRL | Qt::SHIFT | Qt::Key_I, &AnswerPanel::toggle_duty);
+  grid->addWidget(duty_, 6, 0);
+  session_button_ = button("session", tr("A session of the past…"), Qt::CTRL | Qt::SHIFT | Qt::Key_G,
+                           &AnswerPanel::enter_session);
+  grid->addWidget(session_button_, 6, 1);
   grid->addWidget(button("print", tr("Print this"), Qt::CTRL | Qt::Key_P, &AnswerPanel::print), 3, 1);
   grid->addWidget(button("blank", tr("Blank this"), Qt::CTRL | Qt::Key_B, &AnswerPanel::toggle_blank), 4, 0);
   quiz_ = button("quiz", tr("Paper quiz"), Qt::CTRL | Qt::Key_M, &AnswerPanel::enter_quiz);
@@ -148,12 +161,20 @@ QString AnswerPanel::who() const { return person_name(session_.person(person_));
 void AnswerPanel::show_answer(const ShopNow& shop, const PersonId& person, const TargetName& target) {
   // Nobody is started in place of somebody else who was looked up meanwhile.
   const bool other = person != person_ || target != target_;
-  if (other && stack_->currentWidget() == start_form_) stack_->setCurrentIndex(0);
+  if (other && (stack_->currentWidget() == start_form_ || stack_->currentWidget() == session_form_))
+    stack_->setCurrentIndex(0);
   person_ = person;
   target_ = target;
   answer_ = desk_answer(session_, shop, person, target);
   present_ = shop.is_present(session_.joined(person));
-  presence_->say(present_ ? tr("Has left") : tr("Came in"));
+  on_duty_ = std::binary_search(shop.staff.begin(), shop.staff.end(), session_.joined(person));
+  const auto role = session_.role_of(person);
+  const bool staff = role && *role != db::Role::quiz_station;
+  presence_->say(present_ ? tr("Has left") : staff ? tr("Came in for themself") : tr("Came in"));
+  duty_->say(on_duty_   ? tr("Is off duty, and stays")
+             : present_ ? tr("Is on duty from now on")
+                        : tr("Came in on duty"));
+  duty_->setVisible(staff);
   const db::AtMachine* at = shop.machine_of(session_.joined(person));
   start_->say(at ? tr("Has left the machine…") : tr("Starts the machine…"));
   machine_->setText(answer_.machine);
@@ -165,6 +186,7 @@ void AnswerPanel::show_answer(const ShopNow& shop, const PersonId& person, const
   now_->setVisible(!answer_.now.isEmpty());
   quiz_->setVisible(enters_quizzes());
   waiting_->say(waits() ? tr("Stop waiting") : tr("Waiting list"));
+  session_button_->setVisible(session_.permitted(db::EnterFact{Supervised{}}).has_value());
   needs_title_->setText(answer_.needs_title);
   needs_->set(answer_.needs);
   offer(answer_, shop);
@@ -290,16 +312,42 @@ void AnswerPanel::print() {
 }
 
 void AnswerPanel::toggle_presence() {
-  const bool staff = session_.store().role_of(person_).has_value();
-  const QString words = present_ ? tr("%1 has left.") : tr("%1 is here.");
-  report(session_.commit(db::EnterShopFact{db::Presence{person_, !present_, !present_ && staff}}),
-         words.arg(who()));
+  if (!present_)
+    return report(session_.commit(db::EnterShopFact{db::Presence{person_, true, false}}),
+                  tr("%1 is here.").arg(who()));
+  const QString still = still_at_machines();
+  report(session_.commit(db::EnterShopFact{db::Presence{person_, false, false}}),
+         (tr("%1 has left.").arg(who()) + ' ' + still).trimmed());
+}
+
+/// What whoever goes has left behind, and what to enter; nothing where they are at no machine.
+QString AnswerPanel::still_at_machines() const {
+  const ShopNow shop = shop_now(session_);
+  QStringList where;
+  for (const db::AtMachine& each : shop.machines_of(session_.joined(person_)))
+    where << tr("%1: %2", "who, machine")
+                 .arg(person_name(session_.person(each.person)), unit_words(shop, each.machine));
+  if (where.isEmpty()) return {};
+  return tr("Still noted as at a machine with them: %1. Enter when it was left, no later than now: “%2”.")
+      .arg(where.join(tr("; ", "between machines")), tr("Has left the machine…"));
+}
+
+/// On duty or for themselves is theirs to say: staff come in to use machines too.
+void AnswerPanel::toggle_duty() {
+  report(session_.commit(db::EnterShopFact{db::Presence{person_, true, !on_duty_}}),
+         (on_duty_ ? tr("%1 is here, off duty.") : tr("%1 is here, on duty.")).arg(who()));
 }
 
 void AnswerPanel::start_or_leave() {
   start_form_->begin(shop_now(session_), person_, target_);
   stack_->setCurrentWidget(start_form_);
   start_form_->setFocus();
+}
+
+void AnswerPanel::enter_session() {
+  session_form_->begin(person_, target_);
+  stack_->setCurrentWidget(session_form_);
+  session_form_->setFocus();
 }
 
 void AnswerPanel::toggle_blank() { stack_->setCurrentIndex(stack_->currentIndex() == 1 ? 0 : 1); }

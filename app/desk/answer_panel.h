@@ -11,6 +11,7 @@
 #include "app/desk/need_list.h"
 #include "app/desk/paper_form.h"
 #include "app/desk/quiz_form.h"
+#include "app/desk/session_form.h"
 #include "app/desk/start_form.h"
 #include "app/diary/bookings.h"
 #include "app/page/page.h"
@@ -56,7 +57,10 @@ class AnswerPanel : public QFrame {
   void open_form(PaperForm::Kind kind);
   void print();
   void toggle_presence();
+  void toggle_duty();
+  QString still_at_machines() const;
   void start_or_leave();
+  void enter_session();
   void report(const Expected<db::Committed>& done, const QString& sentence);
   QString who() const;
   /// A quiz is taken at its station; a manager alone may enter one that was marked on paper.
@@ -67,7 +71,7 @@ class AnswerPanel : public QFrame {
   TargetName target_;
   DeskAnswer answer_;
   BookingOffer offer_;
-  bool present_ = false;
+  bool present_ = false, on_duty_ = false;
 
   QStackedWidget* stack_;
   QLabel* machine_;
@@ -81,11 +85,14 @@ class AnswerPanel : public QFrame {
   QLabel* next_;
   KeyButton* primary_ = nullptr;
   KeyButton *presence_ = nullptr, *waiting_ = nullptr;
+  KeyButton* duty_ = nullptr;  // of whoever has a role to be on duty in
   KeyButton* start_ = nullptr;
+  KeyButton* session_button_ = nullptr;  // of whoever may enter a session of the past
   KeyButton* quiz_ = nullptr;
   PaperForm* form_;
   QuizForm* quiz_form_;
   StartForm* start_form_;
+  SessionForm* session_form_;
   bool at_station_ = false;  // the quiz that comes next can be taken at the station
 };
 

@@ -71,7 +71,7 @@ QString hindrance_sentence(Hindrance hindrance, const MayStart& may, const Start
     case Hindrance::no_supervisor:
       return no_supervisor(start);
     case Hindrance::staffed:
-      return Words::tr("No staff are in: somebody on duty has to come in first.");
+      return Words::tr("No staff are in: somebody else on duty has to come in first.");
   }
   return {};
 }

@@ -80,7 +80,7 @@ std::string because(Hindrance hindrance) {
     case Hindrance::no_supervisor:
       return "nobody is here and free who can supervise";
     case Hindrance::staffed:
-      return "no staff are in";
+      return "nobody else on duty is in";
   }
   return "";
 }

@@ -203,7 +203,9 @@ StartNow start_at(const Memory& memory, const Zone& zone, Decider& decider, cons
   const Floor floor = floor_at(memory, zone, at);
   const auto busy = busy_for(memory, person, at, now, decider.in_force(at), target);
   StartNow start;
-  start.may = decider.may_start(person, machine, mode, at, !floor.staff.empty(), floor.present, busy);
+  // Staff who are in are others, who could come and help: nobody watches over themself.
+  const bool staffed = std::ranges::any_of(floor.staff, [&](const PersonId& id) { return id != person; });
+  start.may = decider.may_start(person, machine, mode, at, staffed, floor.present, busy);
   start.needs_supervisor = decider.rung(person, target, at) == Rung::supervised;
   for (const AtMachine& each : floor.at_machines) {
     if (each.machine == machine) start.unit_in_use = each;

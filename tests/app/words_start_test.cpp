@@ -74,7 +74,7 @@ class WordsStartTest : public QObject {
         QStringList({"Kim may not use it yet.",
                      "Too few others are present: it may be used while one other qualified person is present "
                      "and 2 other people are present.",
-                     "No staff are in: somebody on duty has to come in first."}));
+                     "No staff are in: somebody else on duty has to come in first."}));
   }
 
   void nobody_to_supervise_says_who_could() {
