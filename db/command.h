@@ -104,7 +104,7 @@ struct RecordIncident {
   friend bool operator==(const RecordIncident&, const RecordIncident&) = default;
 };
 /// A machine that was started is left again; what was worked there is recorded with it, from when it was
-/// started: a use, or a supervised session of as many minutes.
+/// started: a use, or a supervised session of as many minutes; nothing where it was less than one.
 struct LeaveMachine {
   RecordId started;
   friend bool operator==(const LeaveMachine&, const LeaveMachine&) = default;

@@ -12,6 +12,13 @@
 
 namespace wm::db {
 
+/// Whoever was noted as gone from the shop.
+struct NotedGone {
+  PersonId person;
+  Instant at;
+  friend bool operator==(const NotedGone&, const NotedGone&) = default;
+};
+
 /// A machine that somebody has started and not left.
 struct AtMachine {
   RecordId started;
@@ -20,6 +27,8 @@ struct AtMachine {
   TargetName target;
   PersonId supervisor;  // empty: nobody
   Instant since;
+  /// Who of the two was noted as gone first since then, though nobody said that the machine was left.
+  std::optional<NotedGone> gone = {};
   friend bool operator==(const AtMachine&, const AtMachine&) = default;
 };
 

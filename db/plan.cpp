@@ -94,7 +94,9 @@ struct Planner {
     Case then = c;
     then.at = c.memory.find(a.started)->at;
     then.from_paper = true;
-    const AnyFact done = core(worked(started, then.at, c.at));
+    const auto work = worked(started, then.at, c.at);
+    if (!work) return Plan{.facts = {left}};
+    const AnyFact done = core(*work);
     if (auto fine = check_fact(then, done); !fine) return tl::make_unexpected(fine.error());
     return Plan{.facts = {left, done}, .since = then.at};
   }

@@ -96,10 +96,15 @@ class Answering {
   }
   QString at_machine(const db::AtMachine& at) const {
     const QString where = unit_words(shop_, at.machine);
-    const QString since = clock_time(at.since, session_.zone());
-    return at.person == session_.joined(person_) ? DeskWords::tr("At work on %1 since %2.").arg(where, since)
-                                                 : DeskWords::tr("Supervising %3 on %1 since %2.")
-                                                       .arg(where, since, reader_.name_of(at.person));
+    const auto time = [this](Instant t) { return time_words(t, session_.zone(), session_.now()); };
+    const QString said = at.person == session_.joined(person_)
+                             ? DeskWords::tr("At work on %1 since %2.").arg(where, time(at.since))
+                             : DeskWords::tr("Supervising %3 on %1 since %2.")
+                                   .arg(where, time(at.since), reader_.name_of(at.person));
+    if (!at.gone) return said;
+    return said + ' ' +
+           DeskWords::tr("%1 is noted as gone since %2: enter when the machine was left.")
+               .arg(reader_.name_of(at.gone->person), time(at.gone->at));
   }
 
   const db::LockOn* lock_of(const RecordId& lockout) const {

@@ -65,33 +65,52 @@ void StartForm::ask_to_leave(const db::AtMachine& at) {
   Form* form =
       fresh(tr("%1: left again", "machine").arg(unit_words(shop_, at.machine)), tr("They have left it"));
   const QString name = person_name(session_.person(at.person));
-  form->say(at.supervisor.empty()
-                ? tr("%1 started it at %2.").arg(name, clock_time(at.since, session_.zone()))
-                : tr("%1 started it at %2, supervised by %3.")
-                      .arg(name, clock_time(at.since, session_.zone()),
-                           person_name(session_.person(at.supervisor))));
-  QLineEdit* time = form->line(tr("At what time it was left; empty: now"), "left_at");
+  const auto time_of = [this](Instant t) { return time_words(t, session_.zone(), session_.now()); };
+  QString said = at.supervisor.empty()
+                     ? tr("%1 started it at %2.").arg(name, time_of(at.since))
+                     : tr("%1 started it at %2, supervised by %3.")
+                           .arg(name, time_of(at.since), person_name(session_.person(at.supervisor)));
+  if (at.gone)
+    said += ' ' + tr("%1 was noted as gone at %2: it was left by then.")
+                      .arg(person_name(session_.person(at.gone->person)), time_of(at.gone->at));
+  form->say(said);
+  QLineEdit* time =
+      form->line(may_be_now(at) ? tr("At what time it was left; empty: now") : tr("At what time it was left"),
+                 "left_at");
   connect(form, &Form::saved, this, [this, at, time] { leave(at, time->text().trimmed()); });
   time->setFocus();
 }
 
+/// What was forgotten the day before, or by somebody who is gone, is not over only now.
+bool StartForm::may_be_now(const db::AtMachine& at) const {
+  return !at.gone && session_.zone().day(at.since) == session_.zone().day(session_.now());
+}
+
 void StartForm::leave(const db::AtMachine& at, const QString& typed) {
   std::optional<Instant> when;
-  if (!typed.isEmpty()) {
+  if (typed.isEmpty()) {
+    if (!may_be_now(at))
+      return form_->show_problem(tr("It was started at %1. Type at what time it was left, as 17:30.")
+                                     .arg(time_words(at.since, session_.zone(), session_.now())));
+  } else {
     const auto minute = read_minute(typed);
     if (!minute) return form_->show_problem(tr("“%1” is no time of day. Type it as 17:30.").arg(typed));
     // Of the day on which it was started, so that who forgot it yesterday can say so; or after midnight.
     const Day day = session_.zone().day(at.since);
     when = on_wall(session_.zone(), day, *minute);
+    if (*when < at.since && at.since.seconds - when->seconds < 60) when = at.since;  // in that very minute
     if (*when < at.since) when = on_wall(session_.zone(), day + 1, *minute);
   }
   const auto done = session_.commit(db::LeaveMachine{at.started}, when);
   if (!done) return form_->show_problem(done.error());
   const auto* session = db::as<Supervised>(done->entries.back().fact);
+  const bool used = db::as<Use>(done->entries.back().fact) != nullptr;
   const QString name = person_name(session_.person(at.person));
   emit closed();
   emit tell(session ? tr("%1 has left: %2 min supervised are recorded.").arg(name).arg(session->minutes)
-                    : tr("%1 has left; the use is recorded.").arg(name));
+            : used
+                ? tr("%1 has left; the use is recorded.").arg(name)
+                : tr("%1 has left after less than a minute: no session and no use is recorded.").arg(name));
 }
 
 void StartForm::ask_to_start() {

@@ -24,6 +24,7 @@ class StartForm : public QWidget {
   Form* fresh(const QString& heading, const QString& save_words);
   void ask_to_leave(const db::AtMachine& at);
   void leave(const db::AtMachine& at, const QString& typed);
+  bool may_be_now(const db::AtMachine& at) const;
   void ask_who_leaves(const std::vector<db::AtMachine>& at);
   void ask_to_start();
   void list_supervisors();

@@ -250,11 +250,15 @@ void TonightSide::show_shop(const ShopNow& shop) {
   for (const db::VisitorIn& each : shop.visitors) offer_to_leave(each);
   QStringList at;
   for (const db::AtMachine& each : shop.at_machines) {
-    const QString since = clock_time(each.since, session_.zone()), where = unit_words(shop, each.machine);
+    const auto time = [&](Instant t) { return time_words(t, session_.zone(), session_.present()); };
+    const QString since = time(each.since), where = unit_words(shop, each.machine);
     at << (each.supervisor.empty()
                ? tr("%1: %2, since %3", "who, machine, time").arg(name(each.person), where, since)
                : tr("%1: %2, since %3, supervised by %4")
                      .arg(name(each.person), where, since, name(each.supervisor)));
+    if (each.gone)
+      at.back() += ' ' + tr("(%1 is noted as gone since %2: enter when the machine was left)", "name, time")
+                             .arg(name(each.gone->person), time(each.gone->at));
   }
   add_block(tr("At the machines"), at, tr("Nobody is noted as at a machine."));
   add_block(tr("Out of service"), out_lines(shop, name, session_.zone()),

@@ -82,6 +82,12 @@ QString clock_time(Instant t, const Zone& zone) {
   return QLocale().toString(QTime(at.hour, at.minute), hours_and_minutes());
 }
 
+QString time_words(Instant t, const Zone& zone, Instant today) {
+  const QString time = clock_time(t, zone);
+  if (zone.day(t) == zone.day(today)) return time;
+  return Words::tr("%1, %2", "a day and a time").arg(day_words(t, zone, today), time);
+}
+
 QString minute_words(int minute) {
   if (minute == 24 * 60) return Words::tr("midnight");
   return QLocale().toString(QTime(minute / 60, minute % 60), hours_and_minutes());

@@ -24,6 +24,8 @@ QString short_last_day(Instant until, const Zone& zone, Instant today);
 QString short_day(Instant t, const Zone& zone);
 /// "17:30" or "5:30 PM", as the locale has it.
 QString clock_time(Instant t, const Zone& zone);
+/// The same; with its day before it where that is not `today`'s: "3 December, 17:30".
+QString time_words(Instant t, const Zone& zone, Instant today);
 /// A minute of the day, 0 to 1440, which is "midnight".
 QString minute_words(int minute);
 

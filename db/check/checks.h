@@ -66,8 +66,8 @@ Expected<void> check_started(const Case& c, const Started& started);
 Expected<void> check_left(const Case& c, const Left& left);
 /// That nobody is where a start was, and they nowhere else, where a strike-out brings it back.
 Expected<void> check_started_again(const Case& c, const StrikeOut& strike_out);
-/// What was worked between the two.
-Fact worked(const Started& started, Instant since, Instant left);
+/// What was worked between the two; nothing where that was less than a minute: another unit was meant.
+std::optional<Fact> worked(const Started& started, Instant since, Instant left);
 /// Who has to be named, and that it can have happened there.
 Expected<void> check_incident(const Case& c, const RecordIncident& action);
 /// The record that tells it, beside those of who is named.

@@ -11,7 +11,7 @@ namespace {
 constexpr std::int64_t longest = 24 * 3600;
 
 int minutes_between(Instant since, Instant left) {
-  return static_cast<int>(std::max<std::int64_t>(1, (left.seconds - since.seconds) / 60));
+  return static_cast<int>((left.seconds - since.seconds) / 60);
 }
 
 tl::unexpected<Problem> at_another(const Case& c, const char* where, const PersonId& who,
@@ -65,7 +65,7 @@ Expected<void> check_not_since(const Case& c, const Started& f) {
   if (f.supervisor.empty()) return {};
   Case then = c;
   then.founding = true;  // who may supervise is asked by what may be started
-  const int minutes = std::min(minutes_between(c.at, c.now), 1440);
+  const int minutes = std::clamp(minutes_between(c.at, c.now), 1, 1440);
   return check_session(then, Supervised{f.person, f.target, minutes, f.supervisor});
 }
 
@@ -138,6 +138,12 @@ Expected<void> check_left(const Case& c, const Left& f) {
   if (c.at.seconds - since.seconds > longest)
     return refuse("at", "It was started more than a day before, on " + said(c, since) + ".",
                   "Say when it was left.");
+  // What is forgotten in the evening would be hours of practice the next morning.
+  if (const auto gone = noted_gone(c.memory, *c.memory.find(f.started), c.at); gone && gone->at < c.at)
+    return refuse("at",
+                  c.memory.name(gone->person) + " was noted as gone at " + said(c, gone->at) +
+                      ", and was at no machine after that.",
+                  "Enter when the machine was left, no later than that.");
   return {};
 }
 
@@ -148,9 +154,11 @@ Expected<void> check_started_again(const Case& c, const StrikeOut& f) {
   return check_nobody_there(c, *started).and_then([&] { return check_no_one_on_one(c, *started); });
 }
 
-Fact worked(const Started& f, Instant since, Instant left) {
+std::optional<Fact> worked(const Started& f, Instant since, Instant left) {
+  const int minutes = minutes_between(since, left);
+  if (minutes < 1) return std::nullopt;
   if (f.supervisor.empty()) return Use{f.person, f.target};
-  return Supervised{f.person, f.target, minutes_between(since, left), f.supervisor};
+  return Supervised{f.person, f.target, minutes, f.supervisor};
 }
 
 }  // namespace wm::db

@@ -96,7 +96,8 @@ void add_at_machine(const Memory& memory, const Entry& entry, Instant at, std::o
   if (left != nullptr && left->at <= at) return;
   const Started& f = *as<Started>(entry.fact);
   out.push_back({entry.id, memory.joined(f.person, known), f.machine, f.target,
-                 f.supervisor.empty() ? PersonId() : memory.joined(f.supervisor, known), entry.at});
+                 f.supervisor.empty() ? PersonId() : memory.joined(f.supervisor, known), entry.at,
+                 noted_gone(memory, entry, at, known)});
 }
 
 int supervises_at_once(const Rulebook* rulebook, const TargetName& target) {
@@ -129,6 +130,25 @@ std::vector<AtMachine> at_machines(const Memory& memory, Instant at, std::option
     for (const std::size_t i : memory.of_kind("started"))
       add_at_machine(memory, memory.entries()[i], at, known, out);
   return out;
+}
+
+std::optional<NotedGone> noted_gone(const Memory& memory, const Entry& start, Instant at,
+                                    std::optional<Instant> known) {
+  const Started& f = *as<Started>(start.fact);
+  const PersonId person = memory.joined(f.person, known);
+  const PersonId supervisor = f.supervisor.empty() ? person : memory.joined(f.supervisor, known);
+  std::optional<NotedGone> first;
+  const auto& all = memory.of_kind("presence");
+  for (auto i = all.rbegin(); i != all.rend(); ++i) {
+    const Entry& entry = memory.entries()[*i];
+    if (entry.recorded < start.at) break;  // nothing is entered that lies ahead: these were before it
+    const Presence& presence = *as<Presence>(entry.fact);
+    const bool since = entry.at > start.at || (entry.at == start.at && entry.order > start.order);
+    if (presence.in || !since || entry.at > at || !counts(entry, known)) continue;
+    const PersonId who = memory.joined(presence.person, known);
+    if ((who == person || who == supervisor) && (!first || entry.at < first->at)) first = {who, entry.at};
+  }
+  return first;
 }
 
 PersonId whose_lock(const Memory& memory, const Entry& lockout, std::optional<Instant> known) {

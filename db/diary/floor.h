@@ -10,6 +10,9 @@ namespace wm::db {
 Floor floor_at(const Memory& memory, const Zone& zone, Instant at, std::optional<Instant> known = {});
 /// Machines started and not left by `at`, in order.
 std::vector<AtMachine> at_machines(const Memory& memory, Instant at, std::optional<Instant> known = {});
+/// Who of a start's two people was noted as gone first, from the start on and up to `at`; nothing: neither.
+std::optional<NotedGone> noted_gone(const Memory& memory, const Entry& start, Instant at,
+                                    std::optional<Instant> known = {});
 /// Locks that are on at `at`, in order of when they were put on.
 std::vector<LockOn> locks_on(const Memory& memory, Instant at, std::optional<Instant> known = {});
 /// Who put a lock on: whom its tag names, or who entered it.

@@ -233,3 +233,199 @@ TEST_CASE("Striking out that a machine was left is checked like a start") {
   shop.enter("dee", StrikeOutRecord{other, "it was kim"});
   CHECK(shop.commit("dee", StrikeOutRecord{left, "still there"}));
 }
+
+TEST_CASE("Nobody was at a machine after they were noted as gone, on either side") {
+  for (const PersonId who : {"kim", "ivo"}) {
+    TestShop shop;
+    shop.enter("dee", own(Presence{"kim"}));
+    shop.enter("dee", own(Presence{"kim", false}));  // before they came back
+    shop.enter("dee", own(Presence{"kim"}));
+    shop.enter("dee", own(Presence{"ivo"}));
+    const RecordId started = shop.enter("dee", start("kim", "c1", joint, "ivo"));
+    CHECK_FALSE(shop.store().floor(shop.now()).at_machines.front().gone);
+    shop.wait(hour);
+    const Instant gone = shop.now();
+    shop.enter("dee", own(Presence{who, false}));
+    shop.wait(12 * hour);
+    CHECK(shop.store().floor(shop.now()).at_machines.front().gone == NotedGone{who, gone});
+    CHECK_FALSE(shop.store().floor(gone - 1).at_machines.front().gone);
+    refused(shop.commit("dee", LeaveMachine{started}), "was noted as gone at 2026-03-14 19:00");
+    refused(shop.commit("dee", LeaveMachine{started}, gone + 1), "was noted as gone");
+    const auto left = shop.commit("dee", LeaveMachine{started}, gone);
+    REQUIRE(left);
+    CHECK(as<Supervised>(left->entries[1].fact)->minutes == 60);
+  }
+}
+
+TEST_CASE("Under a minute somebody has left, and nothing was worked") {
+  TestShop shop;
+  shop.enter("dee", own(Presence{"ivo"}));
+  for (const bool supervised : {true, false}) {
+    const Action wrong = supervised ? start("kim", "c1", joint, "ivo") : start("kim", "s1", "sander");
+    const RecordId started = shop.enter("dee", wrong);
+    shop.wait(20);
+    const Command leave = shop.command("dee", LeaveMachine{started});
+    const auto left = shop.store().commit(leave);
+    REQUIRE(left);
+    CHECK(left->entries.size() == 1);
+    CHECK(shop.store().commit(leave)->again);
+    // The unit that was meant is started at once, and 59 seconds are nothing either.
+    const RecordId meant = shop.enter("dee", wrong);
+    shop.wait(59);
+    CHECK(shop.commit("dee", LeaveMachine{meant})->entries.size() == 1);
+    const RecordId last = shop.enter("dee", wrong);
+    shop.wait(60);
+    CHECK(shop.commit("dee", LeaveMachine{last})->entries.size() == 2);
+  }
+  CHECK(verify::look_through(shop.path(), {}).value().findings.kept().empty());
+}
+
+TEST_CASE("Nobody who starts a machine is the staff that has to be in") {
+  TestShop shop;
+  Rulebook rulebook = small_rulebook(2, shop.now());
+  rulebook.tiers[0].conditions = {Staffed{}};
+  shop.enter("mia", PublishRulebook{rulebook});
+  shop.wait(1);
+  shop.enter("dee", own(Presence{"ivo", true, false}));
+  refused(shop.commit("dee", start("kim", "s1", "sander")), "nobody else on duty is in");  // not on duty
+  shop.enter("dee", own(Presence{"ivo", true, true}));
+  refused(shop.commit("dee", start("ivo", "s1", "sander")), "nobody else on duty is in");
+  CHECK(shop.store().start_now("kim", "s1", "sander").possible());
+  shop.enter("dee", own(Presence{"mia", true, true}));
+  CHECK(shop.commit("dee", start("ivo", "s1", "sander")));
+}
+
+namespace {
+
+/// Kim has come to a one-on-one with Ivo at c1 that began a minute ago; Mia and Lou are in.
+RecordId one_on_one(TestShop& shop, Purpose purpose) {
+  for (const char* who : {"ivo", "mia", "lou"}) shop.enter("dee", own(Presence{who}));
+  const Instant from = shop.now() + hour;
+  const RecordId booking =
+      shop.enter("dee", own(Booking{"kim", "ivo", "c1", joint, from, from + hour, purpose}));
+  shop.set_now(from + 60);
+  CHECK(shop.store().start_now("kim", "s1", "sander").possible());  // nobody has come yet
+  shop.enter("dee", own(Attendance{booking, Turnout::late}));
+  shop.wait(1);
+  return booking;
+}
+
+}  // namespace
+
+TEST_CASE("Who has come to a one-on-one is at its machine, and so is whoever it is with") {
+  TestShop shop;
+  const RecordId booking = one_on_one(shop, Purpose::practise);
+  for (const char* who : {"kim", "ivo"}) {
+    refused(shop.commit("dee", start(who, "s1", "sander")),
+            "Kim Abara is in a one-on-one with Ivo Lindqvist");
+    const StartNow elsewhere = shop.store().start_now(who, "s1", "sander");
+    CHECK_FALSE(elsewhere.possible());
+    CHECK(elsewhere.in_one_on_one->machine == "c1");
+  }
+  refused(shop.commit("dee", start("lou", "c1", joint, "mia")), "Kim Abara is in a one-on-one");
+  const StartNow taken = shop.store().start_now("lou", "c1", joint);
+  CHECK_FALSE(taken.possible());
+  CHECK(taken.unit_taken->person == "kim");
+  CHECK(shop.store().start_now("lou", "s1", "sander").possible());
+  const RecordId started = shop.enter("dee", start("kim", "c1", joint, "ivo"));
+  shop.wait(600);
+  const RecordId left = shop.enter("dee", LeaveMachine{started});
+  // It ended before its time.
+  shop.enter("dee", own(Cancel{booking, "tired"}));
+  CHECK(shop.store().start_now("lou", "c1", joint).possible());
+  CHECK(shop.commit("dee", start("kim", "s1", "sander")));
+  refused(shop.commit("dee", StrikeOutRecord{left, "still there"}), "Kim Abara is at the machine");
+}
+
+TEST_CASE("A start that a strike-out brings back is not in the way of a one-on-one either") {
+  TestShop shop;
+  const RecordId started = shop.enter("dee", start("kim", "s1", "sander"));
+  shop.wait(60);
+  const RecordId left = shop.enter("dee", LeaveMachine{started});
+  one_on_one(shop, Purpose::practise);
+  refused(shop.commit("dee", StrikeOutRecord{left, "still there"}), "is in a one-on-one");
+}
+
+TEST_CASE("A one-on-one for a check-out is over once that is signed") {
+  TestShop shop;
+  const RecordId booking = one_on_one(shop, Purpose::check_out);
+  SignCheckout signing;
+  signing.checkout = {"kim", "combi", 0, Outcome::passed, "ivo"};
+  signing.pin = "2222";
+  signing.machine = "c1";
+  signing.booking = booking;
+  CHECK_FALSE(shop.store().start_now("kim", "s1", "sander").possible());
+  shop.enter("ivo", signing);
+  shop.wait(1);
+  CHECK(shop.store().start_now("kim", "s1", "sander").possible());
+  CHECK(shop.store().start_now("lou", "c1", joint).possible());
+  CHECK(shop.store().floor(shop.now()).together.empty());
+}
+
+TEST_CASE("What was taught in a one-on-one that ended before its time was taught") {
+  TestShop shop;
+  Rulebook rulebook = small_rulebook(2, shop.now());
+  for (Tier& tier : rulebook.tiers) tier.other_checks_out = true;
+  shop.enter("mia", PublishRulebook{rulebook});
+  const auto leaves = [&] { return shop.store().must_leave_to_another("ivo", "kim", joint, shop.now()); };
+  CHECK_FALSE(leaves());
+  const RecordId booking = one_on_one(shop, Purpose::teach);
+  CHECK(leaves());
+  shop.enter("dee", own(Cancel{booking, "tired"}));
+  shop.wait(1);
+  CHECK(leaves());
+}
+
+namespace {
+
+/// Every day from then to then, in minutes.
+void open_daily(TestShop& shop, int from, int to) {
+  for (int day = 0; day < 7; ++day) shop.enter("mia", own(WeekHours{Doing::open, day, from, to}));
+}
+
+/// Ivo on duty and a visitor of his come in at ten in the evening; whether they are in at a time of the next
+/// day, in minutes from midnight. Both are, or neither.
+bool in_next_day(TestShop& shop, int minute) {
+  const Instant midnight = evening + 6 * hour;
+  const Floor floor = shop.store().floor(midnight + std::int64_t{60} * minute);
+  const bool in = floor.present == std::vector<PersonId>{"ivo"};
+  CHECK(floor.staff == floor.present);
+  CHECK(floor.visitors.size() == (in ? 1u : 0u));
+  return in;
+}
+void come_in(TestShop& shop) {
+  shop.set_now(evening + 4 * hour);
+  shop.enter("dee", own(Presence{"ivo", true, true}));
+  shop.enter("dee", own(Visit{"Ada Quill", "waiver", "ivo"}));
+}
+
+}  // namespace
+
+TEST_CASE("Who came in is in past midnight as long as the opening is that covers it") {
+  TestShop shop;
+  open_daily(shop, 18 * 60, 24 * 60);
+  come_in(shop);
+  CHECK_FALSE(in_next_day(shop, 0));  // it ends at midnight
+  const Instant before = shop.now();
+  shop.wait(60);
+  open_daily(shop, 0, 2 * 60);
+  CHECK(in_next_day(shop, 0));
+  CHECK(in_next_day(shop, 119));
+  CHECK_FALSE(in_next_day(shop, 120));
+  CHECK_FALSE(in_next_day(shop, 19 * 60));                                // another opening
+  CHECK(shop.store().floor(evening + 6 * hour, before).present.empty());  // by the hours as known then
+  shop.set_now(evening + 6 * hour + 300);
+  shop.enter("dee", own(Presence{"ivo", false}));
+  CHECK(shop.store().floor(shop.now()).present.empty());
+}
+
+TEST_CASE("Where no hours are said the day ends who is in; where it never closes, the day after") {
+  TestShop shop;
+  come_in(shop);
+  CHECK(in_next_day(shop, -1));
+  CHECK_FALSE(in_next_day(shop, 0));
+  open_daily(shop, 0, 24 * 60);
+  CHECK(in_next_day(shop, 0));
+  CHECK(in_next_day(shop, 24 * 60 - 1));
+  CHECK_FALSE(in_next_day(shop, 24 * 60));
+}
