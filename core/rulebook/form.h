@@ -170,6 +170,7 @@ void form(A& a, Tier& t) {
   a.may("conditions", t.conditions, {}, conditions);
   a.may("supervision", t.supervision, Supervision::independent, supervision);
   a.may("other_checks_out", t.other_checks_out, false, json::truth);
+  a.may("two_assessors", t.two_assessors, false, json::truth);
   a.may("supervises_at_once", t.supervises_at_once, 1, json::whole(1, 20));
 }
 

@@ -127,6 +127,7 @@ struct Tier {
   std::vector<Condition> conditions;
   Supervision supervision = Supervision::independent;
   bool other_checks_out = false;  // who taught somebody on one of its machines does not check them out there
+  bool two_assessors = false;     // a check-out on one of its machines is witnessed and signed by two
   int supervises_at_once = 1;     // how many people at its machines one supervisor takes at a time, 1 to 20
   friend bool operator==(const Tier&, const Tier&) = default;
 };
@@ -145,8 +146,8 @@ struct MachineClass {
 /// What one person alone may not do: lift a suspension, strike out a signed check-out.
 enum class FourEyes { reinstate, strike_out };
 
-/// `four_eyes`, `close_may_sign`, `learners_to_one` and a tier's `other_checks_out` and `supervises_at_once`
-/// say who may enter what, `keep_details` what may be erased; no standing rests on them.
+/// `four_eyes`, `close_may_sign`, `learners_to_one` and a tier's `other_checks_out`, `two_assessors` and
+/// `supervises_at_once` say who may enter what, `keep_details` what may be erased; no standing rests on them.
 struct Rulebook {
   int version = 1;
   Instant effective_from;

@@ -127,6 +127,7 @@ class RulebookMaker {
       tier.conditions = conditions();
       tier.supervision = supervision();
       tier.other_checks_out = *rc::gen::inRange(0, 4) == 0;
+      tier.two_assessors = *rc::gen::inRange(0, 4) == 0;
       if (*rc::gen::inRange(0, 4) == 0) tier.supervises_at_once = *whole(1, 20);
     }
     return book_;
