@@ -11,7 +11,7 @@ bool day_holds(const Zone& zone, const AssessorLimits& limits, const std::vector
                const Interval& when) {
   std::int64_t given = seconds(when);
   for (const Booked& each : booked)
-    if (each.assessor == limits.assessor && zone.day(each.when.from) == zone.day(when.from))
+    if (each.assesses(limits.assessor) && zone.day(each.when.from) == zone.day(when.from))
       given += seconds(each.when);
   return given <= std::int64_t{60} * *limits.longest_day;
 }
@@ -21,8 +21,7 @@ bool stretch_holds(const AssessorLimits& limits, const std::vector<Booked>& book
   const std::int64_t rest = std::int64_t{60} * limits.stretch->rest;
   std::vector<Interval> longer{{when.from, when.to + rest}};
   for (const Booked& each : booked)
-    if (each.assessor == limits.assessor || each.person == limits.assessor)
-      longer.push_back({each.when.from, each.when.to + rest});
+    if (each.takes(limits.assessor)) longer.push_back({each.when.from, each.when.to + rest});
   std::sort(longer.begin(), longer.end(),
             [](const Interval& a, const Interval& b) { return a.from < b.from; });
   Interval stretch = longer.front();

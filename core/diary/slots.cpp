@@ -7,9 +7,9 @@
 namespace wm {
 namespace {
 
-constexpr Fit all_fits[] = {Fit::member_ready, Fit::assessor_able, Fit::assessor_in,
-                            Fit::together,     Fit::takes_on,      Fit::unit_in_service,
-                            Fit::member_free,  Fit::assessor_free, Fit::unit_free};
+constexpr Fit all_fits[] = {Fit::member_ready,  Fit::assessor_able, Fit::assessor_in,     Fit::two_assessors,
+                            Fit::together,      Fit::takes_on,      Fit::unit_in_service, Fit::member_free,
+                            Fit::assessor_free, Fit::unit_free};
 
 /// The first instant at or after t at which the wall clock shows a whole step.
 Instant next_start(const Zone& zone, Instant t, int step) {
@@ -44,6 +44,7 @@ class Taken {
       if (!overlap(each.when, {question.from, question.to})) continue;
       people_[each.person].push_back(each.when);
       people_[each.assessor].push_back(each.when);
+      if (!each.second.empty()) people_[each.second].push_back(each.when);
       units_[each.machine].push_back(each.when);
     }
     for (const Maintenance& each : question.maintenance) units_[each.machine].push_back(each.when);
@@ -70,6 +71,10 @@ class Search {
       assessors_.push_back(each);
       in_.push_back(times_of_assessor(each));
     }
+    for (std::size_t i = 0; i < assessors_.size(); ++i) {
+      ones_.push_back({i, i});
+      for (std::size_t j = i + 1; j < assessors_.size(); ++j) twos_.push_back({i, j});
+    }
   }
 
   using Units = std::vector<MachineId>;
@@ -77,14 +82,17 @@ class Search {
   void run(std::optional<Fit> granted, const std::function<bool(const Slot&, const Units&)>& found) const {
     each_time([&](const Interval& when) {
       if (granted != Fit::member_free && taken_.person(q_.person, when)) return true;
-      std::optional<bool> ready;  // the dearest question: asked once, and only where all else fits
-      for (std::size_t i = 0; i < assessors_.size(); ++i) {
-        Units units;
-        const auto slot = slot_with(i, when, granted, units);
-        if (!slot) continue;
+      std::optional<Units> units;  // the dearer questions: asked once, and only where all else fits
+      std::optional<bool> ready;
+      Once can(*this, when, granted);
+      for (const Those& each : granted == Fit::two_assessors ? ones_ : those(when)) {
+        if (!can(each.one) || !can(each.other)) continue;
+        if (!units) units = units_at(when, granted);
+        if (units->empty()) return true;
+        if (!may_be_together(each, when, granted)) continue;
         if (!ready) ready = granted == Fit::member_ready || q_.ready(when);
         if (!*ready) return true;
-        if (!found(*slot, units)) return false;
+        if (!found(slot_of(each, when, *units), *units)) return false;
       }
       return true;
     });
@@ -111,26 +119,66 @@ class Search {
       if (!visit({t, t + seconds})) return;
   }
 
-  std::optional<Slot> slot_with(std::size_t assessor, const Interval& when, std::optional<Fit> granted,
-                                Units& units) const {
+  /// An assessor and another, by their places; where one is asked for, twice the same.
+  struct Those {
+    std::size_t one = 0, other = 0;
+  };
+  const std::vector<Those>& those(const Interval& when) const { return two_asked(when) ? twos_ : ones_; }
+  bool two_asked(const Interval& when) const { return q_.two_assessors && q_.two_assessors(when); }
+
+  /// What can be said of each assessor without another, asked once for each time.
+  class Once {
+   public:
+    Once(const Search& search, const Interval& when, std::optional<Fit> granted)
+        : search_(search), when_(when), granted_(granted), known_(search.assessors_.size()) {}
+    bool operator()(std::size_t assessor) {
+      std::optional<bool>& known = known_[assessor];
+      if (!known) known = search_.can_come(assessor, when_, granted_);
+      return *known;
+    }
+
+   private:
+    const Search& search_;
+    const Interval& when_;
+    std::optional<Fit> granted_;
+    std::vector<std::optional<bool>> known_;
+  };
+
+  bool can_come(std::size_t assessor, const Interval& when, std::optional<Fit> granted) const {
     const PersonId& who = assessors_[assessor];
-    const Interval* in = containing(in_[assessor], when);
-    if (!in && granted != Fit::assessor_in) return std::nullopt;
-    if (granted != Fit::assessor_free && taken_.person(who, when)) return std::nullopt;
+    if (granted != Fit::assessor_in && !containing(in_[assessor], when)) return false;
+    if (granted != Fit::assessor_free && taken_.person(who, when)) return false;
+    if (granted != Fit::takes_on && q_.takes_on && !q_.takes_on(who, when)) return false;
+    return granted == Fit::assessor_able || q_.able(who, when);
+  }
+
+  bool may_be_together(const Those& those, const Interval& when, std::optional<Fit> granted) const {
+    return granted == Fit::together || !q_.together ||
+           q_.together(assessors_[those.one], second(those), when);
+  }
+
+  PersonId second(const Those& those) const {
+    return those.other == those.one ? PersonId() : assessors_[those.other];
+  }
+
+  Units units_at(const Interval& when, std::optional<Fit> granted) const {
+    Units units;
     for (const MachineId& unit : q_.units) {
       if (granted != Fit::unit_free && taken_.unit(unit, when)) continue;
       if (granted == Fit::unit_in_service || q_.in_service(unit, when)) units.push_back(unit);
     }
-    if (units.empty()) return std::nullopt;
-    if (granted != Fit::together && !yes(q_.together, who, when)) return std::nullopt;
-    if (granted != Fit::takes_on && !yes(q_.takes_on, who, when)) return std::nullopt;
-    if (granted != Fit::assessor_able && !q_.able(who, when)) return std::nullopt;
-    return Slot{when, who, units.front(), in ? *in : when, units.size()};
+    return units;
   }
 
-  using Asked = std::function<bool(const PersonId&, const Interval&)>;
-  static bool yes(const Asked& asked, const PersonId& assessor, const Interval& when) {
-    return !asked || asked(assessor, when);
+  /// In the hours that both are in; where being in is taken for granted, as far as they are.
+  Slot slot_of(const Those& those, const Interval& when, const Units& units) const {
+    const auto hours = [&](std::size_t who) {
+      const Interval* in = containing(in_[who], when);
+      return in ? *in : when;
+    };
+    const Interval one = hours(those.one), other = hours(those.other);
+    const Interval in{std::max(one.from, other.from), std::min(one.to, other.to)};
+    return Slot{when, assessors_[those.one], units.front(), in, units.size(), second(those)};
   }
 
   bool holds_somewhere(Fit fit, const Interval& when) const {
@@ -147,10 +195,12 @@ class Search {
         return some_assessor([&](std::size_t i) { return q_.able(assessors_[i], when); });
       case Fit::assessor_in:
         return some_assessor([&](std::size_t i) { return containing(in_[i], when) != nullptr; });
+      case Fit::two_assessors:
+        return !two_asked(when) || two_can_come(when);
       case Fit::together:
-        return some_assessor([&](std::size_t i) { return yes(q_.together, assessors_[i], when); });
+        return some_together(when);
       case Fit::takes_on:
-        return some_assessor([&](std::size_t i) { return yes(q_.takes_on, assessors_[i], when); });
+        return some_assessor([&](std::size_t i) { return !q_.takes_on || q_.takes_on(assessors_[i], when); });
       case Fit::unit_in_service:
         return some_unit([&](const MachineId& unit) { return q_.in_service(unit, when); });
       case Fit::member_free:
@@ -163,10 +213,26 @@ class Search {
     return false;
   }
 
+  bool two_can_come(const Interval& when) const {
+    std::size_t count = 0;
+    for (std::size_t i = 0; i < assessors_.size() && count < 2; ++i)
+      if (can_come(i, when, std::nullopt)) ++count;
+    return count == 2;
+  }
+
+  /// Of two there are too few for, nothing forbids that they are together.
+  bool some_together(const Interval& when) const {
+    const std::vector<Those>& all = those(when);
+    return (all.empty() && !ones_.empty()) || std::any_of(all.begin(), all.end(), [&](const Those& each) {
+             return may_be_together(each, when, std::nullopt);
+           });
+  }
+
   const SlotQuestion& q_;
   Taken taken_;
   std::vector<PersonId> assessors_;
   std::vector<Stretches> in_;
+  std::vector<Those> ones_, twos_;
 };
 
 }  // namespace
@@ -195,10 +261,15 @@ std::vector<Slot> fitting_units(const SlotQuestion& question) {
 std::vector<Slot> side_by_side(const std::vector<Slot>& slots) {
   std::vector<Slot> out;
   std::map<PersonId, Instant> over;
+  const auto has_one = [&](const PersonId& who, Instant at) {
+    const auto last = over.find(who);
+    return last != over.end() && at < last->second;
+  };
   for (const Slot& slot : slots) {
-    const auto last = over.find(slot.assessor);
-    if (last != over.end() && slot.when.from < last->second) continue;
+    const bool second = slot.second.empty() || has_one(slot.second, slot.when.from);
+    if (has_one(slot.assessor, slot.when.from) && second) continue;
     over[slot.assessor] = slot.when.to;
+    if (!slot.second.empty()) over[slot.second] = slot.when.to;
     out.push_back(slot);
   }
   return out;

@@ -11,11 +11,15 @@
 
 namespace wm {
 
-/// What has been booked: nobody of the three can be anywhere else meanwhile.
+/// What has been booked: nobody of them can be anywhere else meanwhile.
 struct Booked {
   PersonId person, assessor;
   MachineId machine;
   Interval when;
+  PersonId second = {};  // the other assessor, where two witness a check-out; empty: none
+  /// Whether somebody takes part, on whichever side.
+  bool takes(const PersonId& who) const { return person == who || assesses(who); }
+  bool assesses(const PersonId& who) const { return assessor == who || (!second.empty() && second == who); }
   friend bool operator==(const Booked&, const Booked&) = default;
 };
 
@@ -44,6 +48,7 @@ enum class Fit {
   member_ready,
   assessor_able,
   assessor_in,
+  two_assessors,  // where two are asked for: that there is another beside the one
   together,
   takes_on,
   unit_in_service,
@@ -68,36 +73,44 @@ struct SlotQuestion {
   std::function<bool(const Interval&)> ready;                  // the person
   std::function<bool(const PersonId&, const Interval&)> able;  // an assessor
   std::function<bool(const MachineId&, const Interval&)> in_service;
-  /// Whether the person and an assessor may be booked with each other then; empty: any two may.
-  std::function<bool(const PersonId&, const Interval&)> together = {};
+  /// Whether the person may be booked with an assessor then, or with two (else the second is empty); empty:
+  /// any may.
+  std::function<bool(const PersonId&, const PersonId&, const Interval&)> together = {};
   /// Whether it is within what an assessor takes on; empty: anything is.
   std::function<bool(const PersonId&, const Interval&)> takes_on = {};
+  /// Whether a slot has two of the assessors, both there all the time; empty: one is enough.
+  std::function<bool(const Interval&)> two_assessors = {};
 };
 
 struct Slot {
   Interval when;
   PersonId assessor;
   MachineId unit;
-  Interval assessor_in;   // the stretch of the assessor's hours that it lies in
+  Interval assessor_in;   // the stretch of the assessor's hours that it lies in; of two, of both
   std::size_t units = 1;  // how many units would do
+  PersonId second = {};   // after the assessor in the list; empty where one is asked for
   friend bool operator==(const Slot&, const Slot&) = default;
 };
 
 /// Why there is no slot: what is so at no time at all, and what, were it so throughout, would by itself make
-/// one.
+/// one. Where two assessors are asked for, what is said of an assessor is never so where it is so of none,
+/// and would help were it so of all; `two_assessors` is never so where at no time any two could come, and
+/// would help where there are slots with one.
 struct WhyNone {
   std::set<Fit> never;
   std::set<Fit> would_help;
   friend bool operator==(const WhyNone&, const WhyNone&) = default;
 };
 
-/// Every slot that fits, in order of (from, place of the assessor in the list); one for each assessor and
-/// time.
+/// Every slot that fits, in order of (from, place of the assessor in the list, place of the second); one for
+/// each assessor and time. Where two are asked for, one for each two of them, whichever is named first: every
+/// pair is found.
 std::vector<Slot> fitting(const SlotQuestion& question);
 /// The same, one for each unit that would do.
 std::vector<Slot> fitting_units(const SlotQuestion& question);
 /// Of what `fitting` gives, few enough to read: of each assessor's, the earliest, then the earliest that
-/// begins when that one is over, and so on, so that hours are filled without gaps.
+/// begins when that one is over, and so on, so that hours are filled without gaps. Of slots with two, those
+/// in which one of them has none yet at that time.
 std::vector<Slot> side_by_side(const std::vector<Slot>& slots);
 WhyNone why_none(const SlotQuestion& question);
 

@@ -41,7 +41,7 @@ Indexed::Indexed(const FitQuestion& asked) : question(asked) {
   Numbers people, machines;
   for (const Opening& each : asked.openings)
     spots.push_back({each.when.from.seconds, each.when.to.seconds, people(each.assessor), machines(each.unit),
-                     asked.zone.day(each.when.from).number});
+                     each.second.empty() ? -1 : people(each.second), asked.zone.day(each.when.from).number});
   assesses.assign(people.size(), 1);
   for (const Waiter& each : asked.waiters) {
     person.push_back(people(each.person));
@@ -49,10 +49,14 @@ Indexed::Indexed(const FitQuestion& asked) : question(asked) {
   }
   assesses.resize(people.size());
   for (const Booked& each : asked.booked) {
-    const int member = people(each.person), assessor = people(each.assessor);
-    booked.resize(people.size());
-    insert(booked[member], {each.when.from.seconds, each.when.to.seconds, false, false});
-    insert(booked[assessor], {each.when.from.seconds, each.when.to.seconds, true, false});
+    const auto add = [&](const PersonId& who, bool gives) {
+      const auto person_at = static_cast<std::size_t>(people(who));
+      booked.resize(people.size());
+      insert(booked[person_at], {each.when.from.seconds, each.when.to.seconds, gives, false});
+    };
+    add(each.person, false);
+    add(each.assessor, true);
+    if (!each.second.empty()) add(each.second, true);
   }
   for (const AssessorLimits& each : asked.limits) {
     const int who = people(each.assessor);
@@ -76,20 +80,24 @@ Board::Board(const Indexed& indexed)
 bool Board::place(Placed placed) {
   const Spot& spot = indexed_.spots[placed.opening];
   const int member = indexed_.person[placed.waiter];
-  if (served_[placed.waiter] || member == spot.assessor) return false;
-  if (!clear(people_[spot.assessor], spot) || !clear(people_[member], spot) ||
-      !clear(units_[spot.unit], spot))
-    return false;
+  if (served_[placed.waiter] || spot.assesses(member)) return false;
+  if (!clear(people_[member], spot) || !clear(units_[spot.unit], spot)) return false;
   const Engagement gives{spot.from, spot.to, true, true}, takes{spot.from, spot.to, false, true};
-  if (!day_holds(spot.assessor, spot) || !stretch_holds(spot.assessor, gives) ||
+  if (!can_give(spot.assessor, spot) || (spot.second >= 0 && !can_give(spot.second, spot)) ||
       !stretch_holds(member, takes))
     return false;
   insert(people_[spot.assessor], gives);
+  if (spot.second >= 0) insert(people_[spot.second], gives);
   insert(people_[member], takes);
   insert(units_[spot.unit], gives);
   served_[placed.waiter] = 1;
   placed_.push_back(placed);
   return true;
+}
+
+bool Board::can_give(int person, const Spot& spot) const {
+  return clear(people_[person], spot) && day_holds(person, spot) &&
+         stretch_holds(person, {spot.from, spot.to, true, true});
 }
 
 bool Board::day_holds(int person, const Spot& spot) const {

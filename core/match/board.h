@@ -17,7 +17,9 @@ struct Engagement {
 struct Spot {
   std::int64_t from = 0, to = 0;
   int assessor = 0, unit = 0;
-  int day = 0;  // civil day on which it begins
+  int second = -1;  // -1: none
+  int day = 0;      // civil day on which it begins
+  bool assesses(int person) const { return person == assessor || person == second; }
 };
 
 /// People and units by number. People who assess some opening are those whose days are looked at.
@@ -49,6 +51,8 @@ class Board {
  private:
   bool stretch_holds(int person, const Engagement& added) const;
   bool day_holds(int person, const Spot& spot) const;
+  /// Whether an assessor is free for it and takes it on.
+  bool can_give(int person, const Spot& spot) const;
 
   const Indexed& indexed_;
   std::vector<char> served_;

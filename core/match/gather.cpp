@@ -21,9 +21,9 @@ Gathering::Gathering(FitQuestion whole, Instant now) : whole_(std::move(whole)),
 
 OpeningIndex Gathering::index(const Slot& slot) {
   const auto next = static_cast<OpeningIndex>(whole_.openings.size());
-  const auto [place, fresh] =
-      openings_.emplace(std::tuple(slot.when.from, slot.when.to, slot.assessor, slot.unit), next);
-  if (fresh) whole_.openings.push_back({slot.when, slot.assessor, slot.unit});
+  const auto [place, fresh] = openings_.emplace(
+      std::tuple(slot.when.from, slot.when.to, slot.assessor, slot.second, slot.unit), next);
+  if (fresh) whole_.openings.push_back({slot.when, slot.assessor, slot.unit, slot.second});
   return place->second;
 }
 

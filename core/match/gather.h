@@ -22,7 +22,7 @@ class Gathering {
 
   FitQuestion whole_;
   Instant now_;
-  std::map<std::tuple<Instant, Instant, PersonId, MachineId>, OpeningIndex> openings_;
+  std::map<std::tuple<Instant, Instant, PersonId, PersonId, MachineId>, OpeningIndex> openings_;
 };
 
 }  // namespace wm

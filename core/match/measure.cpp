@@ -16,12 +16,17 @@ struct DayOfOne {
 class Days {
  public:
   explicit Days(const FitQuestion& question) : zone_(question.zone) {
-    for (const Opening& each : question.openings) days_[each.assessor];
+    for (const Opening& each : question.openings) {
+      days_[each.assessor];
+      if (!each.second.empty()) days_[each.second];
+    }
     for (const Booked& each : question.booked) {
       add(each.person, each.when, true);
       add(each.assessor, each.when, true);
+      add(each.second, each.when, true);
     }
   }
+  /// Nothing where it is nobody who assesses an opening.
   void add(const PersonId& person, const Interval& when, bool booked = false) {
     const auto found = days_.find(person);
     if (found == days_.end()) return;
@@ -93,6 +98,7 @@ Measures measure(const FitQuestion& question, const std::vector<Placed>& placed)
     out.served += 1;
     out.waited += waiter.days;
     days.add(opening.assessor, opening.when);
+    days.add(opening.second, opening.when);
     days.add(waiter.person, opening.when);
   }
   days.count(out);

@@ -15,6 +15,7 @@ Model::Model(const Indexed& indexed) : indexed_(indexed), ways_(ways(indexed)) {
     way_columns_.push_back(program.column(0, 1, true));
     ways_of_kind_[way.kind].push_back(i);
     ways_of_[way.assessor].push_back(i);
+    if (way.second >= 0) ways_of_[way.second].push_back(i);
     const int person = ways_.kinds[way.kind].person;
     if (person >= 0) ways_of_[person].push_back(i);
   }
@@ -90,7 +91,7 @@ void Model::add_longest_days() {
       if (each.gives) left[indexed_.question.zone.day({each.from}).number] -= (each.to - each.from);
     for (const std::size_t i : ways_of_[person]) {
       const Way& way = ways_.all[i];
-      if (way.assessor == static_cast<int>(person))
+      if (way.assessed_by(static_cast<int>(person)))
         terms[way.day].push_back({way_columns_[i], static_cast<double>(way.to - way.from) / 60});
     }
     for (const auto& [day, row] : terms)
@@ -224,7 +225,7 @@ std::vector<Term> Model::sum(Aim aim) const {
     const Way& way = ways_.all[i];
     const int person = ways_.kinds[way.kind].person;
     const double minutes = static_cast<double>(way.to - way.from) / 60;
-    const double takers = 1 + (person >= 0 && indexed_.assesses[person] ? 1 : 0);
+    const double takers = 1 + (way.second >= 0 ? 1 : 0) + (person >= 0 && indexed_.assesses[person] ? 1 : 0);
     out.push_back({way_columns_[i], minutes * takers});
   }
   return out;

@@ -12,11 +12,13 @@ namespace wm {
 /// A place in FitQuestion::openings.
 using OpeningIndex = std::uint32_t;
 
-/// An assessor and a unit at a time. Clear of everything that is booked.
+/// An assessor, or two where two witness it, and a unit at a time. Clear of everything that is booked.
 struct Opening {
   Interval when;
   PersonId assessor;
   MachineId unit;
+  PersonId second = {};  // empty: none
+  bool assesses(const PersonId& who) const { return assessor == who || (!second.empty() && second == who); }
   friend bool operator==(const Opening&, const Opening&) = default;
 };
 

@@ -1,6 +1,7 @@
 #include "core/match/ways.h"
 
 #include <algorithm>
+#include <compare>
 #include <map>
 #include <set>
 #include <tuple>
@@ -30,9 +31,15 @@ std::vector<Kind> kinds(const Indexed& indexed) {
   return out;
 }
 
+/// Something that can be done on a unit.
+struct Doing {
+  std::int64_t from = 0, to = 0;
+  int assessor = 0, second = -1;
+  std::size_t kind = 0;
+  friend auto operator<=>(const Doing&, const Doing&) = default;
+};
 /// What decides whether two units of a block are alike: everything that can be done on them.
-using OnUnit =
-    std::vector<std::tuple<std::int64_t, std::int64_t, int, std::size_t>>;  // from, to, assessor, kind
+using OnUnit = std::vector<Doing>;
 
 struct OneBlock {
   const Indexed& indexed;
@@ -43,7 +50,7 @@ struct OneBlock {
     OnUnit out;
     for (const auto& [kind, opening] : openings) {
       const Spot& spot = indexed.spots[opening];
-      out.emplace_back(spot.from, spot.to, spot.assessor, kind);
+      out.push_back({spot.from, spot.to, spot.assessor, spot.second, kind});
     }
     std::sort(out.begin(), out.end());
     return out;
@@ -62,15 +69,16 @@ struct OneBlock {
     std::set<std::int64_t> every;
     std::set<int> days;
     bool free_to_move = true;
-    std::map<std::tuple<int, std::size_t, const OnUnit*, std::int64_t>, std::size_t> runs;
+    std::map<std::tuple<int, int, std::size_t, const OnUnit*, std::int64_t>, std::size_t> runs;
     for (const auto& [key, units] : groups)
-      for (const auto& [from, to, assessor, kind] : key) {
-        const auto run = runs.emplace(std::tuple(assessor, kind, &key, to - from), runs.size()).first->second;
+      for (const auto& [from, to, assessor, second, kind] : key) {
+        const std::tuple same(assessor, second, kind, &key, to - from);
+        const auto run = runs.emplace(same, runs.size()).first->second;
         all.push_back({from, to - from, run});
         every.insert(from);
         days.insert(indexed.question.zone.day({from}).number);
         const int person = into.kinds[kind].person;
-        for (const int who : {assessor, person})
+        for (const int who : {assessor, second, person})
           if (who >= 0 && indexed.limits[who] && indexed.limits[who]->stretch) free_to_move = false;
       }
     if (!free_to_move || days.size() > 1) return every;
@@ -79,16 +87,16 @@ struct OneBlock {
   }
 
   void add_group(const std::vector<int>& units, const std::set<std::int64_t>& keep) {
-    std::map<std::tuple<std::int64_t, std::int64_t, int, std::size_t>, std::size_t> made;
+    std::map<Doing, std::size_t> made;
     for (const int unit : units)
       for (const auto& [kind, opening] : by_unit[unit]) {
         const Spot& spot = indexed.spots[opening];
         if (!keep.contains(spot.from)) continue;
         const auto [place, fresh] =
-            made.emplace(std::tuple(spot.from, spot.to, spot.assessor, kind), into.all.size());
+            made.emplace(Doing{spot.from, spot.to, spot.assessor, spot.second, kind}, into.all.size());
         if (fresh)
           into.all.push_back(
-              {kind, spot.from, spot.to, spot.assessor, spot.day, into.group_sizes.size(), {}});
+              {kind, spot.from, spot.to, spot.assessor, spot.second, spot.day, into.group_sizes.size(), {}});
         into.all[place->second].openings.push_back(opening);
       }
     into.group_sizes.push_back(units.size());
@@ -105,7 +113,7 @@ Ways ways(const Indexed& indexed) {
   for (std::size_t kind = 0; kind < out.kinds.size(); ++kind)
     for (const OpeningIndex opening : indexed.question.waiters[out.kinds[kind].waiters.front()].fits) {
       const Spot& spot = indexed.spots[opening];
-      if (spot.assessor == out.kinds[kind].person) continue;
+      if (out.kinds[kind].person >= 0 && spot.assesses(out.kinds[kind].person)) continue;
       const auto after =
           std::upper_bound(all.begin(), all.end(), spot.from,
                            [](std::int64_t t, const Interval& b) { return t < b.from.seconds; });

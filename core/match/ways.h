@@ -14,13 +14,14 @@ struct Kind {
   int person = -1;                   // whose other engagements count too; -1: nobody's
 };
 
-/// One of a kind, with an assessor, on one unit of a group, at a time.
+/// One of a kind, with an assessor or two, on one unit of a group, at a time.
 struct Way {
   std::size_t kind = 0;
   std::int64_t from = 0, to = 0;
-  int assessor = 0, day = 0;
+  int assessor = 0, second = -1, day = 0;  // as in Spot
   std::size_t group = 0;
   std::vector<OpeningIndex> openings;  // one for each unit of the group
+  bool assessed_by(int person) const { return person == assessor || person == second; }
 };
 
 struct Ways {
@@ -36,7 +37,7 @@ std::vector<Interval> blocks(const std::vector<Spot>& spots);
 /// One of a run of starts that could as well be another: by its own, who and where, how long.
 struct Start {
   std::int64_t from = 0, seconds = 0;
-  std::size_t run = 0;  // those of one run have the same assessor, unit and people
+  std::size_t run = 0;  // those of one run have the same assessors, unit and people
 };
 /// Of the starts of one block, those between which none needs to lie: where a run begins or ends, and what
 /// follows or precedes it by one-on-ones back to back. Any proposal can be moved onto them without losing

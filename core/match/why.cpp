@@ -24,9 +24,8 @@ class Why {
     const std::set<OpeningIndex>& all = of_target_.at(who.target);
     if (all.empty()) return NoOpening{};
     // Nobody is their own assessor.
-    const bool some = std::any_of(who.fits.begin(), who.fits.end(), [&](OpeningIndex each) {
-      return q_.openings[each].assessor != who.person;
-    });
+    const bool some = std::any_of(who.fits.begin(), who.fits.end(),
+                                  [&](OpeningIndex each) { return !q_.openings[each].assesses(who.person); });
     if (some) return taken(waiter);
     Instant first_over = last_instant;
     for (const OpeningIndex each : all) first_over = std::min(first_over, q_.openings[each].when.to);
@@ -40,7 +39,7 @@ class Why {
     AllTaken out;
     std::set<std::size_t> in_the_way;
     for (const OpeningIndex each : who.fits) {
-      if (q_.openings[each].assessor == who.person) continue;
+      if (q_.openings[each].assesses(who.person)) continue;
       ++out.openings;
       if (add_clashes(who.person, q_.openings[each], in_the_way) == 0) ++out.beyond_limits;
     }
@@ -59,8 +58,9 @@ class Why {
       const Opening& other = q_.openings[each.opening];
       if (!overlap(other.when, opening.when)) continue;
       const PersonId& member = q_.waiters[each.waiter].person;
-      const bool clash = other.unit == opening.unit || other.assessor == opening.assessor ||
-                         member == opening.assessor || member == person || other.assessor == person;
+      const bool clash = other.unit == opening.unit || other.assesses(opening.assessor) ||
+                         (!opening.second.empty() && other.assesses(opening.second)) ||
+                         opening.assesses(member) || member == person || other.assesses(person);
       if (!clash) continue;
       ++clashes;
       waiters.insert(each.waiter);
@@ -85,15 +85,14 @@ std::vector<std::size_t> unserved(const FitQuestion& question, const std::vector
 bool clear_of(const std::vector<Booked>& booked, const Opening& opening) {
   return std::none_of(booked.begin(), booked.end(), [&](const Booked& each) {
     return overlap(each.when, opening.when) &&
-           (each.machine == opening.unit || each.person == opening.assessor ||
-            each.assessor == opening.assessor);
+           (each.machine == opening.unit || each.takes(opening.assessor) ||
+            (!opening.second.empty() && each.takes(opening.second)));
   });
 }
 
 bool clear_of(const std::vector<Booked>& booked, const PersonId& person, const Interval& when) {
-  return std::none_of(booked.begin(), booked.end(), [&](const Booked& each) {
-    return overlap(each.when, when) && (each.person == person || each.assessor == person);
-  });
+  return std::none_of(booked.begin(), booked.end(),
+                      [&](const Booked& each) { return overlap(each.when, when) && each.takes(person); });
 }
 
 /// Those left out, with one extra's openings alone, beside all that is booked or proposed.
@@ -105,7 +104,7 @@ FitQuestion with_extra(const FitQuestion& question, const std::vector<Placed>& p
   for (const Placed& each : placed) {
     const Opening& opening = question.openings[each.opening];
     out.booked.push_back(
-        {question.waiters[each.waiter].person, opening.assessor, opening.unit, opening.when});
+        {question.waiters[each.waiter].person, opening.assessor, opening.unit, opening.when, opening.second});
   }
   for (const std::size_t i : left) {
     Waiter waiter = question.waiters[i];

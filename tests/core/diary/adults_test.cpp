@@ -30,7 +30,7 @@ AssessorHours in(const PersonId& who, int from_hour, int to_hour) {
 bool pip_is_under_18(const PersonId& who, Instant) { return who == "pip"; }
 
 bool may(const ShopHours& hours, const PersonId& one, const PersonId& other, const Interval& when) {
-  return enough_adults(chicago, hours, one, other, when, pip_is_under_18);
+  return enough_adults(chicago, hours, {one, other}, when, pip_is_under_18);
 }
 
 }  // namespace
@@ -66,9 +66,9 @@ TEST_CASE("Adults may take turns, and somebody else under 18 is none") {
   ShopHours hours;
   hours.assessors = {in("ivo", 17, 18), in("lou", 18, 19)};
   CHECK(may(hours, "pip", "mara", from_to(17, 19)));
-  CHECK_FALSE(enough_adults(chicago, hours, "pip", "mara", from_to(17, 19),
+  CHECK_FALSE(enough_adults(chicago, hours, {"pip", "mara"}, from_to(17, 19),
                             [](const PersonId& who, Instant) { return who == "pip" || who == "lou"; }));
-  CHECK_FALSE(enough_adults(chicago, hours, "pip", "lou", from_to(17, 18),
+  CHECK_FALSE(enough_adults(chicago, hours, {"pip", "lou"}, from_to(17, 18),
                             [](const PersonId& who, Instant) { return who == "pip" || who == "lou"; }));
 }
 
@@ -91,4 +91,22 @@ TEST_CASE("Whatever the hours, at every quarter of an hour of a booking of someb
     }
     RC_ASSERT(may(hours, "pip", "mara", when) == always);
   }));
+}
+
+TEST_CASE("Two adults of three are the two who have to be in, and of two under 18 a third adult is one") {
+  ShopHours hours;
+  hours.assessors = {in("ivo", 18, 19), in("lou", 18, 19)};
+  const auto pip_and_lou = [](const PersonId& who, Instant) { return who == "pip" || who == "lou"; };
+  CHECK(may(hours, "pip", "mara", from_to(18, 19)));
+  CHECK_FALSE(may(hours, "pip", "mara", from_to(17, 18)));
+  // By arrangement, whatever hours are entered: the two are there with them.
+  CHECK(enough_adults(chicago, {}, {"pip", "mara", "ivo"}, from_to(17, 18), pip_is_under_18));
+  CHECK(enough_adults(chicago, {}, {"kim", "pip", "mara"}, from_to(17, 18), pip_is_under_18));
+  CHECK(enough_adults(chicago, {}, {"kim", "mara", "ivo"}, from_to(17, 18), pip_is_under_18));
+  CHECK(enough_adults(chicago, hours, {"pip", "lou", "mara"}, from_to(18, 19), pip_and_lou));
+  CHECK_FALSE(enough_adults(chicago, hours, {"pip", "lou", "mara"}, from_to(17, 18), pip_and_lou));
+  // Whose hours those are is one of the three.
+  CHECK_FALSE(enough_adults(chicago, hours, {"pip", "lou", "ivo"}, from_to(18, 19), pip_and_lou));
+  CHECK_FALSE(enough_adults(chicago, hours, {"pip", "lou", "kit"}, from_to(18, 19),
+                            [](const PersonId&, Instant) { return true; }));
 }

@@ -59,6 +59,10 @@ TEST_CASE("What is within limits is what the matching would propose, on days of 
       const int minutes = 15 * *rc::gen::inRange(1, 6);
       booked.push_back(given(minute, minutes));
       if (*rc::gen::inRange(0, 4) == 0) std::swap(booked.back().person, booked.back().assessor);
+      if (*rc::gen::inRange(0, 4) == 0) {
+        booked.back().second = "ivo";
+        std::swap(booked.back().second, booked.back().assessor);
+      }
       minute += minutes + 15 * *rc::gen::inRange(0, 8);
     }
     const Interval when = at(15 * *rc::gen::inRange(0, 60), 15 * *rc::gen::inRange(1, 8));

@@ -43,13 +43,18 @@ class Maker {
       q_.booked.push_back({chance(3) ? "wim" : "zoe",
                            assessors[below(3)],
                            units[below(3)],
-                           {from, from + 60 * pick({30, 60, 45})}});
+                           {from, from + 60 * pick({30, 60, 45})},
+                           {}});
+      // Now and then with two of them; whoever is on both sides is no less in one place.
+      const std::string other = assessors[below(3)];
+      if (chance(3) && other != q_.booked.back().assessor) q_.booked.back().second = other;
     }
   }
 
   bool taken(const std::string& who, const Interval& when) const {
     return std::any_of(q_.booked.begin(), q_.booked.end(), [&](const Booked& each) {
-      return overlap(each.when, when) && (each.person == who || each.assessor == who || each.machine == who);
+      return overlap(each.when, when) && (each.person == who || each.assessor == who ||
+                                          (!who.empty() && each.second == who) || each.machine == who);
     });
   }
 
@@ -58,12 +63,15 @@ class Maker {
     for (int i = 1 + below(4); i > 0 && q_.openings.size() < 14; --i) {
       const std::string assessor = assessors[below(3)], unit = units[below(3)];
       const bool twin = chance(3);
+      const std::string other = assessors[below(3)];
+      const std::string second = chance(2) && other != assessor ? other : "";
       const int first = below(10), minutes = pick({30, 60, 60, 45, 90});
       for (int s = first; s < first + 1 + below(5); ++s) {
-        const Opening opening{{at(s), at(s) + 60 * minutes}, assessor, unit};
-        if (taken(assessor, opening.when) || taken(unit, opening.when)) continue;
+        const Opening opening{{at(s), at(s) + 60 * minutes}, assessor, unit, second};
+        if (taken(assessor, opening.when) || taken(second, opening.when) || taken(unit, opening.when))
+          continue;
         add(opening);
-        if (twin && !taken("twin", opening.when)) add({opening.when, assessor, "twin"});
+        if (twin && !taken("twin", opening.when)) add({opening.when, assessor, "twin", second});
       }
     }
   }
@@ -115,12 +123,12 @@ std::vector<Engaged> engaged(const FitQuestion& q, const std::vector<Placed>& pl
   std::vector<Engaged> out;
   for (const Booked& each : q.booked) {
     if (each.person == who) out.push_back({each.when, false, false});
-    if (each.assessor == who) out.push_back({each.when, true, false});
+    if (each.assessor == who || each.second == who) out.push_back({each.when, true, false});
   }
   for (const Placed& each : placed) {
     const Opening& opening = q.openings[each.opening];
     if (q.waiters[each.waiter].person == who) out.push_back({opening.when, false, true});
-    if (opening.assessor == who) out.push_back({opening.when, true, true});
+    if (opening.assessor == who || opening.second == who) out.push_back({opening.when, true, true});
   }
   return out;
 }
@@ -169,6 +177,18 @@ bool stretch_holds(const std::vector<Engaged>& all, const Stretch& stretch) {
   return !bad();
 }
 
+std::vector<PersonId> those(const Opening& opening) {
+  std::vector<PersonId> out{opening.assessor};
+  if (!opening.second.empty()) out.push_back(opening.second);
+  return out;
+}
+
+bool share(const std::vector<PersonId>& some, const std::vector<PersonId>& others) {
+  return std::any_of(some.begin(), some.end(), [&](const PersonId& each) {
+    return std::find(others.begin(), others.end(), each) != others.end();
+  });
+}
+
 void try_all(const FitQuestion& q, std::size_t waiter, std::vector<Placed>& placed, Measures& best,
              bool& any) {
   if (waiter == q.waiters.size()) {
@@ -189,7 +209,7 @@ void try_all(const FitQuestion& q, std::size_t waiter, std::vector<Placed>& plac
     const bool clash = std::any_of(placed.begin(), placed.end() - 1, [&](const Placed& each) {
       const Opening& other = q.openings[each.opening];
       return overlap(other.when, added.when) &&
-             (other.assessor == added.assessor || other.unit == added.unit);
+             (share(those(other), those(added)) || other.unit == added.unit);
     });
     if (!clash) try_all(q, waiter + 1, placed, best, any);
     placed.pop_back();
@@ -216,11 +236,13 @@ FitQuestion long_evening(std::mt19937_64& random) {
     const int minutes = lengths[below(5)];
     for (const char* assessor : {"ana", "bo"}) {
       const int first = below(6), last = first + 4 + below(12);
+      const PersonId other = assessor == std::string("ana") ? "bo" : "ana";
+      const PersonId second = below(4) == 0 ? other : "";
       for (int s = first; s < last; ++s) {
         const Instant from = start + 60 * step * s;
-        const Opening opening{{from, from + 60 * minutes}, assessor, below(8) == 0 ? "two" : "one"};
+        const Opening opening{{from, from + 60 * minutes}, assessor, below(8) == 0 ? "two" : "one", second};
         const bool taken = std::any_of(q.booked.begin(), q.booked.end(), [&](const Booked& each) {
-          return each.assessor == assessor && overlap(each.when, opening.when);
+          return opening.assesses(each.assessor) && overlap(each.when, opening.when);
         });
         if (taken) continue;
         openings.push_back(static_cast<OpeningIndex>(q.openings.size()));
@@ -240,22 +262,21 @@ bool allowed(const FitQuestion& q, const std::vector<Placed>& placed) {
   for (std::size_t i = 0; i < placed.size(); ++i) {
     const Waiter& waiter = q.waiters[placed[i].waiter];
     const Opening& a = q.openings[placed[i].opening];
-    if (!served.insert(placed[i].waiter).second || waiter.person == a.assessor) return false;
+    std::vector<PersonId> all = those(a);
+    if (!served.insert(placed[i].waiter).second || share(all, {waiter.person})) return false;
+    all.push_back(waiter.person);
     if (std::find(waiter.fits.begin(), waiter.fits.end(), placed[i].opening) == waiter.fits.end())
       return false;
-    people.insert({waiter.person, a.assessor});
+    people.insert(all.begin(), all.end());
     for (std::size_t j = 0; j < i; ++j) {
       const Opening& b = q.openings[placed[j].opening];
-      const PersonId& other = q.waiters[placed[j].waiter].person;
-      if (!overlap(a.when, b.when)) continue;
-      if (a.unit == b.unit || a.assessor == b.assessor || waiter.person == other ||
-          waiter.person == b.assessor || other == a.assessor)
-        return false;
+      std::vector<PersonId> others = those(b);
+      others.push_back(q.waiters[placed[j].waiter].person);
+      if (overlap(a.when, b.when) && (a.unit == b.unit || share(all, others))) return false;
     }
     for (const Booked& b : q.booked) {
       if (!overlap(a.when, b.when)) continue;
-      for (const PersonId& who : {waiter.person, a.assessor})
-        if (who == b.person || who == b.assessor) return false;
+      if (share(all, {b.person, b.assessor, b.second})) return false;
       if (a.unit == b.machine) return false;
     }
   }
@@ -275,7 +296,8 @@ Measures counted(const FitQuestion& q, const std::vector<Placed>& placed) {
     out.waited += waiter.days;
   }
   std::set<PersonId> givers;
-  for (const Opening& each : q.openings) givers.insert(each.assessor);
+  for (const Opening& each : q.openings)
+    for (const PersonId& who : those(each)) givers.insert(who);
   for (const PersonId& who : givers) {
     std::map<Day, std::vector<Engaged>> days;
     for (const Engaged& each : engaged(q, placed, who)) days[q.zone.day(each.when.from)].push_back(each);

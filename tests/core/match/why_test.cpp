@@ -108,9 +108,9 @@ TEST_CASE("Whoever is left out of a best proposal cannot be added to it") {
     for (const LeftOut& each : left_out(q, placed)) {
       const auto* taken = std::get_if<AllTaken>(&each.why);
       INFO("seed " << seed);
-      const bool some = std::any_of(
-          q.waiters[each.waiter].fits.begin(), q.waiters[each.waiter].fits.end(),
-          [&](OpeningIndex o) { return q.openings[o].assessor != q.waiters[each.waiter].person; });
+      const bool some =
+          std::any_of(q.waiters[each.waiter].fits.begin(), q.waiters[each.waiter].fits.end(),
+                      [&](OpeningIndex o) { return !q.openings[o].assesses(q.waiters[each.waiter].person); });
       REQUIRE((taken != nullptr) == some);
       if (taken) REQUIRE(taken->before.size() + taken->instead.size() + taken->beyond_limits > 0);
     }
