@@ -84,6 +84,7 @@ class Session : public QObject {
   }
   /// As Store's.
   Expected<void> still_stands(const RecordId& booking) { return store_.still_stands(booking); }
+  bool two_check_out(const TargetName& target, Instant at) { return store_.two_check_out(target, at); }
   bool another_checks_out(const TargetName& target, Instant at) {
     return store_.another_checks_out(target, at);
   }

@@ -47,7 +47,14 @@ struct Countersign {
   std::string secret;
   friend bool operator==(const Countersign&, const Countersign&) = default;
 };
-/// The assessor's signature under a check-out: their own PIN.
+/// Who assessed a check-out with another, and signs it too: their own PIN; none from paper.
+struct SecondAssessor {
+  PersonId assessor;
+  std::string pin;
+  friend bool operator==(const SecondAssessor&, const SecondAssessor&) = default;
+};
+/// The assessor's signature under a check-out: their own PIN. `second`: where the tier asks for two, and
+/// nowhere else.
 struct SignCheckout {
   Checkout checkout;
   std::string pin;
@@ -60,11 +67,12 @@ struct SignCheckout {
   std::vector<LineMeasured> measured = {};
   RecordId opened = {};
   std::optional<Countersign> countersign = {};
+  std::optional<SecondAssessor> second = {};
   friend bool operator==(const SignCheckout&, const SignCheckout&) = default;
 };
 /// A check-out that was marked and signed on a blank sheet printed here, taken in later by a manager, from
-/// paper. `sheet` has no PIN and no sheet in hand, and is countersigned on paper or not at all; `form` is the
-/// number at the paper's foot.
+/// paper. `sheet` has no PINs and no sheet in hand, and is countersigned on paper or not at all; `form` is
+/// the number at the paper's foot.
 struct EnterPaperSheet {
   SignCheckout sheet;
   std::string form;

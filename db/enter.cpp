@@ -224,7 +224,7 @@ Expected<Committed> Store::Impl::write(const Command& command, const Case& c, Pl
                             n == 0 ? command.note : "", origin.second, where});
     return add(done.entries.back(), origin, plan.rulebook ? &*plan.rulebook : nullptr);
   };
-  for (auto* signer : {&plan.countersigner, &plan.signer})
+  for (auto* signer : {&plan.countersigner, &plan.second, &plan.signer})
     if (*signer && (*signer)->chosen) plan.facts.emplace_back(ShopFact(std::move(*(*signer)->chosen)));
   std::vector<ledger::Hash> hashes;
   for (AnyFact& fact : plan.facts) {
@@ -232,7 +232,7 @@ Expected<Committed> Store::Impl::write(const Command& command, const Case& c, Pl
     if (!hash) return tl::make_unexpected(hash.error());
     hashes.push_back(*hash);
   }
-  for (const auto* signer : {&plan.countersigner, &plan.signer}) {
+  for (const auto* signer : {&plan.countersigner, &plan.second, &plan.signer}) {
     if (!*signer) continue;
     const ledger::SigningKey& key = (*signer)->key;
     const auto hash =

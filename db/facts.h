@@ -51,7 +51,8 @@ struct Join {
   WM_EQUAL(Join);
 };
 enum class Purpose { teach, practise, check_out };
-/// A one-on-one: member, assessor and unit, from `from` to `to`.
+/// A one-on-one: member, assessor and unit, from `from` to `to`; a check-out with a second assessor where the
+/// tier asks for two.
 struct Booking {
   PersonId person;
   PersonId assessor;
@@ -61,6 +62,7 @@ struct Booking {
   Purpose purpose = Purpose::check_out;
   std::optional<Instant> held_through = {};  // only held: given up then, where nobody has confirmed it
   RecordId instead_of = {};                  // the booking that this one moves, which no longer stands
+  PersonId second = {};                      // the other assessor; empty: there is one
   WM_EQUAL(Booking);
 };
 /// Whether a time that was held is given up at that moment, since nobody has confirmed it by then.
@@ -157,6 +159,13 @@ struct Countersigned {
   PersonId person;
   Hand hand = Hand::pin;
   WM_EQUAL(Countersigned);
+};
+/// A second assessor's word under a check-out, where the tier asks for two: they watched it too, and say of
+/// it what the first does. By SignCheckout, with their own signature; or from paper, by EnterPaperSheet.
+struct Witnessed {
+  RecordId checkout;
+  PersonId assessor;
+  WM_EQUAL(Witnessed);
 };
 /// What a second assessor saw of a performance that was checked out, marked apart from the first, on the same
 /// sheet and its revision: line by line at the first showing. A record about the check-out that counts for
@@ -294,7 +303,8 @@ struct PinChosen {
   WM_EQUAL(PinChosen);
 };
 /// A signature under the records of a check-out: those of the same commit before it. The assessor's is the
-/// last; a member who countersigns with their PIN signs before. `key` and `signature` (Ed25519) in
+/// last; before it stands the second assessor's, where there are two, and before that the member's who
+/// countersigns with their PIN. `key` and `signature` (Ed25519) in
 /// hexadecimal.
 struct Signature {
   RecordId checkout;
@@ -459,7 +469,7 @@ struct ShopFact
                    AttemptBegun, AttemptSat, Confirmed, WeekHours, OtherHours, Break, TakesOn, Lasts,
                    DiaryRules, Upkeep, Busy, Happened, Started, Left, ScoredApart, SheetOpened, LineMarked,
                    SheetPutBy, Countersigned, Altered, GroupTaught, Visit, VisitEnd, StationTold,
-                   EmergencyCall, ContactShown> {
+                   EmergencyCall, ContactShown, Witnessed> {
   WM_COMPILED_ONCE(ShopFact);
 };
 
@@ -468,10 +478,10 @@ struct ShopFact
 inline bool is_for_good(const ShopFact& fact) {
   return std::holds_alternative<StrikeOut>(fact) || std::holds_alternative<Details>(fact) ||
          std::holds_alternative<PinChosen>(fact) || std::holds_alternative<Erased>(fact) ||
-         std::holds_alternative<Signature>(fact) || std::holds_alternative<Printed>(fact) ||
-         std::holds_alternative<ClockConfirmed>(fact) || std::holds_alternative<Blanked>(fact) ||
-         std::holds_alternative<Issued>(fact) || std::holds_alternative<AttemptSat>(fact) ||
-         std::holds_alternative<ContactShown>(fact);
+         std::holds_alternative<Signature>(fact) || std::holds_alternative<Witnessed>(fact) ||
+         std::holds_alternative<Printed>(fact) || std::holds_alternative<ClockConfirmed>(fact) ||
+         std::holds_alternative<Blanked>(fact) || std::holds_alternative<Issued>(fact) ||
+         std::holds_alternative<AttemptSat>(fact) || std::holds_alternative<ContactShown>(fact);
 }
 
 /// One line of the journal. `order` is the place in the one order of commits; `recorded` a label that never

@@ -49,8 +49,9 @@ struct Floor {
   std::vector<PersonId> staff;         // of those, on duty
   std::vector<AtMachine> at_machines;  // in order of their entry
   std::vector<VisitorIn> visitors;     // in order of their entry
-  /// Member and assessor of each one-on-one under way to which somebody came.
-  std::vector<std::pair<PersonId, PersonId>> together;
+  /// Who is in each one-on-one under way to which somebody came: the member, the assessor, and the second
+  /// where there are two.
+  std::vector<std::vector<PersonId>> together;
   friend bool operator==(const Floor&, const Floor&) = default;
 };
 

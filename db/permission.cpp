@@ -38,9 +38,17 @@ Expected<void> own_or_first_pin(const Action& action, const Occasion& o) {
 }
 
 Expected<void> own_signature(const Action& action, const Occasion& o) {
-  if (same(o, std::get<SignCheckout>(action).checkout.assessor, o.by)) return {};
-  return refuse("assessor", "A check-out is signed by the one who assessed it.",
-                "Let the assessor sit down here and sign with their own PIN.");
+  const auto& sign = std::get<SignCheckout>(action);
+  if (!same(o, sign.checkout.assessor, o.by))
+    return refuse("assessor", "A check-out is signed by the one who assessed it.",
+                  "Let the assessor sit down here and sign with their own PIN.");
+  if (!sign.second) return {};
+  // Who may sign check-outs here signs them as the second too, and nobody else.
+  const auto role = o.memory.role(sign.second->assessor, o.now);
+  if (role == Role::instructor || role == Role::manager) return {};
+  return refuse(
+      "second", o.memory.name(sign.second->assessor) + " is neither an instructor nor a manager.",
+      "Let another assessor, who watched it too, sign with their own PIN; or ask a manager for a role.");
 }
 
 Expected<void> own_marks(const Action& action, const Occasion& o) {

@@ -63,6 +63,11 @@ struct Planner {
       if (!member) return tl::make_unexpected(member.error());
       plan.countersigner = std::move(*member);
     }
+    if (a.second) {
+      auto second = pins.signer(a.second->assessor, a.second->pin);
+      if (!second) return tl::make_unexpected(second.error());
+      plan.second = std::move(*second);
+    }
     plan.signer = std::move(*signer);
     add_arrival(a.booking, plan);
     return plan;
@@ -145,7 +150,8 @@ struct Planner {
   Expected<Plan> one(AnyFact fact) const {
     const auto* checkout = as<Checkout>(fact);
     auto fine = check_fact(c, fact);
-    if (fine && checkout != nullptr) fine = check_assessor(c, *checkout, {});
+    if (fine && checkout != nullptr)
+      fine = check_assessor(c, *checkout, {}).and_then([&] { return check_one_is_enough(c, *checkout); });
     return fine.map([&] { return Plan{.facts = {fact}}; });
   }
 };
@@ -159,6 +165,7 @@ std::vector<AnyFact> sheet_facts(const SignCheckout& a, const RecordId& record, 
   if (!a.sheet.empty() || !a.machine.empty() || !a.marks.empty() || !a.measured.empty())
     facts.push_back(own(SheetMarks{record, a.sheet, a.sheet_revision, a.marks, a.again, a.machine, a.measured,
                                    a.opened, form}));
+  if (a.second) facts.push_back(own(Witnessed{record, a.second->assessor}));
   if (a.countersign) facts.push_back(own(Countersigned{record, a.checkout.person, a.countersign->hand}));
   for (const std::string& text : a.restrictions) facts.push_back(own(Restriction{record, text}));
   return facts;

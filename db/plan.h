@@ -19,7 +19,8 @@ struct Signer {
 struct Plan {
   std::vector<AnyFact> facts = {};  // in the order they are entered
   std::optional<Rulebook> rulebook = {};
-  std::optional<Signer> countersigner = {};  // signs before the signer
+  std::optional<Signer> countersigner = {};  // signs before the second
+  std::optional<Signer> second = {};         // signs before the signer
   std::optional<Signer> signer = {};
   std::optional<Instant> since = {};  // when what comes after the first happened; nothing: with it
 };

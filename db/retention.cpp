@@ -15,10 +15,14 @@ std::vector<PersonId> named_in(const AnyFact& fact) {
   std::vector<PersonId> named{subject_of(fact).person};
   if (const auto* done = as<Checkout>(fact)) named.push_back(done->assessor);
   if (const auto* scored = as<ScoredApart>(fact)) named.push_back(scored->assessor);
+  if (const auto* witnessed = as<Witnessed>(fact)) named.push_back(witnessed->assessor);
   if (const auto* worked = as<Supervised>(fact)) named.push_back(worked->supervisor);
   if (const auto* started = as<Started>(fact); started && !started->supervisor.empty())
     named.push_back(started->supervisor);
-  if (const auto* booked = as<Booking>(fact)) named.push_back(booked->assessor);
+  if (const auto* booked = as<Booking>(fact)) {
+    named.push_back(booked->assessor);
+    named.push_back(booked->second);
+  }
   if (const auto* tag = as<Tag>(fact)) {
     named.push_back(tag->key_holder);
     named.push_back(tag->put_on_by);

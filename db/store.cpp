@@ -235,6 +235,10 @@ bool Store::another_checks_out(const TargetName& target, Instant at) {
   return db::another_checks_out(impl_->current().decider().in_force(at), target);
 }
 
+bool Store::two_check_out(const TargetName& target, Instant at) {
+  return db::two_check_out(impl_->current().decider().in_force(at), target);
+}
+
 std::optional<Role> Store::role_of(const PersonId& person, std::optional<Instant> known) const {
   return impl_->memory.role(person, known.value_or(now()), known);
 }

@@ -164,6 +164,9 @@ class Store {
                                       const TargetName& target) const;
   bool another_checks_out(const TargetName& target, Instant at);
 
+  /// Whether a check-out there, at that time, is witnessed by two assessors.
+  bool two_check_out(const TargetName& target, Instant at);
+
   /// Run sheets in hand and not signed yet, in the order in which they were opened; for each person and
   /// target the latest.
   std::vector<OpenSheet> open_sheets() const;

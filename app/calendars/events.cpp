@@ -79,7 +79,10 @@ class Chains {
 bool is_theirs(const Session& session, const db::Booking& b, const Whose& whose) {
   if (const auto* unit = std::get_if<OfUnit>(&whose)) return b.machine == unit->unit;
   const PersonId& person = std::get<OfPerson>(whose).person;
-  return session.store().joined(b.person) == person || session.store().joined(b.assessor) == person;
+  const auto is_them = [&](const PersonId& each) {
+    return !each.empty() && session.store().joined(each) == person;
+  };
+  return is_them(b.person) || is_them(b.assessor) || is_them(b.second);
 }
 
 /// Letters and figures alone, so that it can stand behind the "@" of a UID.
@@ -100,9 +103,11 @@ CalendarEvent event(Session& session, const Chain& chain, const db::Entry& shown
   out.tentative = held && !cancelled;
   out.when = {b.from, b.to};
   out.summary = CalendarWords::tr("%1: %2 with %3", "what for, member, assessor")
-                    .arg(target_label(b.target), name_of(session, b.person), name_of(session, b.assessor))
+                    .arg(target_label(b.target), name_of(session, b.person), assessors_of(session, b))
                     .toStdString();
   QStringList said{CalendarWords::tr("One-on-one, %1.", "purpose").arg(purpose_words(b.purpose))};
+  if (!b.second.empty())
+    said << CalendarWords::tr("Witnessed by two assessors: %1.", "their names").arg(assessors_of(session, b));
   if (!cancelled) said << restricted_sentence(restricted_now(session, b.person, b.target));
   said << caution();
   said.removeAll({});

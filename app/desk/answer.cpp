@@ -78,11 +78,10 @@ class Answering {
     for (const auto& taken : {now.unit_taken, now.in_one_on_one})
       if (taken) answer.hindrances.prepend(in_one_on_one(*taken));
     if (now.booked_for)
-      answer.warning =
-          DeskWords::tr("%1 has it booked with %2 from %3 to %4. Ask them first.")
-              .arg(reader_.name_of(now.booked_for->person), reader_.name_of(now.booked_for->assessor),
-                   clock_time(now.booked_for->when.from, session_.zone()),
-                   clock_time(now.booked_for->when.to, session_.zone()));
+      answer.warning = DeskWords::tr("%1 has it booked with %2 from %3 to %4. Ask them first.")
+                           .arg(reader_.name_of(now.booked_for->person), with_both(*now.booked_for),
+                                clock_time(now.booked_for->when.from, session_.zone()),
+                                clock_time(now.booked_for->when.to, session_.zone()));
     return answer;
   }
 
@@ -91,9 +90,17 @@ class Answering {
     return DeskWords::tr(
                "%1 is in a one-on-one with %2 on %3; it ends at %4. Where it has ended before its time, "
                "cancel it in the Diary.")
-        .arg(reader_.name_of(taken.person), reader_.name_of(taken.assessor), unit_words(shop_, taken.machine),
+        .arg(reader_.name_of(taken.person), with_both(taken), unit_words(shop_, taken.machine),
              clock_time(taken.when.to, session_.zone()));
   }
+
+  QString with_both(const Booked& booked) const {
+    const QString first = reader_.name_of(booked.assessor);
+    return booked.second.empty()
+               ? first
+               : DeskWords::tr("%1 and %2", "two assessors").arg(first, reader_.name_of(booked.second));
+  }
+
   QString at_machine(const db::AtMachine& at) const {
     const QString where = unit_words(shop_, at.machine);
     const auto time = [this](Instant t) { return time_words(t, session_.zone(), session_.now()); };

@@ -33,8 +33,7 @@ QString booking_words(const Session& session, const ShopNow& shop, const db::Boo
   const Zone& zone = session.zone();
   return DeskWords::tr("%1 %2, %3–%4, %5, with %6", "weekday, day, from, to, unit, assessor")
       .arg(weekday(session, booking.from), short_day(booking.from, zone), clock_time(booking.from, zone),
-           clock_time(booking.to, zone), shop.unit_label(booking.machine),
-           person_name(session.person(booking.assessor)));
+           clock_time(booking.to, zone), shop.unit_label(booking.machine), assessors_of(session, booking));
 }
 
 BookingOffer booking_offer(Session& session, const ShopNow& shop, const PersonId& person,

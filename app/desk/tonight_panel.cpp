@@ -105,7 +105,7 @@ void TonightPanel::show_shop(const ShopNow& shop) {
         person_name(session_.person(due.booking.person)),
         tr("%1, %2", "machine, unit")
             .arg(target_label(due.booking.target), shop.unit_label(due.booking.machine)),
-        person_name(session_.person(due.booking.assessor)), state(due)};
+        assessors_of(session_, due.booking), state(due)};
     for (int c = 0; c < 5; ++c) table_->setItem(i, c, new QTableWidgetItem(cells[c]));
   }
   table_->setCurrentCell(qBound(0, row, qMax(0, table_->rowCount() - 1)), 0);
@@ -225,7 +225,7 @@ void TonightSide::show_shop(const ShopNow& shop) {
     if (due.turnout && *due.turnout != db::Turnout::not_come && !due.check_out_signed)
       open << tr("%1, %2, with %3", "who, machine, assessor")
                   .arg(name(due.booking.person), target_label(due.booking.target),
-                       name(due.booking.assessor));
+                       assessors_of(session_, due.booking));
   if (const QString reminder = backup_reminder(session_); !reminder.isEmpty())
     add_block(tr("Backup"), {reminder}, {});
   QStringList wrong;

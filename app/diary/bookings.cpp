@@ -132,6 +132,16 @@ QString unit_label(const std::vector<Unit>& units, const MachineId& id) {
 
 QString name_of(const Session& session, const PersonId& id) { return person_name(session.person(id)); }
 
+QString names_of(const Session& session, const PersonId& assessor, const PersonId& second) {
+  const QString first = name_of(session, assessor);
+  return second.empty() ? first
+                        : QObject::tr("%1 and %2", "two assessors").arg(first, name_of(session, second));
+}
+
+QString assessors_of(const Session& session, const db::Booking& booking) {
+  return names_of(session, booking.assessor, booking.second);
+}
+
 QString called(const Session& session, const PersonId& id) {
   const auto person = session.person(id);
   if (person && !person->nickname.empty()) return QString::fromStdString(person->nickname);

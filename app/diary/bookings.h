@@ -55,6 +55,9 @@ QString unit_label(const std::vector<Unit>& units, const MachineId& id);
 QString name_of(const Session& session, const PersonId& id);
 /// What somebody is called: a nickname, or the given name.
 QString called(const Session& session, const PersonId& id);
+/// Who assesses: "Mara Devlin", "Mara Devlin and Ivo Reyes".
+QString names_of(const Session& session, const PersonId& assessor, const PersonId& second);
+QString assessors_of(const Session& session, const db::Booking& booking);
 /// "17:30–18:30"
 QString time_span(const Interval& when, const Zone& zone);
 

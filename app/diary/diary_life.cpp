@@ -19,6 +19,7 @@ constexpr int usual_hold_hours = 48;
 db::Booking in_place_of(const BookingLine& whose, const BookingLine& other) {
   db::Booking out = whose.booking;
   out.assessor = other.booking.assessor;
+  out.second = other.booking.second;
   out.machine = other.booking.machine;
   out.from = other.booking.from;
   out.to = other.booking.to;

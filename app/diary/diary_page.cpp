@@ -160,8 +160,8 @@ void DiaryPage::select_again(const std::optional<RecordId>& booking, const std::
   for (int i = 0; i < static_cast<int>(rows.size()); ++i) {
     const DiaryRow& row = rows[static_cast<std::size_t>(i)];
     const bool same_booking = booking && row.booking && row.booking->id == *booking;
-    const bool same_slot =
-        slot && row.slot && row.slot->when == slot->when && row.slot->assessor == slot->assessor;
+    const bool same_slot = slot && row.slot && row.slot->when == slot->when &&
+                           row.slot->assessor == slot->assessor && row.slot->second == slot->second;
     if (same_booking || same_slot) {
       list_->setCurrentIndex(rows_->index(i));
       return;
@@ -267,7 +267,8 @@ void DiaryPage::book_slot(const Slot& slot, std::optional<Instant> held_through)
       : held_through ? tr("%1 has a time held: %2, %3, with %4.", "member; day and time; machine; assessor")
                      : tr("%1 is booked: %2, %3, with %4.", "member; day and time; machine; assessor");
   emit tell(said.arg(name_of(session(), person), day_and_time(slot.when, session().zone(), session()),
-                     unit_label(units(session()), slot.unit), name_of(session(), slot.assessor)));
+                     unit_label(units(session()), slot.unit),
+                     names_of(session(), slot.assessor, slot.second)));
 }
 
 bool DiaryPage::still_fits(const db::Booking& booking) {
@@ -277,7 +278,7 @@ bool DiaryPage::still_fits(const db::Booking& booking) {
   const std::vector<Slot> now = fitting_units(question);
   return std::any_of(now.begin(), now.end(), [&](const Slot& each) {
     return each.when == Interval{booking.from, booking.to} && each.assessor == booking.assessor &&
-           each.unit == booking.machine;
+           each.second == booking.second && each.unit == booking.machine;
   });
 }
 

@@ -57,7 +57,7 @@ DiaryRow booking_row(Session& session, const std::vector<Unit>& units, const Res
   row.time = time_span({line.booking.from, line.booking.to}, session.zone());
   row.machine = unit_label(units, line.booking.machine);
   row.people = DiaryRows::tr("%1 with %2", "member, assessor")
-                   .arg(name_of(session, line.booking.person), name_of(session, line.booking.assessor));
+                   .arg(name_of(session, line.booking.person), assessors_of(session, line.booking));
   row.reason = booking_state(line, session.present(), session.zone());
   row.booking = line;
   row.trouble = trouble_of(session, line);
@@ -73,7 +73,8 @@ DiaryRow slot_row(const Session& session, const std::vector<Unit>& units, const 
   row.kind = DiaryRow::Kind::slot;
   row.time = time_span(slot.when, session.zone());
   row.machine = unit_label(units, slot.unit);
-  row.people = DiaryRows::tr("free with %1", "an assessor").arg(name_of(session, slot.assessor));
+  row.people =
+      DiaryRows::tr("free with %1", "an assessor").arg(names_of(session, slot.assessor, slot.second));
   row.reason = fit_words(session, question, slot);
   row.reason = and_restricted(row.reason, restricted);
   row.slot = slot;
@@ -83,7 +84,7 @@ DiaryRow slot_row(const Session& session, const std::vector<Unit>& units, const 
 /// Where a booking is already it is not moved to.
 bool is_where(const Slot& slot, const db::Booking& booking) {
   return slot.when == Interval{booking.from, booking.to} && slot.assessor == booking.assessor &&
-         slot.unit == booking.machine;
+         slot.second == booking.second && slot.unit == booking.machine;
 }
 
 Instant begin(const DiaryRow& row) { return row.slot ? row.slot->when.from : row.booking->booking.from; }

@@ -140,6 +140,7 @@ std::vector<db::Booking> FitView::ticked() const {
     slot.when = opening.when;
     slot.assessor = opening.assessor;
     slot.unit = opening.unit;
+    slot.second = opening.second;
     out.push_back(booking_of(slot, {waiting.person, waiting.target}));
   }
   return out;

@@ -89,7 +89,7 @@ QString placed_words(const Session& session, const Fitted& fitted, const Placed&
       .arg(day_heading(session.zone().day(opening.when.from), session),
            time_span(opening.when, session.zone()),
            name_of(session, fitted.question.waiters[placed.waiter].person),
-           name_of(session, opening.assessor), unit_label(units(session), opening.unit));
+           names_of(session, opening.assessor, opening.second), unit_label(units(session), opening.unit));
 }
 
 QString proposal_words(const Fitted& fitted) {

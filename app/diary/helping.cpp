@@ -64,7 +64,7 @@ void Helping::gather_one() {
   const Day today = session_.zone().day(session_.now());
   for (const Slot& slot :
        fitting_units(question_of_somebody(session_, {who.person, who.target}, today, days_)))
-    add(waiter, slot);
+    if (has_somebody(slot)) add(waiter, slot);
 }
 
 void Helping::add(std::size_t waiter, const Slot& slot) {
@@ -73,8 +73,9 @@ void Helping::add(std::size_t waiter, const Slot& slot) {
   Extra& extra = extras_[kind];
   extra.fits.resize(fitted_->question.waiters.size());
   const auto next = static_cast<OpeningIndex>(extra.openings.size());
-  const auto [place, fresh] = openings_.emplace(std::tuple(kind, slot.when.from, slot.unit), next);
-  if (fresh) extra.openings.push_back({slot.when, slot.assessor, slot.unit});
+  const auto [place, fresh] =
+      openings_.emplace(std::tuple(kind, slot.when.from, slot.unit, slot.assessor), next);
+  if (fresh) extra.openings.push_back({slot.when, slot.assessor, slot.unit, slot.second});
   extra.fits[waiter].push_back(place->second);
 }
 

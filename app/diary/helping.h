@@ -45,7 +45,7 @@ class Helping : public QObject {
   std::size_t taken_ = 0;
   int begun_ = 0;  // so that what was left off is not told
   std::map<Kind, Extra> extras_;
-  std::map<std::tuple<Kind, Instant, MachineId>, OpeningIndex> openings_;
+  std::map<std::tuple<Kind, Instant, MachineId, PersonId>, OpeningIndex> openings_;
 };
 
 /// "Hours every Saturday of one more able to assess Lathe would serve 7 people.", a line each.

@@ -46,7 +46,7 @@ QStringList lines_of(Session& session, const BookingLine& line) {
       what_for(b.purpose).arg(unit_label(units(session), b.machine)) + ": " +
           Reminder::tr("%1, %2, with %3, at %4.", "day, times, assessor, shop")
               .arg(long_day(b.from, session.zone()), time_span({b.from, b.to}, session.zone()),
-                   name_of(session, b.assessor), QString::fromStdString(session.store().details().name))};
+                   assessors_of(session, b), QString::fromStdString(session.store().details().name))};
   if (const QStringList left_open = restricted_now(session, b.person, b.target); !left_open.isEmpty())
     out << Reminder::tr("%1 That stands through the next check-out that is passed.",
                         "what is restricted, as a sentence")

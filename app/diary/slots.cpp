@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 #include <memory>
+#include <set>
 
 #include "app/diary/bookings.h"
 #include "core/diary/adults.h"
@@ -21,7 +22,8 @@ std::vector<Booked> booked(const Session& session, const Interval& within, const
     std::erase(out, Booked{session.store().joined(booking->person),
                            session.store().joined(booking->assessor),
                            booking->machine,
-                           {booking->from, booking->to}});
+                           {booking->from, booking->to},
+                           booking->second.empty() ? PersonId() : session.store().joined(booking->second)});
   return out;
 }
 
@@ -43,12 +45,24 @@ void ask_together(SlotQuestion& question, Session& session, const Wish& wish, co
         teaches[each] = *first;
   question.together = [hours, young = under_18(session), teaches, zone = question.zone, &session,
                        target = wish.target,
-                       person = question.person](const PersonId& assessor, const Interval& when) {
-    const auto taught = teaches.find(assessor);
-    if (taught != teaches.end() && taught->second < when.from &&
-        session.another_checks_out(target, when.from))
-      return false;
-    return enough_adults(zone, hours, person, assessor, when, young);
+                       person = question.person](const PersonId& assessor, const PersonId& second,
+                                                 const Interval& when) {
+    std::vector<PersonId> all{person, assessor};
+    if (!second.empty()) all.push_back(second);
+    const bool taught = std::any_of(all.begin(), all.end(), [&](const PersonId& each) {
+      const auto found = teaches.find(each);
+      return found != teaches.end() && found->second < when.from;
+    });
+    if (taught && session.another_checks_out(target, when.from)) return false;
+    return enough_adults(zone, hours, all, when, young);
+  };
+}
+
+/// A check-out in some tiers has two.
+void ask_two(SlotQuestion& question, Session& session, const Wish& wish) {
+  if (wish.purpose != db::Purpose::check_out) return;
+  question.two_assessors = [&session, target = wish.target](const Interval& when) {
+    return session.two_check_out(target, when.from);
   };
 }
 
@@ -101,6 +115,7 @@ SlotQuestion slot_question(Session& session, const Wish& wish, Day first, int da
   ask_limits(question, hours);
   add_started(question, session);
   ask_together(question, session, wish, hours);
+  ask_two(question, session, wish);
   // What is true now, whatever date the pages look back to: a booking is for real.
   Decider& decider = session.decider(std::nullopt);
   ask_decider(question, decider, wish.target);
@@ -108,28 +123,43 @@ SlotQuestion slot_question(Session& session, const Wish& wish, Day first, int da
   return question;
 }
 
+namespace {
+const PersonId somebody = "somebody else";
+}
+
 SlotQuestion question_of_somebody(Session& session, const Wish& wish, Day first, int days) {
-  const PersonId somebody = "somebody else";
   SlotQuestion question = slot_question(session, wish, first, days);
   ShopHours hours = session.store().hours();
   if (!hours.open) {
     hours.open.emplace();
     for (int day = 0; day < 7; ++day) hours.open->weekly.push_back({day, {9 * 60, 21 * 60}});
   }
-  question.assessors = {somebody};
-  question.in = {{somebody, times_open(question.zone, hours, question.from, question.to)}};
-  question.step = 30;
-  question.able = [](const PersonId&, const Interval&) { return true; };
-  question.takes_on = {};
-  question.together = [hours, young = under_18(session), zone = question.zone, person = question.person](
-                          const PersonId& assessor, const Interval& when) {
-    return enough_adults(zone, hours, person, assessor, when, young);
+  const auto theirs = [somebody](const auto& ask) {
+    return [somebody, ask](const PersonId& who, const Interval& when) {
+      return who == somebody || !ask || ask(who, when);
+    };
   };
+  question.able = theirs(question.able);
+  question.takes_on = theirs(question.takes_on);
+  // Where two are asked for, it takes one of those there are beside the one more.
+  const auto asks = question.two_assessors;
+  bool two = false;
+  for (Instant t = question.from; asks && t < question.to && !two; t = t + 86400) two = asks({t, t + 1});
+  if (!two) question.assessors.clear(), question.in.clear();
+  question.assessors.push_back(somebody);
+  question.in.push_back({somebody, times_open(question.zone, hours, question.from, question.to)});
+  question.step = 30;
+  ask_together(question, session, wish, hours);
   return question;
 }
 
+bool has_somebody(const Slot& slot) { return slot.assessor == somebody || slot.second == somebody; }
+
 db::Booking booking_of(const Slot& slot, const Wish& wish) {
-  return {wish.person, slot.assessor, slot.unit, wish.target, slot.when.from, slot.when.to, wish.purpose};
+  db::Booking out{wish.person,    slot.assessor, slot.unit,   wish.target,
+                  slot.when.from, slot.when.to,  wish.purpose};
+  out.second = slot.second;
+  return out;
 }
 
 std::vector<db::Booking> fitting_slots(Session& session, const PersonId& person, const TargetName& target,

@@ -22,8 +22,10 @@ SlotQuestion slot_question(Session& session, const Wish& wish, Day first, int da
                            const RecordId& moved = {});
 
 /// The same with one assessor who is nobody yet, able to assess it and in whenever the shop is open: from
-/// nine to nine where it has said no hours.
+/// nine to nine where it has said no hours. Where two are asked for, beside those that there are.
 SlotQuestion question_of_somebody(Session& session, const Wish& wish, Day first, int days);
+/// Whether they are in it.
+bool has_somebody(const Slot& slot);
 
 /// One-on-ones that could be booked, in order of time, side by side; from now through `days_ahead` days on.
 std::vector<db::Booking> fitting_slots(Session& session, const PersonId& person, const TargetName& target,

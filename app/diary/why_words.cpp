@@ -86,6 +86,11 @@ class NoneWords {
       case Fit::assessor_in:
         return practises() ? Diary::tr("Nobody who supervises it has hours in these days.")
                            : Diary::tr("Nobody who assesses has hours in these days.");
+      case Fit::two_assessors:
+        return Diary::
+            tr("A check-out on %1 is witnessed by two assessors at once, and in these days no two are in, "
+               "free and able to assess it at the same time.")
+                .arg(target_);
       case Fit::together:
         return Diary::tr(
                    "Nobody who assesses may be booked with %1 in these days: somebody under 18 is booked "
@@ -116,6 +121,9 @@ class NoneWords {
                            : Diary::tr("somebody able to assess it among those who are in");
       case Fit::assessor_in:
         return Diary::tr("more hours of %1").arg(able_names_);
+      case Fit::two_assessors:
+        return Diary::tr("a second assessor at a time at which there is one: more hours of %1")
+            .arg(able_names_);
       case Fit::together:
         return Diary::tr("another adult in the building, or another assessor than who taught %1")
             .arg(member_);
@@ -148,9 +156,12 @@ class NoneWords {
 
 QString fit_words(const Session& session, const SlotQuestion& question, const Slot& slot) {
   const QString units = slot.units > 1 ? Diary::tr("%1 units free").arg(slot.units) : Diary::tr("unit free");
+  const QString who = slot.second.empty()
+                          ? called(session, slot.assessor)
+                          : Diary::tr("%1 and %2", "two assessors")
+                                .arg(called(session, slot.assessor), called(session, slot.second));
   return Diary::tr("fits: %1 ready, %2 able and in %3, %4", "member, assessor, hours, units")
-      .arg(called(session, question.person), called(session, slot.assessor),
-           time_span(slot.assessor_in, session.zone()), units);
+      .arg(called(session, question.person), who, time_span(slot.assessor_in, session.zone()), units);
 }
 
 QString none_words(Session& session, const SlotQuestion& question, const Wish& wish) {

@@ -112,7 +112,9 @@ QStringList WhatFollows::bookings() const {
   for (const Trouble& each : troubles(session_)) {
     const db::Booking& b = each.line.booking;
     const bool theirs = changed.contains(session_.joined(b.person)) ||
-                        changed.contains(session_.joined(b.assessor)) || b.machine == what_.incident.machine;
+                        changed.contains(session_.joined(b.assessor)) ||
+                        (!b.second.empty() && changed.contains(session_.joined(b.second))) ||
+                        b.machine == what_.incident.machine;
     if (!theirs) continue;
     if (static_cast<std::size_t>(lines.size()) == most_told) {
       ++more;

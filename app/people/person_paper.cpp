@@ -64,7 +64,12 @@ class Sheet {
       if (const auto* worked = db::as<Supervised>(entry.fact); worked && is_them(worked->person))
         known_.insert(worked->supervisor);
       if (const auto* booked = db::as<db::Booking>(entry.fact); booked && is_them(booked->person))
-        known_.insert(booked->assessor);
+        known_.insert({booked->assessor, booked->second});
+      if (const auto* witnessed = db::as<db::Witnessed>(entry.fact)) {
+        const db::Entry* signed_one = session_.entry(witnessed->checkout);
+        const auto* done = signed_one ? db::as<Checkout>(signed_one->fact) : nullptr;
+        if (done && is_them(done->person)) known_.insert(witnessed->assessor);
+      }
     }
   }
 

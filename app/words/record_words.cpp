@@ -236,6 +236,7 @@ struct Sentence {
     QString out = Words::tr("%1 booked with %2 on %3, %4 to %5.")
                       .arg(name(r.person), name(r.assessor), machine(r.machine), time(r.from),
                            clock_time(r.to, reader.zone));
+    if (!r.second.empty()) out += ' ' + Words::tr("Second assessor: %1.").arg(name(r.second));
     if (r.held_through) out += ' ' + Words::tr("Held through %1.").arg(time(*r.held_through));
     if (!r.instead_of.empty()) out += ' ' + Words::tr("Instead of: %1").arg(other(r.instead_of));
     return out;
@@ -277,6 +278,10 @@ struct Sentence {
         Words::tr("Run sheet marked%1. %2").arg(revision_words(r.sheet_revision), other(r.checkout));
     marked = with_number(marked, r.form);
     return measured.isEmpty() ? marked : Words::tr("%1 Measured: %2.").arg(marked, measured.join("; "));
+  }
+  QString operator()(const db::Witnessed& r) const {
+    return Words::tr("%1 signed it as the second assessor: %2", "who, the check-out")
+        .arg(name(r.assessor), other(r.checkout));
   }
   QString operator()(const db::ScoredApart& r) const {
     const QString marked = Words::tr("%1 marked the run sheet apart%2. %3", "who, revision, the check-out")
@@ -435,6 +440,7 @@ struct Kind {
   QString operator()(const db::Restriction&) const { return Words::tr("Check-out"); }
   QString operator()(const db::SheetMarks&) const { return Words::tr("Check-out"); }
   QString operator()(const db::ScoredApart&) const { return Words::tr("Check-out"); }
+  QString operator()(const db::Witnessed&) const { return Words::tr("Check-out"); }
   QString operator()(const db::SheetOpened&) const { return Words::tr("Run sheet"); }
   QString operator()(const db::LineMarked&) const { return Words::tr("Run sheet"); }
   QString operator()(const db::SheetPutBy&) const { return Words::tr("Run sheet"); }
@@ -488,6 +494,8 @@ struct People {
       found.push_back(r.person);
     }
     if constexpr (requires { r.assessor; }) found.push_back(r.assessor);
+    if constexpr (std::is_same_v<T, db::Booking>)
+      if (!r.second.empty()) found.push_back(r.second);
     if constexpr (requires { r.supervisor; })
       if (!r.supervisor.empty()) found.push_back(r.supervisor);
     if constexpr (requires { r.key_holder; }) found.push_back(r.key_holder);
@@ -511,7 +519,7 @@ struct People {
       for (const RecordId& incident : r.incidents) follow(incident);
     if constexpr (std::is_same_v<T, db::Restriction> || std::is_same_v<T, db::SheetMarks> ||
                   std::is_same_v<T, db::Signature> || std::is_same_v<T, db::ScoredApart> ||
-                  std::is_same_v<T, db::Countersigned>)
+                  std::is_same_v<T, db::Countersigned> || std::is_same_v<T, db::Witnessed>)
       follow(r.checkout);
     if constexpr (std::is_same_v<T, db::StrikeOut>) follow(r.record);
   }

@@ -44,23 +44,45 @@ Expected<void> check_moved(const Case& c, const Booking& f) {
                 "Cancel it, and book another.");
 }
 
+/// In which part of a booking somebody is, and whoever counts as them.
+struct Side {
+  const char* where;
+  PersonId person;
+  std::vector<PersonId> aliases;
+};
+
+/// The assessors first, as it is more often they who are asked for twice.
+std::vector<Side> sides_of(const Case& c, const Booking& f) {
+  std::vector<Side> out;
+  const auto add = [&](const char* where, const PersonId& who) {
+    if (!who.empty()) out.push_back({where, who, c.memory.aliases(who)});
+  };
+  add("assessor", f.assessor);
+  add("second", f.second);
+  add("person", f.person);
+  return out;
+}
+
+/// The side whose person is any of these; null where none is.
+const Side* side_with(const std::vector<Side>& sides, const std::vector<PersonId>& people) {
+  const auto found = std::ranges::find_if(sides, [&](const Side& side) {
+    return std::ranges::any_of(people, [&](const PersonId& each) { return has(side.aliases, each); });
+  });
+  return found == sides.end() ? nullptr : &*found;
+}
+
 Expected<void> check_not_booked(const Case& c, const Booking& f, const RecordId& but_for = {}) {
-  const auto member = c.memory.aliases(f.person), assessor = c.memory.aliases(f.assessor);
+  const std::vector<Side> sides = sides_of(c, f);
   for (const std::size_t i : c.memory.of_kind("booking")) {
     const Entry& entry = c.memory.entries()[i];
     const Booking& other = *as<Booking>(entry.fact);
     if (other.to <= f.from || f.to <= other.from || entry.id == f.instead_of || entry.id == but_for) continue;
     const bool same_machine = other.machine == f.machine;
-    const bool same_assessor = has(assessor, other.assessor) || has(assessor, other.person);
-    const bool same_member = has(member, other.person) || has(member, other.assessor);
-    if ((!same_machine && !same_assessor && !same_member) || !takes_time(c.memory, entry, c.now)) continue;
-    const std::string who = same_machine    ? machine_words(c, f.machine)
-                            : same_assessor ? c.memory.name(f.assessor)
-                                            : c.memory.name(f.person);
-    return refuse(same_machine    ? "machine"
-                  : same_assessor ? "assessor"
-                                  : "person",
-                  who + " is booked already from " + said(c, other.from) + " to " + said(c, other.to) + ".",
+    const Side* same = side_with(sides, everybody_in(other));
+    if ((!same_machine && same == nullptr) || !takes_time(c.memory, entry, c.now)) continue;
+    return refuse(same_machine ? "machine" : same->where,
+                  (same_machine ? machine_words(c, f.machine) : c.memory.name(same->person)) +
+                      " is booked already from " + said(c, other.from) + " to " + said(c, other.to) + ".",
                   "Choose another time, or cancel that booking.");
   }
   return {};
@@ -69,17 +91,13 @@ Expected<void> check_not_booked(const Case& c, const Booking& f, const RecordId&
 /// Whoever is at a machine now, and that machine, are not free now.
 Expected<void> check_not_at_machine(const Case& c, const Booking& f) {
   if (c.now < f.from) return {};
-  const auto member = c.memory.aliases(f.person), assessor = c.memory.aliases(f.assessor);
+  const std::vector<Side> sides = sides_of(c, f);
   for (const AtMachine& each : at_machines(c.memory, c.now)) {
     // What was booked, and is under way.
-    if (each.machine == f.machine && has(member, each.person)) continue;
-    const auto there = [&](const std::vector<PersonId>& them) {
-      return has(them, each.person) || has(them, each.supervisor);
-    };
-    if (each.machine != f.machine && !there(assessor) && !there(member)) continue;
-    return refuse(each.machine == f.machine ? "machine"
-                  : there(assessor)         ? "assessor"
-                                            : "person",
+    if (each.machine == f.machine && has(sides.back().aliases, each.person)) continue;
+    const Side* there = side_with(sides, {each.person, each.supervisor});
+    if (each.machine != f.machine && there == nullptr) continue;
+    return refuse(each.machine == f.machine ? "machine" : there->where,
                   at_machine_words(c, each.person, each), "Enter that it was left, or choose a later time.");
   }
   return {};
@@ -137,24 +155,32 @@ bool assessor_is_in(const Case& c, const ShopHours& hours, const PersonId& asses
   return covered(times_of(c.zone, schedule, when.from, when.to), when);
 }
 
+/// Each who assesses in it, with the part that a refusal names.
+std::vector<std::pair<const char*, PersonId>> assessing(const Booking& f) {
+  std::vector<std::pair<const char*, PersonId>> out{{"assessor", f.assessor}};
+  if (!f.second.empty()) out.emplace_back("second", f.second);
+  return out;
+}
+
 Expected<void> check_hours(const Case& c, const Booking& f, const ShopHours& hours) {
   const Interval when{f.from, f.to};
   if (!covered(times_open(c.zone, hours, f.from, f.to), when))
     return refuse("from",
                   "The shop is not open and staffed from " + said(c, f.from) + " to " + said(c, f.to) + ".",
                   "Choose another time; or let a manager enter other hours for that day.");
-  const PersonId assessor = c.memory.joined(f.assessor);
-  if (!assessor_is_in(c, hours, assessor, when))
-    return refuse("assessor",
-                  c.memory.name(f.assessor) + " is not in, or busy, from " + said(c, f.from) + " to " +
-                      said(c, f.to) + ".",
-                  "Choose another time or assessor; or let a manager enter other hours of theirs.");
-  for (const AssessorLimits& limits : limits_of(hours)) {
-    if (limits.assessor != assessor) continue;
-    const Interval days{f.from - 2 * 86400, f.to + 2 * 86400};
-    if (!within_limits(c.zone, limits, booked(c.memory, days, c.now, f.instead_of), when))
-      return refuse("assessor", "This is more than " + c.memory.name(f.assessor) + " takes on that day.",
-                    "Choose another time or assessor.");
+  const Interval days{f.from - 2 * 86400, f.to + 2 * 86400};
+  for (const auto& [where, who] : assessing(f)) {
+    const PersonId assessor = c.memory.joined(who);
+    if (!assessor_is_in(c, hours, assessor, when))
+      return refuse(
+          where,
+          c.memory.name(who) + " is not in, or busy, from " + said(c, f.from) + " to " + said(c, f.to) + ".",
+          "Choose another time or assessor; or let a manager enter other hours of theirs.");
+    for (const AssessorLimits& limits : limits_of(hours))
+      if (limits.assessor == assessor &&
+          !within_limits(c.zone, limits, booked(c.memory, days, c.now, f.instead_of), when))
+        return refuse(where, "This is more than " + c.memory.name(who) + " takes on that day.",
+                      "Choose another time or assessor.");
   }
   return {};
 }
@@ -164,19 +190,41 @@ Expected<void> check_together(const Case& c, const Booking& f, const ShopHours& 
     const auto adult_from = turns_18(c.memory, c.zone, who);
     return adult_from && at < *adult_from;
   };
-  const PersonId person = c.memory.joined(f.person), assessor = c.memory.joined(f.assessor);
-  if (!enough_adults(c.zone, hours, person, assessor, {f.from, f.to}, young))
+  std::vector<PersonId> together;
+  for (const PersonId& each : everybody_in(f)) together.push_back(c.memory.joined(each));
+  if (!enough_adults(c.zone, hours, together, {f.from, f.to}, young))
     return refuse("person",
                   "Somebody under 18 is booked only while two adults are in the building, and by the hours "
                   "that are entered there is one.",
                   "Choose a time with two on duty, or one at which another adult is in.");
-  if (f.purpose == Purpose::check_out && another_checks_out(c.decider().in_force(f.from), f.target) &&
-      taught(c.memory, f.assessor, f.person, f.target, f.from, c.now))
-    return refuse(
-        "assessor",
-        c.memory.name(f.assessor) + " taught them on this machine, and in its tier another checks out.",
-        "Choose another assessor.");
+  if (f.purpose != Purpose::check_out || !another_checks_out(c.decider().in_force(f.from), f.target))
+    return {};
+  for (const auto& [where, who] : assessing(f))
+    if (taught(c.memory, who, f.person, f.target, f.from, c.now))
+      return refuse(where,
+                    c.memory.name(who) + " taught them on this machine, and in its tier another checks out.",
+                    "Choose another assessor.");
   return {};
+}
+
+/// As many assessors as the tier asks for.
+Expected<void> check_two(const Case& c, const Booking& f) {
+  const bool asked = f.purpose == Purpose::check_out && two_check_out(c.decider().in_force(f.from), f.target);
+  if (!asked || !f.second.empty()) return {};
+  return refuse("second",
+                "On '" + f.target + "' two assessors witness a check-out, and this booking has one.",
+                "Choose a time at which a second assessor is there too.");
+}
+
+/// Where none is asked for nobody is booked as the second: whose time is taken is needed. Whoever would like
+/// to watch can, and mark it apart.
+Expected<void> check_not_too_many(const Case& c, const Booking& f) {
+  if (f.second.empty()) return {};
+  if (f.purpose != Purpose::check_out)
+    return refuse("second", "Only a check-out is booked with two assessors.", "Leave the second out.");
+  if (two_check_out(c.decider().in_force(f.from), f.target)) return {};
+  return refuse("second", "On '" + f.target + "' one assessor witnesses a check-out.",
+                "Leave the second out; whoever watches too can mark it apart.");
 }
 
 Expected<void> check_rest(const Case& c, const Booking& f) {
@@ -195,16 +243,19 @@ Expected<void> check_rest(const Case& c, const Booking& f) {
 
 /// When it begins; or now, where it is under way.
 Expected<void> check_able(const Case& c, const Booking& f) {
-  const PersonId assessor = c.memory.joined(f.assessor);
   const bool practice = f.purpose == Purpose::practise;
   const Instant at = std::max(f.from, c.now);
-  if (practice ? c.decider().able_to_supervise(assessor, f.target, at)
-               : c.decider().able_to_assess(assessor, f.target, at))
-    return {};
-  return refuse("assessor",
-                c.memory.name(f.assessor) + " is not able to " + (practice ? "supervise" : "assess") + " '" +
-                    f.target + "' on " + said(c, at) + ".",
-                "Choose an assessor who is.");
+  for (const auto& [where, who] : assessing(f)) {
+    const PersonId assessor = c.memory.joined(who);
+    if (practice ? c.decider().able_to_supervise(assessor, f.target, at)
+                 : c.decider().able_to_assess(assessor, f.target, at))
+      continue;
+    return refuse(where,
+                  c.memory.name(who) + " is not able to " + (practice ? "supervise" : "assess") + " '" +
+                      f.target + "' on " + said(c, at) + ".",
+                  "Choose an assessor who is.");
+  }
+  return {};
 }
 
 }  // namespace
@@ -213,6 +264,9 @@ Expected<void> check_booking(const Case& c, const Booking& f) {
   if (auto fine = check_times(c, f); !fine) return fine;
   if (c.same(f.person, f.assessor))
     return refuse("assessor", "Nobody is booked with themself.", "Choose another assessor.");
+  if (!f.second.empty() && (c.same(f.second, f.person) || c.same(f.second, f.assessor)))
+    return refuse("second", "The second assessor is somebody else than the member and the first.",
+                  "Choose another assessor.");
   if (class_of(f.target) != c.memory.class_of_machine(f.machine))
     return refuse("machine", machine_words(c, f.machine) + " is not of '" + f.target + "'.",
                   "Choose a machine of that class.");
@@ -221,6 +275,8 @@ Expected<void> check_booking(const Case& c, const Booking& f) {
   if (c.founding) return {};
   const ShopHours hours = shop_hours(c.memory);
   return check_in_service(c, f, hours)
+      .and_then([&] { return check_two(c, f); })
+      .and_then([&] { return check_not_too_many(c, f); })
       .and_then([&] { return check_able(c, f); })
       .and_then([&] { return check_hours(c, f, hours); })
       .and_then([&] { return check_together(c, f, hours); })
@@ -260,6 +316,7 @@ Expected<void> check_stands(const Case& c, const RecordId& booking) {
   const ShopHours hours = shop_hours(c.memory);
   return check_free(c, again)
       .and_then([&] { return check_in_service(c, again, hours); })
+      .and_then([&] { return check_two(c, again); })
       .and_then([&] { return check_able(c, again); })
       .and_then([&] { return check_hours(c, again, hours); })
       .and_then([&] { return check_together(c, again, hours); });

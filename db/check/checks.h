@@ -26,6 +26,8 @@ Expected<void> check_diary(const ShopFact& fact);
 Expected<void> check_revision(const Case& c, const std::string& item, int revision);
 /// That the assessor may sign this check-out, on this machine where one is named.
 Expected<void> check_assessor(const Case& c, const Checkout& checkout, const MachineId& machine);
+/// That no rule asks for two who witness it, where one is named.
+Expected<void> check_one_is_enough(const Case& c, const Checkout& checkout);
 Expected<void> check_strike_out(const Case& c, const StrikeOut& strike_out);
 
 Expected<void> check_new_person(const Case& c, const Person& person);

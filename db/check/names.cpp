@@ -48,6 +48,9 @@ Expected<void> check(const Case& c, const F& f) {
     person(f.person, "person");
   }
   if constexpr (requires { f.assessor; }) person(f.assessor, "assessor");
+  if constexpr (std::is_same_v<F, Booking>) {
+    if (!f.second.empty()) person(f.second, "second");
+  }
   if constexpr (std::is_same_v<F, Started>) {
     if (!f.supervisor.empty()) person(f.supervisor, "supervisor");
   } else if constexpr (requires { f.supervisor; }) {

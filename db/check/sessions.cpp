@@ -88,7 +88,7 @@ Expected<void> check_not_close(const Case& c, const Checkout& f) {
     const Close& named = *as<Close>(entry.fact);
     const bool these = (c.same(named.person, f.assessor) && c.same(named.other, f.person)) ||
                        (c.same(named.person, f.person) && c.same(named.other, f.assessor));
-    if (these && !entry.voided && entry.at <= c.at)
+    if (these && !entry.voided)
       return refuse(
           "assessor",
           c.memory.name(f.assessor) + " and " + c.memory.name(f.person) + " are close, by their own word.",
@@ -97,35 +97,99 @@ Expected<void> check_not_close(const Case& c, const Checkout& f) {
   return {};
 }
 
-Expected<void> check_assessor(const Case& c, const Checkout& f, const MachineId& machine) {
-  if (c.founding) return {};
-  if (auto fine = check_not_close(c, f); !fine) return fine;
+namespace {
+
+/// Where this check-out is asked for: on the machine's class, or without one wherever it is.
+std::vector<TargetName> asked_on(const Case& c, const Checkout& f, const MachineId& machine) {
   const std::string machine_class = machine.empty() ? "" : c.memory.class_of_machine(machine);
   const Rulebook* rulebook = c.decider().in_force(c.at);
-  bool asked = false, taught_them = false;
-  for (const TargetName& target : rulebook == nullptr ? std::vector<TargetName>() : targets_of(*rulebook)) {
-    if (!machine_class.empty() && class_of(target) != machine_class) continue;
-    if (!asks_for(*rulebook, target, f.checkout)) continue;
-    asked = true;
-    // A paper of somebody who could not assess is kept: what it comes to, the decisions say.
+  std::vector<TargetName> asked = rulebook == nullptr ? std::vector<TargetName>() : targets_of(*rulebook);
+  std::erase_if(asked, [&](const TargetName& target) {
+    return (!machine_class.empty() && class_of(target) != machine_class) ||
+           !asks_for(*rulebook, target, f.checkout);
+  });
+  return asked;
+}
+
+/// Of these targets, those on which the assessor may sign it; refuses where there is none. A paper of somebody
+/// who could not assess is kept: what it comes to, the decisions say.
+Expected<std::vector<TargetName>> may_sign_on(const Case& c, const Checkout& f,
+                                              const std::vector<TargetName>& asked) {
+  if (auto fine = check_not_close(c, f); !fine) return tl::make_unexpected(fine.error());
+  const Rulebook* rulebook = c.decider().in_force(c.at);
+  bool taught_them = false;
+  std::vector<TargetName> may;
+  for (const TargetName& target : asked) {
     if (!c.from_paper && !c.decider().able_to_assess(c.memory.joined(f.assessor), target, c.at - 1)) continue;
     if (!another_checks_out(rulebook, target) || !taught(c.memory, f.assessor, f.person, target, c.at, c.now))
-      return {};
-    taught_them = true;
+      may.push_back(target);
+    else
+      taught_them = true;
   }
+  if (!may.empty()) return may;
   if (taught_them)
     return refuse(
         "assessor",
         c.memory.name(f.assessor) + " taught them on this machine, and in its tier another checks out.",
         "Let another assessor watch and sign.");
-  if (c.from_paper) return {};
-  if (!asked)
+  if (c.from_paper) return asked;
+  if (asked.empty())
     return refuse("checkout", "No rule in force asks for the check-out '" + f.checkout + "' here.",
                   "Choose a check-out of the rulebook.");
   return refuse(
       "assessor",
       c.memory.name(f.assessor) + " could not assess '" + f.checkout + "' at " + said(c, c.at) + ".",
       "Let somebody assess it who can; a manager may enter a paper from the past.");
+}
+
+bool asks_for_two(const Case& c, const std::vector<TargetName>& asked) {
+  const Rulebook* rulebook = c.decider().in_force(c.at);
+  return std::ranges::any_of(asked, [&](const TargetName& each) { return two_check_out(rulebook, each); });
+}
+
+/// Both must be able to on one and the same target.
+Expected<void> check_both_able(const Case& c, const SignCheckout& s, const std::vector<TargetName>& asked) {
+  const auto first = may_sign_on(c, s.checkout, asked);
+  if (!first) return tl::make_unexpected(first.error());
+  Checkout by_second = s.checkout;
+  by_second.assessor = s.second->assessor;
+  const auto second = may_sign_on(c, by_second, *first);
+  if (second) return {};
+  Problem problem = second.error();
+  problem.where = "second";
+  return tl::make_unexpected(std::move(problem));
+}
+
+Expected<void> check_second_assessor(const Case& c, const SignCheckout& s) {
+  const std::vector<TargetName> asked = asked_on(c, s.checkout, s.machine);
+  const bool two = !c.founding && asks_for_two(c, asked);
+  if (two && !s.second)
+    return refuse(
+        "second",
+        "Two assessors witness the check-out '" + s.checkout.checkout + "' here, and one has signed.",
+        "Let the second, who watched it too, sign with it.");
+  if (!s.second) return {};
+  if (auto fine = check_known_person(c, s.second->assessor, "second"); !fine) return fine;
+  if (c.same(s.second->assessor, s.checkout.assessor) || c.same(s.second->assessor, s.checkout.person))
+    return refuse("second", "The second assessor is somebody else than the member and the first.",
+                  "Let another assessor, who watched it too, sign with it.");
+  if (!two && !c.founding)
+    return refuse("second", "One assessor witnesses the check-out '" + s.checkout.checkout + "' here.",
+                  "Leave the second out; whoever watched it too can mark it apart.");
+  return c.founding ? Expected<void>{} : check_both_able(c, s, asked);
+}
+
+}  // namespace
+
+Expected<void> check_assessor(const Case& c, const Checkout& f, const MachineId& machine) {
+  if (c.founding) return {};
+  return may_sign_on(c, f, asked_on(c, f, machine)).map([](const std::vector<TargetName>&) {});
+}
+
+Expected<void> check_one_is_enough(const Case& c, const Checkout& f) {
+  if (c.founding || !asks_for_two(c, asked_on(c, f, {}))) return {};
+  return refuse("second", "Two assessors witness the check-out '" + f.checkout + "', and this names one.",
+                "Enter the run sheet by the number at its foot, with both who signed it.");
 }
 
 Expected<void> check_signing(const Case& c, const SignCheckout& s) {
@@ -143,7 +207,7 @@ Expected<void> check_signing(const Case& c, const SignCheckout& s) {
   if (auto fine = check_sheet_in_hand(c, s); !fine) return fine;
   if (s.countersign)
     if (auto fine = check_countersign(c, s.checkout.person, *s.countersign); !fine) return fine;
-  return check_assessor(c, s.checkout, s.machine);
+  return check_assessor(c, s.checkout, s.machine).and_then([&] { return check_second_assessor(c, s); });
 }
 
 namespace {
@@ -199,6 +263,11 @@ Expected<void> check_scoring(const Case& c, const ScoredApart& f) {
   if (c.same(f.assessor, checkout->assessor) || c.same(f.assessor, checkout->person))
     return refuse("assessor", "A performance is marked apart by somebody who was neither side of it.",
                   "Let another assessor, who watched it, mark it.");
+  for (const Entry* entry : c.memory.all_about<Witnessed>(f.checkout))
+    if (c.same(as<Witnessed>(entry->fact)->assessor, f.assessor))
+      return refuse("assessor",
+                    c.memory.name(f.assessor) + " has signed it as the second, and its marks with it.",
+                    "Let another assessor, who watched it, mark it.");
   for (const std::size_t i : c.memory.of_kind("scored_apart")) {
     const Entry& entry = c.memory.entries()[i];
     const ScoredApart& other = *as<ScoredApart>(entry.fact);

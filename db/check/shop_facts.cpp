@@ -148,6 +148,7 @@ struct CheckShopFact {
   Expected<void> operator()(const Visit& f) const { return check_visit(c, f); }
   Expected<void> operator()(const VisitEnd& f) const { return check_visit_end(c, f); }
   Expected<void> operator()(const Altered&) const { return {}; }
+  Expected<void> operator()(const Witnessed&) const { return {}; }
   Expected<void> operator()(const StationTold& f) const {
     return check_said(f.login, "login", "It is missing by which login the computer comes in.");
   }
@@ -187,6 +188,9 @@ Expected<void> check_strike_out(const Case& c, const StrikeOut& f) {
     return refuse("record", "A PIN is not struck out.", "Let another be chosen.");
   if (as<Signature>(entry->fact) != nullptr)
     return refuse("record", "A signature is not struck out.", "Strike out the check-out that it is under.");
+  if (as<Witnessed>(entry->fact) != nullptr)
+    return refuse("record", "A second assessor's word is not struck out by itself.",
+                  "Strike out the check-out that it is under.");
   if (as<AttemptSat>(entry->fact) != nullptr)
     return refuse("record", "What was answered stays.", "Strike out the quiz that it came to.");
   if (as<Issued>(entry->fact) != nullptr)

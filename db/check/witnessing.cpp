@@ -131,7 +131,8 @@ Expected<void> check_countersigned(const Case& c, const Countersigned& f) {
 
 Expected<void> check_paper_sheet(const Case& c, const EnterPaperSheet& action) {
   const SignCheckout& s = action.sheet;
-  if (!s.pin.empty() || !s.opened.empty() || (s.countersign && s.countersign->hand != Hand::paper))
+  if (!s.pin.empty() || !s.opened.empty() || (s.countersign && s.countersign->hand != Hand::paper) ||
+      (s.second && !s.second->pin.empty()))
     return refuse("sheet", "What was signed on paper has no PIN and no sheet in hand.",
                   "Enter what stands on the paper, or let it be signed here.");
   if (action.form.empty())

@@ -48,7 +48,8 @@ std::vector<Booked> booked(const Memory& memory, const Interval& within, Instant
     const Booking& b = *as<Booking>(entry.fact);
     const Interval when{b.from, b.to};
     if (overlap(when, within) && entry.id != but_for && takes_time(memory, entry, now))
-      out.push_back({memory.joined(b.person), memory.joined(b.assessor), b.machine, when});
+      out.push_back({memory.joined(b.person), memory.joined(b.assessor), b.machine, when,
+                     b.second.empty() ? PersonId() : memory.joined(b.second)});
   }
   return out;
 }
@@ -79,10 +80,29 @@ std::optional<Instant> turns_18(const Memory& memory, const Zone& zone, const Pe
   return zone.start(birthday(as<Birth>(latest->fact)->born, 18));
 }
 
-bool another_checks_out(const Rulebook* rulebook, const TargetName& target) {
+namespace {
+
+const Tier* tier_of(const Rulebook* rulebook, const TargetName& target) {
   const MachineClass* machine = rulebook ? find_class(*rulebook, class_of(target)) : nullptr;
-  const Tier* tier = machine ? find_tier(*rulebook, machine->tier) : nullptr;
+  return machine ? find_tier(*rulebook, machine->tier) : nullptr;
+}
+
+}  // namespace
+
+bool another_checks_out(const Rulebook* rulebook, const TargetName& target) {
+  const Tier* tier = tier_of(rulebook, target);
   return tier && tier->other_checks_out;
+}
+
+bool two_check_out(const Rulebook* rulebook, const TargetName& target) {
+  const Tier* tier = tier_of(rulebook, target);
+  return tier && tier->two_assessors;
+}
+
+std::vector<PersonId> everybody_in(const Booking& booking) {
+  std::vector<PersonId> out{booking.person, booking.assessor};
+  if (!booking.second.empty()) out.push_back(booking.second);
+  return out;
 }
 
 std::optional<Instant> first_taught(const Memory& memory, const PersonId& assessor, const PersonId& person,

@@ -1,6 +1,7 @@
 #include "db/diary/floor.h"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 
 #include "db/diary/diary.h"
@@ -39,6 +40,7 @@ std::vector<Booking> together_at(const Memory& memory, Instant at, Instant now,
     out.push_back(booking);
     out.back().person = memory.joined(booking.person, known);
     out.back().assessor = memory.joined(booking.assessor, known);
+    if (!booking.second.empty()) out.back().second = memory.joined(booking.second, known);
   }
   return out;
 }
@@ -114,8 +116,7 @@ Floor floor_at(const Memory& memory, const Zone& zone, Instant at, std::optional
   add_present(memory, since, at, known, floor);
   add_visitors(memory, since, at, known, floor);
   floor.at_machines = at_machines(memory, at, known);
-  for (const Booking& each : together_at(memory, at, at, known))
-    floor.together.emplace_back(each.person, each.assessor);
+  for (const Booking& each : together_at(memory, at, at, known)) floor.together.push_back(everybody_in(each));
   return floor;
 }
 
@@ -196,7 +197,7 @@ std::vector<PersonId> busy_for(const Memory& memory, const PersonId& person, Ins
   for (const auto& [supervisor, targets] : supervise)
     if (!takes_one_more(rulebook, targets, target)) busy.push_back(supervisor);
   for (const Booking& each : together_at(memory, at, now))
-    if (each.person != them) busy.insert(busy.end(), {each.person, each.assessor});
+    if (each.person != them) std::ranges::copy(everybody_in(each), std::back_inserter(busy));
   std::sort(busy.begin(), busy.end());
   busy.erase(std::unique(busy.begin(), busy.end()), busy.end());
   return busy;
@@ -236,7 +237,7 @@ StartNow start_at(const Memory& memory, const Zone& zone, Decider& decider, cons
   start.in_one_on_one = here.elsewhere;
   if (start.unit_taken) return start;
   for (const Booked& each : booked(memory, {at, at + 1}, now))
-    if (each.machine == machine && each.person != person && each.assessor != person) start.booked_for = each;
+    if (each.machine == machine && !each.takes(person)) start.booked_for = each;
   return start;
 }
 

@@ -16,8 +16,9 @@ namespace {
 
 using Json = nlohmann::json;
 
-constexpr std::array named_in_body = {"person",    "assessor", "supervisor", "key_holder",
-                                      "put_on_by", "host",     "keep",       "other"};
+constexpr std::array named_in_body = {"person",     "assessor",   "second_assessor",
+                                      "supervisor", "key_holder", "put_on_by",
+                                      "host",       "keep",       "other"};
 
 std::string text_at(const Json& object, const char* key) {
   const auto found = object.find(key);
@@ -170,8 +171,9 @@ class Walk {
   }
   /// Who tested, watched or taught them was in the room with them.
   void note_known(const Json& body) {
-    if (!is_them(text_at(body, "person"))) return;
-    for (const char* key : {"assessor", "supervisor"})
+    const bool witnessed = body.at("kind") == "witnessed" && theirs_.count(text_at(body, "checkout")) != 0;
+    if (!is_them(text_at(body, "person")) && !witnessed) return;
+    for (const char* key : {"assessor", "second_assessor", "supervisor"})
       if (const std::string id = text_at(body, key); !id.empty() && !is_them(id)) known_by_name_.insert(id);
   }
 

@@ -74,6 +74,7 @@ const std::vector<Field> booking_fields = {
     {"machine", "the unit", true, {"unit"}},
     {"what", "the class, or class/mode", true, {"target"}},
     {"purpose", "teach, practise or check-out", false, {"for"}},
+    {"second", "the second assessor's number, where two witness a check-out", false, {"second assessor"}},
     {"booked", "when it was booked", false, {"booked on"}},
 };
 

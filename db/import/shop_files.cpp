@@ -72,6 +72,9 @@ std::vector<Command> plan_booking(RowReader& row) {
                   purpose_of(row)};
   if (!booking.person.empty() && booking.person == booking.assessor)
     row.wrong("by", "is the member's own number", "Write the assessor's number");
+  if (row.has("second")) booking.second = row.person("second");
+  if (!booking.second.empty() && (booking.second == booking.person || booking.second == booking.assessor))
+    row.wrong("second", "is the member's own number, or the assessor's", "Write who else assesses it");
   const auto machine = row.ground().machines.find(booking.machine);
   if (machine != row.ground().machines.end() && machine->second.machine_class != class_of(booking.target))
     row.wrong("machine", "is not a unit of \"" + booking.target + "\"", "Choose a unit of that class");
@@ -85,7 +88,7 @@ std::vector<Command> plan_booking(RowReader& row) {
   return enter_once(row,
                     "booking\x1f" + booking.person + "\x1f" + booking.assessor + "\x1f" + booking.machine +
                         "\x1f" + booking.target + "\x1f" + to_text(booking.from) + "\x1f" +
-                        to_text(booking.to),
+                        to_text(booking.to) + (booking.second.empty() ? "" : "\x1f" + booking.second),
                     booked, booking);
 }
 

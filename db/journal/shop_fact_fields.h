@@ -12,6 +12,7 @@ template <class A> void fields(A& a, Booking& f) {
   a("person", f.person); a("assessor", f.assessor); a("machine", f.machine); a("target", f.target);
   a("from", f.from); a("to", f.to); a("purpose", f.purpose);
   a("held_through", f.held_through); a.may("instead_of", f.instead_of);
+  a.may("second_assessor", f.second);  // "second" is who vouched for a command
 }
 template <class A> void fields(A& a, Confirmed& f) { a("booking", f.booking); }
 template <class A> void fields(A& a, DayPart& f) { a("from_minute", f.from_minute); a("to_minute", f.to_minute); }
@@ -69,6 +70,7 @@ template <class A> void fields(A& a, SheetPutBy& f) {
   a("opened", f.opened); a.may("restrictions", f.restrictions);
   a.personal("said", f.note);  // "note" is that of the command
 }
+template <class A> void fields(A& a, Witnessed& f) { a("checkout", f.checkout); a("assessor", f.assessor); }
 template <class A> void fields(A& a, Countersigned& f) {
   a("checkout", f.checkout); a("person", f.person); a("hand", f.hand);
 }

@@ -208,7 +208,7 @@ constexpr std::array<std::string_view, kinds_in<ShopFact>> kinds = {
     "break",         "takes_on",       "lasts",        "diary_rules",  "upkeep",       "busy",
     "happened",      "started",        "left",         "scored_apart", "sheet_opened", "line_marked",
     "sheet_put_by",  "countersigned",  "altered",      "group_taught", "visit",        "visit_end",
-    "station",       "emergency_call", "contact_shown"};
+    "station",       "emergency_call", "contact_shown", "witnessed"};
 
 /// Asked of every record that is read, so nothing is made in order to look at its word.
 std::optional<ShopFact> empty_fact(std::string_view kind) {

@@ -8,7 +8,7 @@ namespace {
 template <class F>
 constexpr bool adds_to_checkout =
     std::is_same_v<F, Restriction> || std::is_same_v<F, SheetMarks> || std::is_same_v<F, Signature> ||
-    std::is_same_v<F, ScoredApart> || std::is_same_v<F, Countersigned>;
+    std::is_same_v<F, ScoredApart> || std::is_same_v<F, Countersigned> || std::is_same_v<F, Witnessed>;
 
 /// The record named by a fact; a check-out's own `checkout` is the name of a test and not of a record.
 template <class F>

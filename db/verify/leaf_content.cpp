@@ -13,7 +13,7 @@ std::string_view text_or_empty(const Members& members, std::string_view key) {
 
 /// The records that one refers to stand under these names; two names mean a record in some kinds alone.
 std::string_view referred_to(const LeafContent& leaf) {
-  for (const char* kind : {"restriction", "marks", "signature", "scored_apart", "countersigned"})
+  for (const char* kind : {"restriction", "marks", "signature", "scored_apart", "countersigned", "witnessed"})
     if (leaf.kind == kind) return text_or_empty(leaf.body, "checkout");
   for (const char* key : {"record", "suspension", "appointment", "lockout", "booking", "instead_of", "begun",
                           "started", "opened", "change", "visit"})

@@ -14,7 +14,10 @@ void Signatures::check(const LeafContent& leaf, const ledger::Hash& hash) {
     unsigned_.push_back({leaf.order, leaf.id, std::string(leaf.body.text("assessor").value_or("")),
                          leaf.paper, leaf.station == "import"});
   if (leaf.kind == "countersigned" && leaf.body.text("hand") == "pin")
-    members_.push_back({leaf.order, std::string(leaf.body.text("checkout").value_or("")), leaf.person});
+    expect({leaf.order, std::string(leaf.body.text("checkout").value_or("")), leaf.person, As::member});
+  if (leaf.kind == "witnessed" && !leaf.paper && leaf.station != "import")
+    expect({leaf.order, std::string(leaf.body.text("checkout").value_or("")),
+            std::string(leaf.body.text("assessor").value_or("")), As::second});
   if (leaf.kind == "signature") take_signature(leaf);
   hashes_.push_back(hash);
 }
@@ -24,14 +27,20 @@ void Signatures::wrong(std::int64_t order, std::string says, std::string should)
                 std::move(should));
 }
 
+/// A member who countersigns with their PIN signs first, then a second assessor; last the assessor.
+void Signatures::expect(Before one) {
+  const auto after =
+      std::find_if(before_.begin(), before_.end(), [&](const Before& other) { return one.as < other.as; });
+  before_.insert(after, std::move(one));
+}
+
 void Signatures::take_signature(const LeafContent& leaf) {
-  // A member who countersigns with their PIN signs before the assessor.
-  const auto member = std::find_if(members_.begin(), members_.end(), [&](const Member& one) {
+  const auto before = std::find_if(before_.begin(), before_.end(), [&](const Before& one) {
     return one.checkout == leaf.body.text("checkout");
   });
-  if (member != members_.end()) {
-    keep(leaf, member->person, false);
-    members_.erase(member);
+  if (before != before_.end()) {
+    keep(leaf, before->person, before->as);
+    before_.erase(before);
     return;
   }
   const auto checkout = std::find_if(unsigned_.begin(), unsigned_.end(),
@@ -39,21 +48,23 @@ void Signatures::take_signature(const LeafContent& leaf) {
   if (checkout == unsigned_.end())
     return wrong(leaf.order, "a signature of no check-out entered with it",
                  "one of a check-out just before it");
-  keep(leaf, checkout->assessor, true);
+  keep(leaf, checkout->assessor, As::assessor);
   unsigned_.erase(checkout);
 }
 
-void Signatures::keep(const LeafContent& leaf, const std::string& wanted, bool assessor) {
-  signed_.push_back({leaf.order, leaf.person, wanted, assessor,
-                     std::string(leaf.body.text("key").value_or("")), keys_[leaf.person],
-                     std::string(leaf.body.text("signature").value_or("")),
+void Signatures::keep(const LeafContent& leaf, const std::string& wanted, As as) {
+  signed_.push_back({leaf.order, leaf.person, wanted, as, std::string(leaf.body.text("key").value_or("")),
+                     keys_[leaf.person], std::string(leaf.body.text("signature").value_or("")),
                      ledger::checkout_message(hashes_)});
 }
 
 void Signatures::verify(const Signed& one) {
   if (!same(one.signer, one.wanted))
     return wrong(one.order, "signed by " + one.signer,
-                 "signed by " + one.wanted + (one.assessor ? ", who assessed" : ", who countersigned"));
+                 "signed by " + one.wanted +
+                     (one.as == As::assessor ? ", who assessed"
+                      : one.as == As::second ? ", who assessed it too"
+                                             : ", who countersigned"));
   if (one.latest_key.empty())
     return wrong(one.order, "signed with the key " + one.key, "a key of " + one.signer + ", who had none");
   if (one.key != one.latest_key)
@@ -63,7 +74,7 @@ void Signatures::verify(const Signed& one) {
   const auto signature = ledger::bytes_from_hex<64>(one.signature);
   if (!key || !signature || !ledger::verify(*key, one.message, *signature))
     return wrong(one.order, "a signature that does not hold", "one over the records of its commit before it");
-  if (one.assessor) ++count_.held;
+  if (one.as == As::assessor) ++count_.held;
 }
 
 /// Two entries of one person: a PIN chosen under the one signs for the other.
@@ -83,11 +94,13 @@ bool Signatures::same(const std::string& a, const std::string& b) const {
 void Signatures::end_commit() {
   for (const Open& one : unsigned_)
     ++(one.paper ? count_.paper : one.imported ? count_.imported : count_.unsigned_here);
-  for (const Member& one : members_)
-    wrong(one.order, "countersigned with a PIN, and no signature of " + one.person,
+  for (const Before& one : before_)
+    wrong(one.order,
+          (one.as == As::member ? "countersigned with a PIN" : "assessed by a second too") +
+              std::string(", and no signature of ") + one.person,
           "their signature in the same commit");
   unsigned_.clear();
-  members_.clear();
+  before_.clear();
   hashes_.clear();
 }
 
@@ -96,7 +109,7 @@ CheckoutCount Signatures::finish(std::int64_t covered) {
   for (const Signed& one : signed_)
     if (one.order > covered)
       verify(one);
-    else if (one.assessor)
+    else if (one.as == As::assessor)
       ++count_.verified_before;
   return count_;
 }

@@ -1,5 +1,6 @@
 #pragma once
-// The signatures of check-outs: the assessor's, and the member's who countersigns.
+// The signatures of check-outs: the assessor's, the second's where there are two, and the member's who
+// countersigns.
 #include <map>
 #include <string>
 #include <vector>
@@ -32,31 +33,34 @@ class Signatures {
     std::string id, assessor;
     bool paper, imported;
   };
-  /// Who countersigned with a PIN, whose signature is to come.
-  struct Member {
+  enum class As { member, second, assessor };
+  /// Who countersigned with a PIN, or assessed it as the second: their signature is to come.
+  struct Before {
     std::int64_t order;
     std::string checkout, person;
+    As as;
   };
   struct Signed {
     std::int64_t order;
     std::string signer, wanted;
-    bool assessor;                           // or a member who countersigned
+    As as;
     std::string key, latest_key, signature;  // in hexadecimal
     std::string message;
   };
   void end_commit();
+  void expect(Before one);
   void take_signature(const LeafContent& leaf);
   /// A signature that is to be `wanted`'s.
-  void keep(const LeafContent& leaf, const std::string& wanted, bool assessor);
+  void keep(const LeafContent& leaf, const std::string& wanted, As as);
   bool same(const std::string& a, const std::string& b) const;
   void verify(const Signed& one);
   void wrong(std::int64_t order, std::string says, std::string should);
 
   Findings& findings_;
   std::int64_t commit_ = 0;
-  std::vector<ledger::Hash> hashes_;  // of this commit so far
-  std::vector<Open> unsigned_;        // its check-outs without a signature so far
-  std::vector<Member> members_;
+  std::vector<ledger::Hash> hashes_;           // of this commit so far
+  std::vector<Open> unsigned_;                 // its check-outs without a signature so far
+  std::vector<Before> before_;                 // in the order in which they sign
   std::map<std::string, std::string> keys_;    // by person, in hexadecimal
   std::map<std::string, std::string> joined_;  // into which entry of the same person
   std::vector<Signed> signed_;

@@ -24,11 +24,11 @@ void Taken::book(const LeafContent& leaf) {
   if (!leaf.refers_to.empty()) about_.push_back({leaf.id, leaf.refers_to, leaf.kind, {}});
   const auto from = parse_instant(text_of(leaf, "from")), until = parse_instant(text_of(leaf, "to"));
   if (!from || !until) return;  // takes no time that anybody could tell
-  bookings_.push_back({leaf.order,
-                       leaf.id,
-                       {"person " + text_of(leaf, "person"), "person " + text_of(leaf, "assessor"),
-                        "machine " + text_of(leaf, "machine")},
-                       {*from, *until, parse_instant(text_of(leaf, "held_through"))}});
+  std::vector<std::string> what{"person " + text_of(leaf, "person"), "person " + text_of(leaf, "assessor"),
+                                "machine " + text_of(leaf, "machine")};
+  if (leaf.body.has("second_assessor")) what.push_back("person " + text_of(leaf, "second_assessor"));
+  bookings_.push_back(
+      {leaf.order, leaf.id, std::move(what), {*from, *until, parse_instant(text_of(leaf, "held_through"))}});
 }
 
 std::map<Taken::Place, Taken::Time> Taken::times_that_stand() const {

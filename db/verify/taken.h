@@ -1,6 +1,5 @@
 #pragma once
 // The times that bookings take, derived again from what was entered about bookings.
-#include <array>
 #include <map>
 #include <optional>
 #include <set>
@@ -32,7 +31,7 @@ class Taken {
   struct Booked {
     std::int64_t order = 0;
     std::string id;
-    std::array<std::string, 3> what;
+    std::vector<std::string> what;
     Time time;
   };
   /// What was entered about a booking.

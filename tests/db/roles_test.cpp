@@ -32,6 +32,15 @@ struct Records {
 /// Makes a shop in which each of the table's actions could have happened.
 Records prepare(TestShop& shop) {
   Records r;
+  // The combi alone is of a tier in which two assess.
+  Rulebook rulebook = small_rulebook(shop.store().rulebooks().back().version + 1, shop.now() + 1);
+  rulebook.tiers.push_back(rulebook.tiers[1]);
+  rulebook.tiers.back().tier = 3;
+  rulebook.tiers.back().two_assessors = true;
+  for (MachineClass& each : rulebook.classes)
+    if (each.name == "combi") each.tier = 3;
+  shop.enter("mia", PublishRulebook{rulebook});
+  shop.wait(1);
   r.desk_lock = shop.enter("dee", fact(Lockout{"b2"}));
   r.instructor_lock = shop.enter("ivo", fact(Lockout{"b2"}));
   r.manager_lock = shop.enter("mia", fact(Lockout{"b2"}));
@@ -86,6 +95,16 @@ SignCheckout signing(const PersonId& assessor, const std::string& pin) {
   sign.checkout = {"kim", "bandsaw", 0, Outcome::passed, assessor};
   sign.pin = pin;
   sign.machine = "b1";
+  return sign;
+}
+
+/// On the combi, which two assess.
+SignCheckout signed_by_two(const PersonId& assessor, const std::string& pin, const PersonId& second,
+                           const std::string& second_pin) {
+  SignCheckout sign = signing(assessor, pin);
+  sign.checkout.checkout = "combi";
+  sign.machine = "c1";
+  if (!second.empty()) sign.second = SecondAssessor{second, second_pin};
   return sign;
 }
 
@@ -359,6 +378,26 @@ const std::vector<Line>& lines() {
          return EnterPaperSheet{sheet, "7K2Q9X"};
        },
        true},
+      {"sign with a second assessor, as the instructor", "i",
+       [](auto&) { return signed_by_two("ivo", "2222", "mia", "1111"); }},
+      {"sign with a second assessor, as the manager", "m",
+       [](auto&) { return signed_by_two("mia", "1111", "ivo", "2222"); }},
+      {"sign by one what two assess", "", [](auto&) { return signed_by_two("ivo", "2222", "", ""); }},
+      {"sign with a second who only sits at the desk", "",
+       [](auto&) { return signed_by_two("ivo", "2222", "dee", "3333"); }},
+      {"sign as the second by hand", "",
+       [](auto& e) {
+         return own(Witnessed{e.checkout, "mia"});
+       }},
+      {"enter from paper what two signed", "m",
+       [](auto&) {
+         SignCheckout sheet = signed_by_two("ivo", "", "dee", "");
+         sheet.sheet = "combi";
+         sheet.sheet_revision = 1;
+         sheet.marks = {Mark::shown};
+         return EnterPaperSheet{sheet, "7K2Q9X"};
+       },
+       true},
       {"mark a check-out apart, as the instructor", "",
        [](auto& e) {
          return ScoreApart{{e.watched, "ivo", "bandsaw", 1, {Mark::shown}}, "2222"};
@@ -430,7 +469,7 @@ const std::vector<Line>& lines() {
        }},
       {"confirm what is held", "dim", [](auto& e) { return own(Confirmed{e.held}); }},
       {"publish a rulebook", "m",
-       [](auto&) { return PublishRulebook{small_rulebook(2, evening + 2 * day)}; }},
+       [](auto&) { return PublishRulebook{small_rulebook(3, evening + 2 * day)}; }},
       {"strike out the desk's entry of today", "dm",
        [](auto& e) {
          return StrikeOutRecord{e.desk_entry, "wrong person"};

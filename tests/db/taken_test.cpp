@@ -43,6 +43,7 @@ std::string said_of(const Booking& b) {
   };
   return pair("person", b.person) + pair("assessor", b.assessor) + pair("machine", b.machine) +
          pair("from", to_text(b.from)) + pair("to", to_text(b.to)) +
+         (b.second.empty() ? "" : pair("second_assessor", b.second)) +
          (b.held_through ? pair("held_through", to_text(*b.held_through)) : "") +
          (b.instead_of.empty() ? "" : pair("instead_of", b.instead_of));
 }
@@ -69,6 +70,14 @@ bool takes(const TestShop& shop, const std::vector<QString>& statements) {
 
 using Row = std::tuple<std::string, std::int64_t, std::int64_t>;
 
+/// A rulebook by which two assessors witness a check-out on the bandsaw.
+void two_assess(TestShop& shop) {
+  Rulebook rulebook = small_rulebook(shop.store().rulebooks().back().version + 1, shop.now() + 1);
+  rulebook.tiers[1].two_assessors = true;
+  shop.enter("mia", PublishRulebook{rulebook});
+  shop.wait(2);
+}
+
 /// What takes time from now on, as the store's own table has it.
 std::multiset<Row> rows_of(const TestShop& shop) {
   Connection raw(shop.path(), 1500);
@@ -87,8 +96,9 @@ std::multiset<Row> should_of(TestShop& shop) {
   std::multiset<Row> rows;
   for (const Booked& each : shop.store().booked({shop.now(), shop.now() + 100 * day}))
     for (const std::string& what :
-         {"person " + each.person, "person " + each.assessor, "machine " + each.machine})
-      rows.insert({what, each.when.from.seconds, each.when.to.seconds});
+         {"person " + each.person, "person " + each.assessor,
+          each.second.empty() ? "" : "person " + each.second, "machine " + each.machine})
+      if (!what.empty()) rows.insert({what, each.when.from.seconds, each.when.to.seconds});
   return rows;
 }
 
@@ -126,6 +136,33 @@ TEST_CASE("A second program cannot book a member, an assessor or a unit twice") 
   for (const Booking& each : taken) CHECK(takes(shop, {put_in(shop, "raw", each)}));
   // Two of its own are two too many.
   CHECK_FALSE(takes(shop, {put_in(shop, "raw", taken[2]), put_in(shop, "more", taken[2])}));
+}
+
+TEST_CASE("A second program cannot book a second assessor twice, nor anybody whom they are booked with") {
+  TestShop shop;
+  two_assess(shop);
+  Booking first = booked("kim", "ivo", "b1", noon);
+  first.second = "mia";
+  shop.enter("dee", own(first));
+  CHECK(rows_of(shop).size() == 4);
+  const auto with = [](Booking booking, const PersonId& second) {
+    booking.second = second;
+    return booking;
+  };
+  const std::vector<Booking> refused = {
+      booked("lou", "mia", "b2", noon),               // the second as the assessor
+      booked("mia", "dee", "b2", noon),               // as a member
+      with(booked("lou", "dee", "b2", noon), "mia"),  // as the second again
+      with(booked("lou", "dee", "b2", noon), "ivo"),  // the assessor as the second
+      with(booked("lou", "dee", "b2", noon), "kim"),  // the member as the second
+      with(booked("lou", "dee", "b2", noon), "dee"),  // with themself
+  };
+  for (const Booking& each : refused) {
+    INFO(each.person << " " << each.assessor << " " << each.second);
+    CHECK_FALSE(takes(shop, {put_in(shop, "raw", each)}));
+  }
+  CHECK(takes(shop, {put_in(shop, "raw", booked("lou", "dee", "b2", noon))}));
+  CHECK(takes(shop, {put_in(shop, "raw", with(booked("lou", "dee", "b2", noon + hour), "mia"))}));
 }
 
 TEST_CASE("A second program cannot hide a booking from the store by columns that say another thing") {
@@ -245,6 +282,7 @@ TEST_CASE("Whoever stayed away comes after all only where their time is still th
 
 TEST_CASE("Whatever becomes of bookings, the store's table of taken times says what the program says") {
   TestShop prepared;
+  two_assess(prepared);
   prepared.close();
   const std::vector<PersonId> members = {"kim", "lou", "dee"}, assessors = {"mia", "ivo"};
   const std::vector<MachineId> machines = {"b1", "b2"};
@@ -262,6 +300,10 @@ TEST_CASE("Whatever becomes of bookings, the store's table of taken times says w
             const Instant from = shop.now() + 1800 * *rc::gen::inRange(0, 12);
             Booking one = booked(*rc::gen::elementOf(members), *rc::gen::elementOf(assessors),
                                  *rc::gen::elementOf(machines), from);
+            if (*rc::gen::inRange(0, 3) > 0)
+              one.second = one.assessor == "mia" ? "ivo" : "mia";
+            else
+              one.purpose = Purpose::practise;
             if (*rc::gen::inRange(0, 3) == 0 && from > shop.now())
               one.held_through = shop.now() + (from.seconds - shop.now().seconds + 1) / 2;
             if (*rc::gen::inRange(0, 4) == 0 && any != "none") {

@@ -52,7 +52,8 @@ std::string or_null(const std::string& text) { return text.empty() ? "NULL" : qu
 
 std::string referred(const Json& body) {
   const std::string kind = body.at("kind");
-  for (const char* about_checkout : {"restriction", "marks", "signature", "scored_apart", "countersigned"})
+  for (const char* about_checkout :
+       {"restriction", "marks", "signature", "scored_apart", "countersigned", "witnessed"})
     if (kind == about_checkout) return body.at("checkout");
   for (const char* key : {"record", "suspension", "appointment", "lockout", "booking", "instead_of", "begun",
                           "started", "opened"})

@@ -448,6 +448,89 @@ TEST_CASE("a member's countersignature is held to their own key", "[verify]") {
   }
 }
 
+TEST_CASE("a second assessor's signature is held to their own key, and missed where it is gone", "[verify]") {
+  TestShop shop;
+  shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
+  shop.enter("dee", ChoosePin{"kim", "7777"});
+  shop.enter("dee", own(Printed{"Run sheet", 1, std::string(64, 'a'), "7K2Q9X"}));
+  Rulebook rulebook = small_rulebook(shop.store().rulebooks().back().version + 1, shop.now() + 1);
+  rulebook.tiers[1].two_assessors = true;
+  shop.enter("mia", PublishRulebook{rulebook});
+  shop.wait(60);
+  SignCheckout sign;
+  sign.checkout = {"kim", "bandsaw", 0, wm::Outcome::passed, "ivo"};
+  sign.pin = "2222";
+  sign.second = SecondAssessor{"mia", "1111"};
+  sign.countersign = Countersign{Hand::pin, "7777"};
+  REQUIRE(shop.commit("ivo", sign));
+  // From paper nobody signs here.
+  EnterPaperSheet paper{sign, "7K2Q9X"};
+  paper.sheet.pin.clear();
+  paper.sheet.second->pin.clear();
+  paper.sheet.countersign.reset();
+  paper.sheet.sheet = "bandsaw";
+  paper.sheet.sheet_revision = 1;
+  paper.sheet.marks = {Mark::shown};
+  REQUIRE(shop.from_paper("mia", paper, shop.now()));
+  Booking booking{"lou", "ivo", "b2", "bandsaw", shop.now() + day, shop.now() + day + hour};
+  booking.second = "mia";
+  shop.enter("dee", own(booking));
+  shop.close();
+  Tampered file(shop.path());
+  const auto is_by = [](const char* who) {
+    return [who](const Json& leaf) {
+      return leaf["body"]["kind"] == "signature" && leaf["body"]["person"] == who;
+    };
+  };
+  const auto order = [&](const std::string& where) { return "signature: record " + order_of(file, where); };
+  const auto seen = [&] { return found(look(file.path())); };
+  SECTION("as it was signed, by three") {
+    CHECK(seen().empty());
+    CHECK(look(file.path()).checkouts.held == 1);
+  }
+  SECTION("the second's signature taken out, everything rebuilt") {
+    file.rebuild([&](std::vector<Json>& leaves) { std::erase_if(leaves, is_by("mia")); });
+    CHECK(seen().contains(order("kind = 'signature' AND person = 'ivo'")));
+  }
+  SECTION("the second's and the assessor's taken out, everything rebuilt") {
+    const std::string place = order(
+        "kind = 'witnessed' AND ord < (SELECT max(ord) FROM records WHERE kind = "
+        "'signature')");
+    file.rebuild([&](std::vector<Json>& leaves) {
+      std::erase_if(leaves, is_by("mia"));
+      std::erase_if(leaves, is_by("ivo"));
+    });
+    CHECK(seen().contains(place));
+  }
+  SECTION("the second's signature made with another key") {
+    const std::string place = order("kind = 'signature' AND person = 'mia'");
+    const ledger::SigningKey other = ledger::SigningKey::random();
+    file.rebuild([&](std::vector<Json>& leaves) {
+      for (Json& leaf : leaves)
+        if (is_by("mia")(leaf)) leaf["body"]["signature"] = ledger::to_hex(other.sign("anything"));
+    });
+    CHECK(seen().contains(place));
+  }
+  SECTION("somebody else put in the second's place") {
+    file.rebuild([&](std::vector<Json>& leaves) {
+      for (Json& leaf : leaves)
+        if (leaf["body"]["kind"] == "witnessed") leaf["body"]["assessor"] = "dee";
+    });
+    CHECK(seen().contains(order("kind = 'signature' AND person = 'mia'")));
+  }
+  SECTION("what was signed said to have been on paper, everything rebuilt") {
+    file.rebuild([&](std::vector<Json>& leaves) {
+      for (Json& leaf : leaves)
+        if (leaf["body"]["kind"] == "witnessed") leaf["paper"] = true;
+    });
+    CHECK_FALSE(seen().empty());
+  }
+  SECTION("the second's time taken out of what is taken") {
+    file.run("DELETE FROM taken WHERE what = 'person mia'");
+    CHECK(seen().contains("taken: record " + order_of(file, "kind = 'booking'") + ", person mia"));
+  }
+}
+
 TEST_CASE("who signs with a PIN that they chose under another entry of theirs is who assessed", "[verify]") {
   TestShop shop;
   shop.enter("dee", fact(Lesson{"kim", "guards", 1}));

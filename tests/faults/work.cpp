@@ -83,6 +83,32 @@ SignCheckout countersigned() {
   return sign;
 }
 
+/// Tier 2 with the combi, whose check-outs two witness.
+SignCheckout signed_by_two() {
+  SignCheckout sign;
+  sign.checkout = {"kim", "combi", 0, Outcome::passed, "ivo"};
+  sign.pin = "2222";
+  sign.machine = "c1";
+  sign.second = SecondAssessor{"mia", "1111"};
+  return sign;
+}
+
+Booking booked_with_two() {
+  Booking booking{"lou", "ivo", "c1", "combi/joint", evening + 3 * hour, evening + 4 * hour};
+  booking.second = "mia";
+  return booking;
+}
+
+Rulebook two_assess_the_combi() {
+  Rulebook rulebook = small_rulebook(2, evening);
+  rulebook.tiers.push_back(rulebook.tiers[1]);
+  rulebook.tiers.back().tier = 3;
+  rulebook.tiers.back().two_assessors = true;
+  for (MachineClass& each : rulebook.classes)
+    if (each.name == "combi") each.tier = 3;
+  return rulebook;
+}
+
 EnterPaperSheet marked_on_paper() {
   SignCheckout sheet = countersigned();
   sheet.pin.clear();
@@ -128,6 +154,7 @@ std::vector<Command> groundwork() {
           command("in-hand", "ivo", own(SheetOpened{"kim", "b1", "bandsaw", "bandsaw", 1})),
           command("other-in-hand", "ivo", own(SheetOpened{"mia", "b1", "bandsaw", "bandsaw", 1})),
           command("line-1", "ivo", own(LineMarked{"in-hand", 1, Mark::shown, Mark::none, {}})),
+          command("by-two", "mia", PublishRulebook{two_assess_the_combi()}),
           command("blank", "dee", own(Printed{"Run sheet", 2, std::string(64, 'b'), "7K2Q9X"}))};
 }
 
@@ -157,6 +184,8 @@ std::vector<std::pair<std::string, Command>> commands() {
       {"put a run sheet by",
        command("c26", "ivo", own(SheetPutBy{"other-in-hand", "the edge is left", {"no resawing"}}))},
       {"sign what is in hand, countersigned with a PIN", command("c27", "ivo", countersigned())},
+      {"sign with a second assessor", command("c35", "ivo", signed_by_two())},
+      {"book with a second assessor", command("c36", "dee", own(booked_with_two()))},
       {"enter a marked sheet from paper", from_a_paper(command("c28", "mia", marked_on_paper()))},
       {"say what a computer is for", command("c34", "mia", own(StationTold{"bureau", Station::office}))},
       {"say what to call in an emergency", command("c35", "mia", own(EmergencyCall{"112", "Mill Road 12"}))},
@@ -176,7 +205,7 @@ std::vector<std::pair<std::string, Command>> commands() {
        command("c31", "ivo", RecordChange{"bandsaw", "b1", Alteration::cutter, "a wider blade"})},
       {"teach a group", command("c33", "dee", TeachGroup{"guards", 1, {"ivo"}, {"kim", "lou"}})},
       {"let a visitor in", command("c32", "dee", own(Visit{"Ada Quill", "visitor's paper", "mia"}))},
-      {"publish a rulebook", command("c10", "mia", PublishRulebook{small_rulebook(2, evening + 2 * day)})},
+      {"publish a rulebook", command("c10", "mia", PublishRulebook{small_rulebook(3, evening + 2 * day)})},
       {"strike a record out", command("c11", "dee", StrikeOutRecord{"came", "it was kim"})},
       {"strike a record out with a second",
        vouched(command("c12", "mia", StrikeOutRecord{"induction", "it was kim"}))},

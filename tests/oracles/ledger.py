@@ -218,7 +218,7 @@ class Leaf:
         return value if isinstance(value, str) else ""
 
     def referred(self):
-        if self.kind in ("restriction", "marks", "signature", "scored_apart", "countersigned"):
+        if self.kind in ("restriction", "marks", "signature", "scored_apart", "countersigned", "witnessed"):
             return self.text("checkout")
         for key in REFERS:
             if key in self.body:
@@ -346,7 +346,7 @@ class Look:
         return leaf.person if leaf is not None and leaf.person else None
 
     def signatures(self, covered):
-        keys, commit, hashes, open_ones, members = {}, 0, [], {}, {}
+        keys, commit, hashes, open_ones, members, seconds = {}, 0, [], {}, {}, {}
 
         joined = {}
 
@@ -360,13 +360,13 @@ class Look:
             return first(a) == first(b)
 
         def without_signature():
-            for order, _ in members.values():
+            for order, _ in [*members.values(), *seconds.values()]:
                 self.add("signature", f"record {order}")
 
         for now, (leaf, hashed, size) in self.said.items():
             if leaf.commit != commit:
                 without_signature()
-                commit, hashes, open_ones, members = leaf.commit, [], {}, {}
+                commit, hashes, open_ones, members, seconds = leaf.commit, [], {}, {}, {}
             if leaf.kind == "join":
                 joined[leaf.text("other")] = leaf.text("keep")
             if leaf.kind == "pin":
@@ -375,10 +375,12 @@ class Look:
                 open_ones[leaf.id] = leaf.text("assessor")
             if leaf.kind == "countersigned" and leaf.text("hand") == "pin":
                 members[leaf.text("checkout")] = (now, leaf.person)
+            if leaf.kind == "witnessed" and not leaf.paper and leaf.station != "import":
+                seconds[leaf.text("checkout")] = (now, leaf.text("assessor"))
             if leaf.kind == "signature":
-                # A member who countersigns with their PIN signs before the assessor.
-                member = members.pop(leaf.text("checkout"), None)
-                assessor = member[1] if member else open_ones.pop(leaf.text("checkout"), None)
+                # A member who countersigns with their PIN signs first, then a second assessor, then the assessor.
+                before = members.pop(leaf.text("checkout"), None) or seconds.pop(leaf.text("checkout"), None)
+                assessor = before[1] if before else open_ones.pop(leaf.text("checkout"), None)
                 message = b"witnessmark check-out 1\n" + b"".join(hashes)
                 holds = assessor is not None and (
                     size <= covered or same(assessor, leaf.person) and keys.get(leaf.person) == leaf.text("key")
@@ -408,7 +410,8 @@ class Look:
             if leaf.kind != "booking" or ended or start is None or end is None:
                 continue
             held = None if any(one.kind == "confirmed" for one in said) else instant(leaf.text("held_through"))
-            for what in {"person " + leaf.text("person"), "person " + leaf.text("assessor"), "machine " + leaf.text("machine")}:
+            people = {leaf.text(key) for key in ("person", "assessor", "second_assessor") if key in leaf.body}
+            for what in {"person " + one for one in people} | {"machine " + leaf.text("machine")}:
                 yield (now, what), (start, end, held)
 
     def taken(self):

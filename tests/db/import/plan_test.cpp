@@ -9,6 +9,7 @@
 #include <catch2/catch.hpp>
 
 #include "core/time/text.h"
+#include "db/journal/subject.h"
 #include "tests/db/test_shop.h"
 
 using namespace wm;
@@ -264,4 +265,21 @@ TEST_CASE("A file without a column that is needed says which") {
   const ImportPlan plan = desk.plan(FileKind::history, "date,number\n2026-03-14,0412\n");
   CHECK_FALSE(plan.ready());
   CHECK(plan.problems.front().problem.where == "columns");
+}
+
+TEST_CASE("A booking of a file names its second assessor, who is neither of the others") {
+  Desk desk;
+  desk.take(FileKind::people, people);
+  const std::string columns = "date,from,to,number,by,machine,what,purpose,Second assessor\n";
+  const auto planned = [&](const std::string& row) { return desk.plan(FileKind::bookings, columns + row); };
+  const auto second = [](const ImportPlan& plan) {
+    REQUIRE(plan.commands.size() == 1);
+    return as<Booking>(AnyFact(std::get<EnterShopFact>(plan.commands[0].action).fact))->second;
+  };
+  const std::string row = "2026-12-01,18:00,19:00,0412,0007,bs-1,bandsaw,check-out,";
+  CHECK(second(planned(row + "0001\n")) == "boss");
+  CHECK(second(planned(row + "\n")).empty());
+  CHECK(planned(row + "0412\n").problems.size() == 1);
+  CHECK(planned(row + "0007\n").problems.size() == 1);
+  CHECK(planned(row + "9999\n").problems.size() == 1);
 }
