@@ -162,6 +162,11 @@
         <comment>purpose</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Witnessed by two assessors: %1.</source>
+        <comment>their names</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Checkouts</name>
@@ -407,6 +412,14 @@
         <source>Typed here and not sent: %1.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Second assessor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Second assessor: I watched it too, and say the same</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>DeskWords</name>
@@ -526,6 +539,11 @@
     </message>
     <message>
         <source>It is for certain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>two assessors</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -663,6 +681,19 @@
     </message>
     <message>
         <source>somebody able to supervise it among those who are in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A check-out on %1 is witnessed by two assessors at once, and in these days no two are in, free and able to assess it at the same time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a second assessor at a time at which there is one: more hours of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>two assessors</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1505,6 +1536,11 @@
     <message>
         <source>%1–%2</source>
         <comment>from a time to a time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>two assessors</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3726,6 +3762,15 @@
         <source>Emergency</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Second assessor: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 signed it as the second assessor: %2</source>
+        <comment>who, the check-out</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::AgreedWords</name>
@@ -4964,6 +5009,46 @@
     </message>
     <message>
         <source>own PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>their own PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The second assessor&apos;s own PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Se&amp;cond assessor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the second assessor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two assessors sign a check-out on this machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose who watched %1 too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is chosen twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose who else watched %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has not signed it yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 types their own PIN: this is what they watched too</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8357,6 +8442,22 @@
     </message>
     <message>
         <source>Paper %1 entered: marked apart by %2; what %3 may use stays as it was.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Second assessor, &amp;who signed it too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>second assessor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two assessors sign a check-out on this machine, and one is named</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type a part of the second one&apos;s name, then Enter</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

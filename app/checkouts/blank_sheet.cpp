@@ -30,11 +30,14 @@ QString room(const QString& name, const char* width, int lines = 1) {
 
 QString between() { return QStringLiteral("<p>&nbsp;</p>"); }
 
-QString who_and_when() {
+QString who_and_when(bool two) {
+  const auto width = [two](const char* one, const char* of_two) { return two ? of_two : one; };
   return "<table width=99% border=1 cellspacing=0 cellpadding=40><tr>" +
-         room(BlankSheets::tr("Member"), "width=30%") + room(BlankSheets::tr("Unit"), "width=20%") +
-         room(BlankSheets::tr("Day and time"), "width=22%") + room(BlankSheets::tr("Assessor"), "width=28%") +
-         "</tr></table>";
+         room(BlankSheets::tr("Member"), width("width=30%", "width=24%")) +
+         room(BlankSheets::tr("Unit"), width("width=20%", "width=14%")) +
+         room(BlankSheets::tr("Day and time"), width("width=22%", "width=18%")) +
+         room(BlankSheets::tr("Assessor"), width("width=28%", "width=22%")) +
+         (two ? room(BlankSheets::tr("Second assessor"), "width=22%") : QString()) + "</tr></table>";
 }
 
 QString marks_heading() {
@@ -68,7 +71,7 @@ QString lines_table(const Sheet& sheet) {
   return out + "</table>";
 }
 
-QString at_the_end() {
+QString at_the_end(bool two) {
   QStringList outcomes;
   for (const Outcome each : {Outcome::passed, Outcome::failed, Outcome::stopped})
     outcomes << outcome_words(each);
@@ -78,6 +81,10 @@ QString at_the_end() {
          room(BlankSheets::tr("What stays open, aids used; never a medical reason"), "width=50%", 2) +
          "</tr><tr>" + room(BlankSheets::tr("Member: I was shown this machine's cautions"), "width=50%", 2) +
          room(BlankSheets::tr("Assessor: this is what I watched"), "width=50%", 2) +
+         (two ? "</tr><tr>" + cell("", "width=50%") +
+                    room(BlankSheets::tr("Second assessor: I watched it too, and say the same"), "width=50%",
+                         2)
+              : QString()) +
          "</tr></table><p style=\"margin-top:60px\">" +
          BlankSheets::tr(
              "Mark between cuts, never while stock is moving. A critical line (heavy) that was shown only "
@@ -99,7 +106,11 @@ QString new_form_number() {
   return out;
 }
 
-BlankSheet blank_sheet(const Session& session, const Sheet& sheet, const QString& form, PaperSize size) {
+QString blank_sheet_html(const Sheet& sheet, bool two) {
+  return who_and_when(two) + between() + lines_table(sheet) + between() + at_the_end(two);
+}
+
+BlankSheet blank_sheet(Session& session, const Sheet& sheet, const QString& form, PaperSize size) {
   const QString title = sheet.title.empty() ? target_label(sheet.machine_class) : plain(sheet.title);
   const QString code = ledger_code(session);
   BlankSheet out{form,
@@ -109,8 +120,8 @@ BlankSheet blank_sheet(const Session& session, const Sheet& sheet, const QString
                   BlankSheets::tr("Paper number %1").arg(form),
                   code.isEmpty() ? code : BlankSheets::tr("Ledger %1").arg(code), size, false, false},
                  {}};
-  out.laid =
-      lay_out_text(out.text, who_and_when() + between() + lines_table(sheet) + between() + at_the_end());
+  const bool two = session.two_check_out(sheet.machine_class, session.now());
+  out.laid = lay_out_text(out.text, blank_sheet_html(sheet, two));
   return out;
 }
 

@@ -16,7 +16,10 @@ struct BlankSheet {
 
 /// Six letters and digits, none of which is easily taken for another when it is read off a paper.
 QString new_form_number();
-BlankSheet blank_sheet(const Session& session, const Sheet& sheet, const QString& form, PaperSize size);
+/// What stands on it, as HTML; `two`: with a line for a second assessor's signature.
+QString blank_sheet_html(const Sheet& sheet, bool two);
+/// For two assessors where the rules of now ask for them.
+BlankSheet blank_sheet(Session& session, const Sheet& sheet, const QString& form, PaperSize size);
 /// To the printer, or where there is none among the user's documents, whose path it answers. The journal
 /// notes it with its number.
 Expected<QString> print_blank_sheet(Session& session, const Sheet& sheet);

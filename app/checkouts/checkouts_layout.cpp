@@ -179,6 +179,27 @@ QWidget* CheckoutsPage::make_paper_entry() {
   return box;
 }
 
+/// Who watched it with the assessor, and signs it with them.
+void CheckoutsPage::add_second(QGridLayout* grid, int row) {
+  second_ = new QComboBox;
+  second_->setObjectName("second");
+  second_pin_ = new QLineEdit;
+  second_pin_->setObjectName("second_pin");
+  second_pin_->setEchoMode(QLineEdit::Password);
+  second_pin_->setPlaceholderText(tr("their own PIN"));
+  second_pin_->setAccessibleName(tr("The second assessor's own PIN"));
+  QLabel* name = caption(tr("Se&cond assessor"), second_);
+  auto* across = new QHBoxLayout;
+  across->setSpacing(8);
+  across->addWidget(second_, 3);
+  across->addWidget(second_pin_, 2);
+  grid->addWidget(name, row, 2);
+  grid->addLayout(across, row, 3);
+  of_two_ = {name, second_, second_pin_};
+  connect(second_, &QComboBox::activated, this, &CheckoutsPage::keep_draft);
+  connect(second_pin_, &QLineEdit::returnPressed, this, &CheckoutsPage::sign);
+}
+
 /// The member's word; and below it the key with which one who has no PIN chooses it.
 void CheckoutsPage::add_countersign(QGridLayout* grid, int row) {
   countersign_ = new CountersignFields(session());
@@ -238,18 +259,19 @@ QWidget* CheckoutsPage::make_foot() {
   grid->addWidget(note_, 2, 1);
   grid->addWidget(caption(tr("&Assessor"), assessor_), 2, 2);
   grid->addWidget(assessor_, 2, 3);
-  grid->addWidget(caption(tr("Si&gnature"), pin_), 3, 2);
+  add_second(grid, 3);
+  grid->addWidget(caption(tr("Si&gnature"), pin_), 4, 2);
   auto* signature = new QHBoxLayout;
   signature->setSpacing(8);
   signature->addWidget(pin_, 1);
   signature->addWidget(sign_);
-  grid->addLayout(signature, 3, 3);
+  grid->addLayout(signature, 4, 3);
   of_the_first_ = {restricted, restrictions_, never, result, outcome_, notes, note_};
-  add_countersign(grid, 3);
+  add_countersign(grid, 4);
   auto* below = new QHBoxLayout;
   below->addWidget(never, 1);
   below->addWidget(member_pin_);
-  grid->addLayout(below, 4, 0, 1, 4);
+  grid->addLayout(below, 5, 0, 1, 4);
   another_day_ = new KeyButton(tr("Go on another day"), QKeySequence("Ctrl+Shift+D"));
   another_day_->setObjectName("another_day");
   connect(another_day_, &QPushButton::clicked, this, &CheckoutsPage::put_by);
@@ -259,7 +281,7 @@ QWidget* CheckoutsPage::make_foot() {
   grid->addLayout(first, 0, 0, 1, 4);
   kept_ = label("quiet", {}, true);
   kept_->setObjectName("kept");
-  grid->addWidget(kept_, 5, 0, 1, 4);
+  grid->addWidget(kept_, 6, 0, 1, 4);
   grid->setColumnStretch(1, 3);
   grid->setColumnStretch(3, 3);
 

@@ -146,6 +146,7 @@ void CheckoutsPage::choose(const std::string& key) {
   unsent_.reset();
   views_->setCurrentIndex(0);
   pin_->clear();
+  second_pin_->clear();
   fill_list();
   show_current();
 }
@@ -233,7 +234,8 @@ void CheckoutsPage::show_heading(const OneOnOne& one, const Sheet* sheet) {
   QStringList said{name_of(session(), one.person), unit_label(units(session()), one.machine)};
   if (one.when)
     said << long_day(one.when->from, session().zone()) << clock_time(one.when->from, session().zone());
-  if (!one.assessor.empty()) said << tr("with %1", "an assessor").arg(name_of(session(), one.assessor));
+  if (!one.assessor.empty())
+    said << tr("with %1", "an assessor").arg(names_of(session(), one.assessor, one.second));
   if (sheet) said << tr("sheet revision %1").arg(sheet->revision);
   QString words = said.join(", ");
   const QStringList left_open = restricted_now(session(), one.person, one.target);
@@ -261,8 +263,32 @@ void CheckoutsPage::show_heading(const OneOnOne& one, const Sheet* sheet) {
   under_->setText(words);
 }
 
+bool CheckoutsPage::asks_for_two(const OneOnOne& one) const {
+  return !is_apart(one) && session().two_check_out(one.target, session().now());
+}
+
+/// Of those who are booked the one who does not sign first.
+void CheckoutsPage::fill_second(const OneOnOne& one, const std::vector<PersonId>& able) {
+  const bool two = asks_for_two(one);
+  for (QWidget* each : of_two_) each->setVisible(two);
+  if (!two) return second_pin_->clear();
+  const PersonId first = assessor_->currentData().toString().toStdString();
+  const Draft* draft = drafts_.find(one.key());
+  PersonId wanted;
+  if (draft && draft->second)
+    wanted = *draft->second;
+  else
+    for (const PersonId& each : {one.assessor, one.second})
+      if (!each.empty() && session().joined(each) != session().joined(first)) wanted = each;
+  second_->clear();
+  second_->addItem(tr("choose"), QString());
+  for (const PersonId& each : able) second_->addItem(name_of(session(), each), QString::fromStdString(each));
+  second_->setCurrentIndex(std::max(0, second_->findData(QString::fromStdString(wanted))));
+}
+
 void CheckoutsPage::fill_assessors(const OneOnOne& one) {
   if (is_apart(one)) {
+    fill_second(one, {});
     assessor_->clear();
     if (const auto seated = session().seated())
       assessor_->addItem(name_of(session(), seated->id), QString::fromStdString(seated->id));
@@ -284,6 +310,7 @@ void CheckoutsPage::fill_assessors(const OneOnOne& one) {
   for (const PersonId& each : able)
     assessor_->addItem(name_of(session(), each), QString::fromStdString(each));
   assessor_->setCurrentIndex(std::max(0, assessor_->findData(QString::fromStdString(wanted))));
+  fill_second(one, able);
 }
 
 void CheckoutsPage::show_result() {
@@ -327,6 +354,7 @@ void CheckoutsPage::keep_draft() {
   draft.note = note_->text();
   if (sender() == outcome_) draft.outcome = outcome();
   if (sender() == assessor_) draft.assessor = assessor_->currentData().toString().toStdString();
+  if (sender() == second_) draft.second = second_->currentData().toString().toStdString();
   report(drafts_.write());
   send_in_passing();
 }
@@ -468,10 +496,39 @@ std::optional<Problem> CheckoutsPage::not_yet(const OneOnOne& one) const {
                    tr("Choose who watched %1").arg(name_of(session(), one.person)));
   if (*outcome() != Outcome::stopped)
     if (auto missing = countersign_->missing()) return missing;
+  if (auto missing = second_missing(one)) return missing;
   if (pin_->text().isEmpty())
     return problem(tr("the signature"), tr("It is not signed yet"),
                    tr("The assessor types their own PIN, then Enter"));
   return std::nullopt;
+}
+
+std::optional<Problem> CheckoutsPage::second_missing(const OneOnOne& one) const {
+  if (!asks_for_two(one)) return std::nullopt;
+  const PersonId second = second_->currentData().toString().toStdString();
+  const QString member = name_of(session(), one.person);
+  if (second.empty())
+    return problem(tr("the second assessor"), tr("Two assessors sign a check-out on this machine"),
+                   tr("Choose who watched %1 too").arg(member));
+  if (session().joined(second) == session().joined(assessor_->currentData().toString().toStdString()))
+    return problem(tr("the second assessor"), tr("%1 is chosen twice").arg(name_of(session(), second)),
+                   tr("Choose who else watched %1").arg(member));
+  if (second_pin_->text().isEmpty())
+    return problem(
+        tr("the second assessor"), tr("%1 has not signed it yet").arg(name_of(session(), second)),
+        tr("%1 types their own PIN: this is what they watched too").arg(name_of(session(), second)));
+  return std::nullopt;
+}
+
+void CheckoutsPage::take_cursor_to_missing(const OneOnOne& one) {
+  if (outcome() && *outcome() != Outcome::stopped && countersign_->missing())
+    return countersign_->take_cursor();
+  if (second_missing(one)) {
+    const auto second = second_->currentData().toString().toStdString();
+    const bool chosen = !second.empty() && second != assessor_->currentData().toString().toStdString();
+    return chosen ? second_pin_->setFocus() : second_->setFocus();
+  }
+  if (outcome() && pin_->text().isEmpty()) pin_->setFocus();
 }
 
 void CheckoutsPage::sign() {
@@ -481,11 +538,7 @@ void CheckoutsPage::sign() {
   if (is_apart(one)) return sign_apart(one);
   if (const auto stop = not_yet(one)) {
     emit tell_problem(*stop);
-    if (outcome() && *outcome() != Outcome::stopped && countersign_->missing())
-      countersign_->take_cursor();
-    else if (outcome() && pin_->text().isEmpty())
-      pin_->setFocus();
-    return;
+    return take_cursor_to_missing(one);
   }
   if (const auto sent = send_marks(true); !sent) return emit tell_problem(sent.error());
   const Draft* draft = drafts_.find(one.key());
@@ -503,9 +556,13 @@ void CheckoutsPage::sign() {
   action.booking = one.booking;
   if (draft) action.opened = draft->opened;
   if (*outcome() != Outcome::stopped) action.countersign = countersign_->value();
+  if (asks_for_two(one))
+    action.second = db::SecondAssessor{second_->currentData().toString().toStdString(),
+                                       second_pin_->text().toStdString()};
   const Rungs before = rungs_on(session(), one.person, one.target);
   const Outcome outcome_signed = action.checkout.outcome;
   pin_->clear();
+  second_pin_->clear();
   sending_ = true;  // or its own draft would seem to have been signed elsewhere
   const auto done = session().commit(action, std::nullopt, note_->text().trimmed().toStdString());
   sending_ = false;
@@ -513,11 +570,7 @@ void CheckoutsPage::sign() {
     emit tell_problem(done.error());
     countersign_->clear();
     refresh();
-    if (countersign_->missing())
-      countersign_->take_cursor();
-    else
-      pin_->setFocus();
-    return;
+    return take_cursor_to_missing(one);
   }
   countersign_->clear();
   drafts_.drop(one.key());
@@ -555,6 +608,11 @@ bool CheckoutsPage::may_mark_apart(const OneOnOne& one) const {
       seen_.contains({one.key(), second}) || session().store().saw_marks(signed_one->id, second) ||
       session().zone().day(signed_one->at) != session().zone().day(session().now()))
     return false;
+  for (const db::Entry* entry : session().store().of_kind("witnessed")) {
+    const auto* witnessed = db::as<db::Witnessed>(entry->fact);
+    if (witnessed->checkout == signed_one->id && session().joined(witnessed->assessor) == second)
+      return false;
+  }
   for (const db::Entry* entry : session().store().of_kind("scored_apart")) {
     const auto* scored = db::as<db::ScoredApart>(entry->fact);
     if (!entry->voided && scored->checkout == signed_one->id && session().joined(scored->assessor) == second)

@@ -47,6 +47,7 @@ class CheckoutsPage : public Page {
   QWidget* make_after();
   QWidget* make_plan();
   QWidget* make_paper_entry();
+  void add_second(QGridLayout* grid, int row);
   void add_countersign(QGridLayout* grid, int row);
 
   void fill_list();
@@ -56,7 +57,10 @@ class CheckoutsPage : public Page {
   void show_current();
   void show_heading(const OneOnOne& one, const Sheet* sheet);
   void fill_assessors(const OneOnOne& one);
+  void fill_second(const OneOnOne& one, const std::vector<PersonId>& able);
   void show_result();
+  /// Whether two assessors witness it, and so both sign.
+  bool asks_for_two(const OneOnOne& one) const;
   std::optional<Outcome> outcome() const;
   void keep_draft();
   /// What was marked at another station, or before today, comes in; what was marked here goes out.
@@ -91,6 +95,9 @@ class CheckoutsPage : public Page {
   void show_foot(bool apart);
   /// What stands in the way of a signature, before the store is asked.
   std::optional<Problem> not_yet(const OneOnOne& one) const;
+  std::optional<Problem> second_missing(const OneOnOne& one) const;
+  /// To the first field at the foot in which a signature or a choice is missing.
+  void take_cursor_to_missing(const OneOnOne& one);
   void show_signed(const OneOnOne& one);
   /// How it went that was signed; nothing where it was not, or where it was passed.
   const Checkout* not_passed(const OneOnOne& one) const;
@@ -114,11 +121,12 @@ class CheckoutsPage : public Page {
   PaperEntry* paper_entry_;
   CountersignFields* countersign_;
   QWidget *foot_, *after_box_, *left_behind_box_;
-  QLineEdit *restrictions_, *note_, *pin_;
-  QComboBox *outcome_, *assessor_;
+  QLineEdit *restrictions_, *note_, *pin_, *second_pin_;
+  QComboBox *outcome_, *assessor_, *second_;
   KeyButton *sign_, *desk_, *pass_plan_, *mark_apart_, *show_marks_, *next_, *another_day_, *member_pin_,
       *blank_, *from_paper_;
   std::vector<QWidget*> of_the_first_;  // what of the foot a second assessor has no use for
+  std::vector<QWidget*> of_two_;        // shown where two assessors sign
 
   const std::vector<Sheet>& sheets_;
   std::vector<OneOnOne> all_;

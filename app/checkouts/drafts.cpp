@@ -68,6 +68,7 @@ QJsonObject json_of(const Draft& draft) {
   if (draft.one.booking) out["booking"] = words(*draft.one.booking);
   if (draft.outcome) out["outcome"] = static_cast<int>(*draft.outcome);
   if (draft.assessor) out["assessor"] = words(*draft.assessor);
+  if (draft.second) out["second"] = words(*draft.second);
   return out;
 }
 
@@ -114,6 +115,7 @@ std::optional<Draft> draft_of(const QJsonObject& json) {
   if (outcome >= static_cast<int>(Outcome::passed) && outcome <= static_cast<int>(Outcome::stopped))
     draft.outcome = static_cast<Outcome>(outcome);
   if (json.contains("assessor")) draft.assessor = text("assessor").toStdString();
+  if (json.contains("second")) draft.second = text("second").toStdString();
   return draft;
 }
 

@@ -7,8 +7,8 @@ namespace {
 
 OneOnOne from_booking(const BookingLine& line) {
   const db::Booking& b = line.booking;
-  return {line.id,      b.person,       b.assessor,       b.machine, b.target, Interval{b.from, b.to},
-          line.turnout, line.signed_as, line.signed_sheet};
+  return {line.id,      b.person,       b.assessor,        b.machine, b.target, Interval{b.from, b.to},
+          line.turnout, line.signed_as, line.signed_sheet, {},        b.second};
 }
 
 /// Each with the one that it is for, or by itself.

@@ -21,6 +21,7 @@ struct OneOnOne {
   std::optional<Checkout> signed_as;
   std::optional<db::SheetMarks> signed_sheet;
   std::optional<db::OpenSheet> open = {};  // the sheet in hand, of whatever revision
+  PersonId second = {};                    // the other assessor who is booked; empty: nobody
 
   /// The booking, or who is on what.
   std::string key() const { return booking ? *booking : person + '\n' + target; }

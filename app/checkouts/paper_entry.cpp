@@ -10,6 +10,7 @@
 #include "app/diary/bookings.h"
 #include "app/hours/moment.h"
 #include "app/hours/reading.h"
+#include "app/hours/weekly.h"
 #include "app/theme/theme.h"
 #include "app/widgets/key_button.h"
 #include "app/words/labels.h"
@@ -69,6 +70,7 @@ PaperEntry::PaperEntry(Session& session, const std::vector<Sheet>& sheets, QWidg
       outcome_(new QComboBox),
       member_(new PersonBox(session)),
       assessor_(new PersonBox(session)),
+      second_(new PersonBox(session)),
       day_(new DateField(tr("day", "on which it was"))),
       countersigned_(new QCheckBox(tr("The &member signed the paper too"))),
       apart_(new QCheckBox(tr("A second assessor's, mar&ked apart"))),
@@ -82,6 +84,8 @@ PaperEntry::PaperEntry(Session& session, const std::vector<Sheet>& sheets, QWidg
   across->addWidget(paper(), 7);
   connect(sheet_, &QComboBox::currentIndexChanged, this, &PaperEntry::show_sheet);
   connect(lines_, &SheetView::marked, this, &PaperEntry::show_kind);
+  connect(day_, &DateField::day_changed, this, &PaperEntry::show_kind);
+  connect(time_, &QLineEdit::editingFinished, this, &PaperEntry::show_kind);
 }
 
 QWidget* PaperEntry::fields() {
@@ -118,6 +122,8 @@ QWidget* PaperEntry::fields() {
   add(down, tr("&Day and time"), when, day_);
   add(down, tr("&Assessor, who signed the paper"), assessor_, assessor_->field());
   assessor_->field()->setObjectName("paper_assessor");
+  of_two_ = {add(down, tr("Second assessor, &who signed it too"), second_, second_->field()), second_};
+  second_->field()->setObjectName("paper_second");
   outcome_->setObjectName("paper_outcome");
   of_the_first_ = {add(down, tr("Resu&lt"), outcome_), outcome_, countersigned_, restrictions_};
   for (const Outcome each : {Outcome::passed, Outcome::failed, Outcome::stopped})
@@ -160,7 +166,7 @@ QWidget* PaperEntry::paper() {
 
 void PaperEntry::begin() {
   for (QLineEdit* field : {form_, time_, restrictions_, note_}) field->clear();
-  for (PersonBox* box : {member_, assessor_}) box->set_person(std::nullopt);
+  for (PersonBox* box : {member_, assessor_, second_}) box->set_person(std::nullopt);
   day_->set_today(session_.zone().day(session_.now()));
   day_->set_day(std::nullopt);
   outcome_->setCurrentIndex(-1);
@@ -199,6 +205,14 @@ void PaperEntry::show_sheet() {
   unit_->setCurrentIndex(unit_->count() == 1 ? 0 : -1);
 }
 
+bool PaperEntry::asks_for_two() const {
+  if (!sheet() || apart_->isChecked()) return false;
+  const auto day = day_->typed();
+  const int minute = read_minute(time_->text().trimmed()).value_or(12 * 60);
+  const Instant at = day ? session_.zone().start(*day) + std::int64_t{60} * minute : session_.now();
+  return session_.two_check_out(sheet()->machine_class, at);
+}
+
 void PaperEntry::show_kind() {
   lines_->set_first_only(apart_->isChecked());
   how_->setText(apart_->isChecked()
@@ -208,6 +222,8 @@ void PaperEntry::show_kind() {
                     : tr("Mark each line as it is marked on the paper.  1 shown · 2 shown when asked · 3 not "
                          "shown · 0 no mark · M the measure. The paper says who signed it; the journal says "
                          "who typed it. Keep the paper."));
+  const bool two = asks_for_two();
+  for (QWidget* each : of_two_) each->setVisible(two);
   for (QWidget* each : of_the_first_) each->setVisible(!apart_->isChecked());
   said_->setText(!sheet() ? tr("Choose which run sheet the paper is.")
                  : apart_->isChecked()
@@ -258,6 +274,13 @@ Expected<db::EnterPaperSheet> PaperEntry::read() {
   sheet.again = lines_->on_sheet().again;
   sheet.measured = *measured;
   sheet.restrictions = restrictions_in(restrictions_->text());
+  if (asks_for_two()) {
+    if (!second_->person())
+      return missing(second_->field(), tr("second assessor"),
+                     tr("Two assessors sign a check-out on this machine, and one is named"),
+                     tr("Type a part of the second one's name, then Enter"));
+    sheet.second = db::SecondAssessor{*second_->person(), {}};
+  }
   if (countersigned_->isChecked()) sheet.countersign = db::Countersign{db::Hand::paper, {}};
   return out;
 }

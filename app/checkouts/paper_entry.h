@@ -38,6 +38,8 @@ class PaperEntry : public QWidget {
   void show_sheet();
   const Sheet* sheet() const;
   void show_kind();
+  /// Whether two assessors signed it, by the rules of when it was; of today while that is not typed.
+  bool asks_for_two() const;
   Expected<db::EnterPaperSheet> read();
   Expected<db::ScoredApart> read_apart(Instant at);
   /// What stands on the paper beside its marks: number, sheet, member, unit, who signed.
@@ -52,9 +54,10 @@ class PaperEntry : public QWidget {
   const std::vector<Sheet>& sheets_;
   QLineEdit *form_, *time_, *restrictions_, *note_;
   QComboBox *sheet_, *unit_, *outcome_;
-  PersonBox *member_, *assessor_;
+  PersonBox *member_, *assessor_, *second_;
   DateField* day_;
   QCheckBox *countersigned_, *apart_;
+  std::vector<QWidget*> of_two_;        // shown where two assessors signed
   std::vector<QWidget*> of_the_first_;  // what only the first assessor's paper has
   QLabel *said_, *how_;
   SheetView* lines_;

@@ -88,7 +88,7 @@ Expected<void> check_not_close(const Case& c, const Checkout& f) {
     const Close& named = *as<Close>(entry.fact);
     const bool these = (c.same(named.person, f.assessor) && c.same(named.other, f.person)) ||
                        (c.same(named.person, f.person) && c.same(named.other, f.assessor));
-    if (these && !entry.voided)
+    if (these && !entry.voided && entry.at <= c.at)
       return refuse(
           "assessor",
           c.memory.name(f.assessor) + " and " + c.memory.name(f.person) + " are close, by their own word.",
