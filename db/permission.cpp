@@ -88,7 +88,8 @@ Expected<void> from_paper(const Action&, const Occasion& o) {
 Expected<void> paper_of_another(const Action& action, const Occasion& o) {
   if (const auto* paper = std::get_if<EnterPaperSheet>(&action);
       paper != nullptr && same(o, paper->sheet.checkout.person, o.by))
-    return refuse("person", "Nobody enters the paper of their own check-out.", "Let another manager enter it.");
+    return refuse("person", "Nobody enters the paper of their own check-out.",
+                  "Let another manager enter it.");
   return from_paper(action, o);
 }
 

@@ -546,6 +546,14 @@
         <comment>two assessors</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 is in a one-on-one with %2 on %3; it ends at %4. Where it has ended before its time, cancel it in the Diary.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is noted as gone since %2: enter when the machine was left.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Diary</name>
@@ -3130,10 +3138,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>No staff are in: somebody on duty has to come in first.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1 may start it now.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3631,11 +3635,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>out of service since %1, %2; tag %3, %4, key with %5: %6</source>
-        <comment>day, who put it on, tag, padlock, who holds the key, why</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>What was changed: %1, %2</source>
         <comment>the kind of change, what was done</comment>
         <translation type="unfinished"></translation>
@@ -3769,6 +3768,38 @@
     <message>
         <source>%1 signed it as the second assessor: %2</source>
         <comment>who, the check-out</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tag %1, %2, key with %3</source>
+        <comment>tag, padlock, who holds the key</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tag %1, %2</source>
+        <comment>tag, padlock</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>out of service since %1, %2; %3: %4</source>
+        <comment>day, who put it on, its tag and padlock, why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worked on %1, which is used as before: %2, %3</source>
+        <comment>machine, kind of change, what was done</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tag %1, %2: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tag %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No staff are in: somebody else on duty has to come in first.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3959,6 +3990,48 @@
     </message>
     <message>
         <source>%1 is off the waiting list for %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A session of the past…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Came in for themself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is off duty, and stays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is on duty from now on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Came in on duty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>who, machine</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Still noted as at a machine with them: %1. Enter when it was left, no later than now: “%2”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; </source>
+        <comment>between machines</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is here, off duty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is here, on duty.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5049,6 +5122,14 @@
     </message>
     <message>
         <source>%1 types their own PIN: this is what they watched too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marked after a cut, never while stock is moving.  1 shown · 2 shown when asked · 3 not shown · 0 no mark; the arrows move, Ctrl+Z takes a mark back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something else was written at another station meanwhile: both stand here now.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6196,10 +6277,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>One name a line: Kim Aoki; or Aoki, Kim; or a number, with or without a name</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Who was there</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6294,6 +6371,19 @@
     <message>
         <source>%1. %2</source>
         <comment>a line&apos;s number, what will happen</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One name a line: Kim Aoki; or Aoki, Kim; or a number, with or without a name. A + before it: somebody else of that name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1. Look first whether this is %2</source>
+        <comment>what will happen, who</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, number %2</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7095,15 +7185,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Name at least one of those who were there.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>By the rules whoever was working is checked out again after this, so name them. Who was hurt, supervised or saw it loses nothing by it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>By the rules nobody loses anything by this. Name at least one of those who were there.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7128,6 +7210,14 @@
     </message>
     <message>
         <source>Say it in a few words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the machine: its rules say whether somebody has to be named.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By the rules nobody loses anything by this. Name who was there, or nobody.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8094,11 +8184,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>tag %1, %2, key with %3, put on by %4</source>
-        <comment>tag, padlock, names</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Since</source>
         <translation type="unfinished"></translation>
     </message>
@@ -8127,10 +8212,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>From now on these check-outs are asked for again, on every unit: %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Nobody&apos;s standing changes by it now.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -8143,6 +8224,47 @@
     <message>
         <source>%1, %2</source>
         <comment>a day and a time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, put on by %2</source>
+        <comment>tag and padlock, name</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At what time it was changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On which day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Using it, by your word</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>has changed: the rules count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is as before: kept on record only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No check-out is asked for again: it stands in the history, and that using the machine is as before is your word.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From then on these check-outs are asked for again, on every unit: %1.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8458,6 +8580,10 @@
     </message>
     <message>
         <source>Type a part of the second one&apos;s name, then Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark the first showing of each line as it is marked on the paper.  1 shown · 2 shown when asked · 3 not shown · 0 no mark. The paper says who signed it; the journal says who typed it. Keep the paper.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -10317,6 +10443,111 @@
     </message>
 </context>
 <context>
+    <name>wm::app::SessionForm</name>
+    <message>
+        <source>%1 worked supervised: %2</source>
+        <comment>who, machine</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record the session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At what time it began</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On which day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For how long: 45, or 1:30</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supervised by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it is known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it was seen: the supervisor could supervise then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it stands on a paper of the past</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is noted when a machine is started and left need not be entered here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is noted when a machine is started and left need not be entered here. What is known only from a paper of the past a manager enters.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not said when it began</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the time as 17:30, and its day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not said for how long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the minutes, as 45</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By this it would not be over yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check the time and the minutes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>supervisor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not said who supervised</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose them from the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recorded: %1, %2 min on %3, supervised by %4.</source>
+        <comment>who, minutes, machine, who</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>wm::app::SheetView</name>
     <message>
         <source>shown</source>
@@ -10531,6 +10762,22 @@
     </message>
     <message>
         <source>Start it all the same</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 was noted as gone at %2: it was left by then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At what time it was left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was started at %1. Type at what time it was left, as 17:30.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has left after less than a minute: no session and no use is recorded.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -11019,6 +11266,11 @@
     </message>
     <message>
         <source>The visitor has left.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>(%1 is noted as gone since %2: enter when the machine was left)</source>
+        <comment>name, time</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -588,9 +588,7 @@ PersonId CheckoutsPage::second() const {
   return apart ? session().joined(session().seated()->id) : PersonId();
 }
 
-std::string CheckoutsPage::draft_key() const {
-  return Draft::key_of(current_, second());
-}
+std::string CheckoutsPage::draft_key() const { return Draft::key_of(current_, second()); }
 
 RecordId CheckoutsPage::checkout_of(const OneOnOne& one) const {
   if (one.signed_sheet) return one.signed_sheet->checkout;

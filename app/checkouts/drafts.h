@@ -21,7 +21,7 @@ struct Draft {
   OnSheet on_sheet;
   QString restrictions, note;
   QString known_restrictions, known_note;  // as the store had them when it was last looked at
-  std::optional<Outcome> outcome;  // chosen by hand
+  std::optional<Outcome> outcome;          // chosen by hand
   std::optional<PersonId> assessor, second;
   PersonId marked_by;  // who sat here when it was last changed
   Instant changed;

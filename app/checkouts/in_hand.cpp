@@ -64,8 +64,8 @@ std::optional<db::OpenSheet> in_hand(const Session& session, const OneOnOne& one
   const PersonId person = session.store().joined(one.person);
   for (db::OpenSheet& open : session.store().open_sheets())
     if (session.store().joined(open.sheet.person) == person &&
-        class_of(open.sheet.target) == class_of(one.target) &&
-        open.sheet.sheet == sheet.name && open.sheet.sheet_revision == sheet.revision)
+        class_of(open.sheet.target) == class_of(one.target) && open.sheet.sheet == sheet.name &&
+        open.sheet.sheet_revision == sheet.revision)
       return std::move(open);
   return std::nullopt;
 }

@@ -215,13 +215,14 @@ bool PaperEntry::asks_for_two() const {
 
 void PaperEntry::show_kind() {
   lines_->set_first_only(apart_->isChecked());
-  how_->setText(apart_->isChecked()
-                    ? tr("Mark the first showing of each line as it is marked on the paper.  1 shown · 2 shown "
-                         "when asked · 3 not shown · 0 no mark. The paper says who signed it; the journal says "
-                         "who typed it. Keep the paper.")
-                    : tr("Mark each line as it is marked on the paper.  1 shown · 2 shown when asked · 3 not "
-                         "shown · 0 no mark · M the measure. The paper says who signed it; the journal says "
-                         "who typed it. Keep the paper."));
+  how_->setText(
+      apart_->isChecked()
+          ? tr("Mark the first showing of each line as it is marked on the paper.  1 shown · 2 shown "
+               "when asked · 3 not shown · 0 no mark. The paper says who signed it; the journal says "
+               "who typed it. Keep the paper.")
+          : tr("Mark each line as it is marked on the paper.  1 shown · 2 shown when asked · 3 not "
+               "shown · 0 no mark · M the measure. The paper says who signed it; the journal says "
+               "who typed it. Keep the paper."));
   const bool two = asks_for_two();
   for (QWidget* each : of_two_) each->setVisible(two);
   for (QWidget* each : of_the_first_) each->setVisible(!apart_->isChecked());

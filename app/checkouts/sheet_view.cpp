@@ -130,8 +130,7 @@ void SheetView::undo() {
 }
 
 bool SheetView::move(int key) {
-  const bool twice =
-      !first_only_ && on_it_.marks[static_cast<std::size_t>(line_)] == Mark::shown_when_asked;
+  const bool twice = !first_only_ && on_it_.marks[static_cast<std::size_t>(line_)] == Mark::shown_when_asked;
   switch (key) {
     case Qt::Key_Up:
       go_to(line_ - 1);
@@ -290,8 +289,8 @@ static Mark next_mark(Mark mark) {
 void SheetView::tap_row(std::size_t line, const QPoint& at) {
   // Where it is, before the line comes into sight as a whole.
   const bool on_field = measure_at(line) && field_box(line, false).united(field_box(line, true)).contains(at);
-  const bool on_second = !first_only_ && on_it_.marks[line] == Mark::shown_when_asked &&
-                         again_box(rows_[line]).contains(at);
+  const bool on_second =
+      !first_only_ && on_it_.marks[line] == Mark::shown_when_asked && again_box(rows_[line]).contains(at);
   Mark on = Mark::none;
   for (Mark mark : {Mark::shown, Mark::shown_when_asked, Mark::not_shown})
     if (mark_box(rows_[line], mark).contains(at)) on = mark;

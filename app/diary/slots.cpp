@@ -44,9 +44,8 @@ void ask_together(SlotQuestion& question, Session& session, const Wish& wish, co
       if (const auto first = session.store().first_taught(each, question.person, wish.target))
         teaches[each] = *first;
   question.together = [hours, young = under_18(session), teaches, zone = question.zone, &session,
-                       target = wish.target,
-                       person = question.person](const PersonId& assessor, const PersonId& second,
-                                                 const Interval& when) {
+                       target = wish.target, person = question.person](
+                          const PersonId& assessor, const PersonId& second, const Interval& when) {
     std::vector<PersonId> all{person, assessor};
     if (!second.empty()) all.push_back(second);
     const bool taught = std::any_of(all.begin(), all.end(), [&](const PersonId& each) {

@@ -111,8 +111,8 @@ std::vector<TargetName> asked_on(const Case& c, const Checkout& f, const Machine
   return asked;
 }
 
-/// Of these targets, those on which the assessor may sign it; refuses where there is none. A paper of somebody
-/// who could not assess is kept: what it comes to, the decisions say.
+/// Of these targets, those on which the assessor may sign it; refuses where there is none. A paper of
+/// somebody who could not assess is kept: what it comes to, the decisions say.
 Expected<std::vector<TargetName>> may_sign_on(const Case& c, const Checkout& f,
                                               const std::vector<TargetName>& asked) {
   if (auto fine = check_not_close(c, f); !fine) return tl::make_unexpected(fine.error());

@@ -200,14 +200,14 @@ void take(json::Value from, T& value) {
 }
 
 constexpr std::array<std::string_view, kinds_in<ShopFact>> kinds = {
-    "role",          "join",           "booking",      "cancel",       "attendance",   "presence",
-    "waiting",       "waiting_end",    "restriction",  "marks",        "tag",          "reached",
-    "machine_added", "hours",          "strike_out",   "rulebook",     "details",      "pin",
-    "erased",        "signature",      "close",        "printed",      "clock",        "blanked",
-    "issued",        "attempt_begun",  "attempt_sat",  "confirmed",    "week_hours",   "other_hours",
-    "break",         "takes_on",       "lasts",        "diary_rules",  "upkeep",       "busy",
-    "happened",      "started",        "left",         "scored_apart", "sheet_opened", "line_marked",
-    "sheet_put_by",  "countersigned",  "altered",      "group_taught", "visit",        "visit_end",
+    "role",          "join",           "booking",       "cancel",       "attendance",   "presence",
+    "waiting",       "waiting_end",    "restriction",   "marks",        "tag",          "reached",
+    "machine_added", "hours",          "strike_out",    "rulebook",     "details",      "pin",
+    "erased",        "signature",      "close",         "printed",      "clock",        "blanked",
+    "issued",        "attempt_begun",  "attempt_sat",   "confirmed",    "week_hours",   "other_hours",
+    "break",         "takes_on",       "lasts",         "diary_rules",  "upkeep",       "busy",
+    "happened",      "started",        "left",          "scored_apart", "sheet_opened", "line_marked",
+    "sheet_put_by",  "countersigned",  "altered",       "group_taught", "visit",        "visit_end",
     "station",       "emergency_call", "contact_shown", "witnessed"};
 
 /// Asked of every record that is read, so nothing is made in order to look at its word.

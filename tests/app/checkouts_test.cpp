@@ -833,8 +833,8 @@ void CheckoutsTest::the_other_mode_goes_on_with_the_same_sheet() {
   page_->open({{}, "tola", "jointer-planer/planing", {}, {}});
   QVERIFY2(text("under").contains("In hand since"), qPrintable(text("under")));
   QVERIFY(sheet()->on_sheet().marks[3] == Mark::not_shown);
-  const auto second = shop_->session->commit(db::EnterShopFact{
-      db::SheetOpened{"tola", "jp1", "jointer-planer/planing", "jointer-planer", 4}});
+  const auto second = shop_->session->commit(
+      db::EnterShopFact{db::SheetOpened{"tola", "jp1", "jointer-planer/planing", "jointer-planer", 4}});
   QVERIFY(!second);
   QVERIFY2(second.error().what.find("has this run sheet in hand") != std::string::npos,
            second.error().what.c_str());
