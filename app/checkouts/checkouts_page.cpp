@@ -275,8 +275,8 @@ void CheckoutsPage::fill_second(const OneOnOne& one, const std::vector<PersonId>
   const PersonId first = assessor_->currentData().toString().toStdString();
   const Draft* draft = drafts_.find(one.key());
   PersonId wanted;
-  if (draft && draft->second)
-    wanted = *draft->second;
+  if (draft && draft->with)
+    wanted = *draft->with;
   else
     for (const PersonId& each : {one.assessor, one.second})
       if (!each.empty() && session().joined(each) != session().joined(first)) wanted = each;
@@ -354,7 +354,7 @@ void CheckoutsPage::keep_draft() {
   draft.note = note_->text();
   if (sender() == outcome_) draft.outcome = outcome();
   if (sender() == assessor_) draft.assessor = assessor_->currentData().toString().toStdString();
-  if (sender() == second_) draft.second = second_->currentData().toString().toStdString();
+  if (sender() == second_) draft.with = second_->currentData().toString().toStdString();
   report(drafts_.write());
   send_in_passing();
 }

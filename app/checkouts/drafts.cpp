@@ -68,7 +68,7 @@ QJsonObject json_of(const Draft& draft) {
   if (draft.one.booking) out["booking"] = words(*draft.one.booking);
   if (draft.outcome) out["outcome"] = static_cast<int>(*draft.outcome);
   if (draft.assessor) out["assessor"] = words(*draft.assessor);
-  if (draft.second) out["second"] = words(*draft.second);
+  if (draft.with) out["with"] = words(*draft.with);
   return out;
 }
 
@@ -115,7 +115,7 @@ std::optional<Draft> draft_of(const QJsonObject& json) {
   if (outcome >= static_cast<int>(Outcome::passed) && outcome <= static_cast<int>(Outcome::stopped))
     draft.outcome = static_cast<Outcome>(outcome);
   if (json.contains("assessor")) draft.assessor = text("assessor").toStdString();
-  if (json.contains("second")) draft.second = text("second").toStdString();
+  if (json.contains("with")) draft.with = text("with").toStdString();
   return draft;
 }
 

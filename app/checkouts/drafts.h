@@ -22,7 +22,7 @@ struct Draft {
   QString restrictions, note;
   QString known_restrictions, known_note;  // as the store had them when it was last looked at
   std::optional<Outcome> outcome;          // chosen by hand
-  std::optional<PersonId> assessor, second;
+  std::optional<PersonId> assessor, with;  // who signs it with the assessor
   PersonId marked_by;  // who sat here when it was last changed
   Instant changed;
   PersonId second;       // whose marks these are, of one that is signed already; empty: the first's

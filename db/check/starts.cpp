@@ -46,7 +46,8 @@ Expected<void> check_nobody_there(const Case& c, const Started& f) {
 tl::unexpected<Problem> in_one_on_one(const Case& c, const char* where, const Booked& b) {
   return refuse(
       where,
-      c.memory.name(b.person) + " is in a one-on-one with " + c.memory.name(b.assessor) + " at the machine " +
+      c.memory.name(b.person) + " is in a one-on-one with " + c.memory.name(b.assessor) +
+          (b.second.empty() ? "" : " and " + c.memory.name(b.second)) + " at the machine " +
           unit_words(c, b.machine) + " from " + said(c, b.when.from) + " to " + said(c, b.when.to) + ".",
       "Wait until then. Where it ended before its time, or nobody came, say so in the Diary: cancel it, "
       "or note that they did not come.");

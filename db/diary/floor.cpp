@@ -208,10 +208,10 @@ OneOnOnes one_on_ones_at(const Memory& memory, const PersonId& who, const Machin
   const PersonId person = memory.joined(who);
   OneOnOnes out;
   for (const Booking& each : together_at(memory, at, now)) {
-    const bool theirs = each.person == person || each.assessor == person, here = each.machine == machine;
-    if (theirs == here) continue;  // their own, here; or others', elsewhere
-    (here ? out.of_others : out.elsewhere) =
-        Booked{each.person, each.assessor, each.machine, {each.from, each.to}};
+    const Booked taken{each.person, each.assessor, each.machine, {each.from, each.to}, each.second};
+    const bool here = each.machine == machine;
+    if (taken.takes(person) == here) continue;  // their own, here; or others', elsewhere
+    (here ? out.of_others : out.elsewhere) = taken;
   }
   return out;
 }

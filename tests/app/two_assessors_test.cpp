@@ -385,7 +385,7 @@ class TwoAssessorsTest : public QObject {
   }
   const db::Entry& entry(const RecordId& id) const { return *shop_->session->entry(id); }
   QString troubles_of(const PersonId& person) const {
-    for (const Trouble& each : troubles(*shop_->session, 14))
+    for (const Trouble& each : troubles(*shop_->session))
       if (each.line.booking.person == person) return QString::fromStdString(each.problem.what);
     return {};
   }

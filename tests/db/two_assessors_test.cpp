@@ -157,6 +157,19 @@ TEST_CASE("Neither of the two has taught them, where the tier asks for that too"
   REQUIRE(shop.commit("ivo", signing("noa", "6666")));
 }
 
+TEST_CASE("Nobody signs as the second for whom they are close to, where the rulebook says so") {
+  TestShop shop = ready();
+  Rulebook rulebook = shop.store().rulebooks().back();
+  rulebook.version += 1;
+  rulebook.effective_from = shop.now() + 1;
+  rulebook.close_may_sign = false;
+  shop.enter("mia", PublishRulebook{rulebook});
+  shop.wait(2);
+  shop.enter("mia", own(Close{"mia", "kim"}));
+  no(shop.commit("ivo", signing()), "second", "Mia Okafor and Kim Abara are close");
+  CHECK(shop.commit("ivo", signing("noa", "6666")));
+}
+
 TEST_CASE("Two adults who assess are the two adults in the building") {
   TestShop shop = ready();
   shop.enter("dee", fact(Birth{"kim", Day{14682}}));  // 16 years ago
@@ -212,6 +225,13 @@ TEST_CASE("Both are busy while a one-on-one goes on to which somebody came") {
   const RecordId id = shop.enter("dee", own(at(evening + hour)));
   shop.wait(hour);
   shop.enter("dee", own(Attendance{id, Turnout::arrived}));
+  for (const char* who : {"kim", "ivo", "mia"}) {
+    INFO(who);
+    no(shop.commit("dee", own(Started{who, "s1", "sander", ""})), "person",
+       "Kim Abara is in a one-on-one with Ivo Lindqvist and Mia Okafor");
+  }
+  no(shop.commit("dee", own(Started{"noa", "b1", "bandsaw", ""})), "machine",
+     "Kim Abara is in a one-on-one with Ivo Lindqvist and Mia Okafor");
   CHECK(shop.store().floor(shop.now()).together == std::vector<std::vector<PersonId>>{{"kim", "ivo", "mia"}});
 }
 
