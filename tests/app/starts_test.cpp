@@ -41,6 +41,7 @@ class StartsTest : public QObject {
     return {};
   }
   QString shown() const {
+    QCoreApplication::processEvents();
     QStringList said;
     for (const QLabel* label : page_->findChildren<QLabel*>())
       if (label->isVisible()) said << label->text();
@@ -150,7 +151,7 @@ class StartsTest : public QObject {
     shop_->enter(db::EnterShopFact{db::Presence{"mara", true, true}});
     shop_->enter(db::EnterShopFact{db::Started{"jonas", "sh1", "shaper", "mara"}});  // 16:30 on the 26th
     shop_->clock = shop_->clock + 16 * 3600;
-    page_->open({});
+    QTest::keyClick(page_.get(), Qt::Key_Escape);
     page_->refresh();
     QVERIFY2(shown().contains("Jonas Lindqvist: Shaper, unit 1, since 26 November, 4:30 PM"),
              qPrintable(shown()));
@@ -175,7 +176,7 @@ class StartsTest : public QObject {
     QVERIFY2(told_.back().contains("Still noted as at a machine with them: Jonas Lindqvist: Shaper, unit 1"),
              qPrintable(told_.back()));
     shop_->clock = shop_->clock + 30 * 60;
-    page_->open({});
+    QTest::keyClick(page_.get(), Qt::Key_Escape);
     page_->refresh();
     QVERIFY2(shown().contains("Mara Devlin is noted as gone since 5:00 PM: enter when the machine was left"),
              qPrintable(shown()));
