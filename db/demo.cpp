@@ -14,6 +14,7 @@
 static void add_demo_files() {
   Q_INIT_RESOURCE(demo);
   Q_INIT_RESOURCE(quizzes);
+  Q_INIT_RESOURCE(sheets);
 }
 
 namespace wm::db {
@@ -90,7 +91,8 @@ Work work_of(const std::string& word) {
   qFatal("the program's file issued.json has a \"%s\"", word.c_str());
 }
 
-/// Cards, lessons and banks, each in a file of its own, as issued.json lists them; banks with their pictures.
+/// Cards, lessons, banks and run sheets, each in a file of its own, as issued.json lists them; banks with
+/// their pictures.
 FilePlan plan_issued() {
   FilePlan plan;
   for (const auto& row : nlohmann::json::parse(carried("issued.json"))) {

@@ -3,7 +3,10 @@
 #include <QDirIterator>
 #include <QFile>
 
-#include "core/sheet/json.h"
+#include "core/sheet/sheet_text.h"
+
+// Outside of any namespace, as Qt asks.
+static void have_sheets() { Q_INIT_RESOURCE(sheets); }
 
 namespace wm::app {
 namespace {
@@ -14,8 +17,9 @@ struct Sheets {
 };
 
 Sheets read_all() {
+  have_sheets();
   Sheets out;
-  QDirIterator files(QStringLiteral(":/sheets"), {QStringLiteral("*.json")}, QDir::Files);
+  QDirIterator files(QStringLiteral(":/sheets"), {QStringLiteral("*.txt")}, QDir::Files);
   while (files.hasNext()) {
     QFile file(files.next());
     if (!file.open(QIODevice::ReadOnly)) continue;

@@ -4,12 +4,12 @@
 #include <string_view>
 #include <vector>
 
-#include "core/teach/lines.h"
+#include "core/text/lines.h"
 
 namespace wm::calendar {
 
-using teach::Mistakes;
-using teach::quoted;
+using text::Mistakes;
+using text::quoted;
 
 constexpr std::size_t most_bytes = 8'000'000, longest_line = 16'000, most_depth = 6;
 

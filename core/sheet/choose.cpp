@@ -29,13 +29,14 @@ std::vector<std::string> checkouts_asked(const Rulebook& rulebook, std::string_v
   return names;
 }
 
-const Sheet* sheet_for(std::span<const Sheet> sheets, const Rulebook& rulebook, std::string_view target) {
+const Sheet* sheet_for(std::span<const Sheet* const> sheets, const Rulebook& rulebook,
+                       std::string_view target) {
   for (const std::string& name : checkouts_asked(rulebook, target)) {
     const Sheet* best = nullptr;
-    for (const Sheet& sheet : sheets)
-      if (sheet.checkout == name && sheet.machine_class == class_of(target) &&
-          (best == nullptr || sheet.revision > best->revision))
-        best = &sheet;
+    for (const Sheet* sheet : sheets)
+      if (sheet->checkout == name && sheet->machine_class == class_of(target) &&
+          (best == nullptr || sheet->revision > best->revision))
+        best = sheet;
     if (best != nullptr) return best;
   }
   return nullptr;

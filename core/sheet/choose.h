@@ -13,6 +13,7 @@ namespace wm {
 std::vector<std::string> checkouts_asked(const Rulebook& rulebook, std::string_view target);
 /// The sheet of the target's class for the first of these that has one; of several revisions the greatest.
 /// Null where there is none.
-const Sheet* sheet_for(std::span<const Sheet> sheets, const Rulebook& rulebook, std::string_view target);
+const Sheet* sheet_for(std::span<const Sheet* const> sheets, const Rulebook& rulebook,
+                       std::string_view target);
 
 }  // namespace wm

@@ -1,5 +1,6 @@
 #pragma once
 // What a line of a run sheet asks to be measured, and what was measured there.
+#include <array>
 #include <optional>
 #include <string_view>
 #include <variant>
@@ -10,6 +11,9 @@
 namespace wm {
 
 enum class MeasureKind { thickness, width, length, depth, angle, squareness, flatness };
+inline constexpr std::array measure_kinds = {
+    MeasureKind::thickness, MeasureKind::width,      MeasureKind::length,  MeasureKind::depth,
+    MeasureKind::angle,     MeasureKind::squareness, MeasureKind::flatness};
 std::string_view word(MeasureKind kind);
 
 /// A thickness, width, length or depth: from `nominal - below` to `nominal + above`.

@@ -1,5 +1,4 @@
 #include "core/teach/bank_text.h"
-#include "core/teach/lines.h"
 #include "core/teach/reading.h"
 #include "core/teach/words.h"
 

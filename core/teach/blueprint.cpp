@@ -3,10 +3,12 @@
 #include <map>
 #include <set>
 
-#include "core/teach/lines.h"
+#include "core/text/lines.h"
 
 namespace wm::teach {
 namespace {
+
+using text::quoted;
 
 struct Topic {
   int questions = 0, critical = 0;

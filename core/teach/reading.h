@@ -3,9 +3,19 @@
 #include <span>
 
 #include "core/teach/bank.h"
-#include "core/teach/settings.h"
+#include "core/text/settings.h"
 
 namespace wm::teach {
+
+using text::Line;
+using text::lines_of;
+using text::Mistakes;
+using text::plain_words;
+using text::quoted;
+using text::Setting;
+using text::Settings;
+using text::whole;
+using text::yes;
 
 constexpr std::string_view question_key = "question:";
 constexpr int highest_revision = 1'000'000;

@@ -50,6 +50,8 @@ Expected<void> check_sheet_put_by(const Case& c, const SheetPutBy& put_by);
 Expected<void> check_restrictions(const std::vector<std::string>& restrictions);
 /// That what is signed is what was marked, where it was marked line by line.
 Expected<void> check_sheet_in_hand(const Case& c, const SignCheckout& signing);
+/// That the marks are those of the run sheet that was issued for the check-out, and come to what is signed.
+Expected<void> check_on_sheet(const Case& c, const SignCheckout& signing);
 Expected<void> check_countersign(const Case& c, const PersonId& person, const Countersign& by);
 Expected<void> check_countersigned(const Case& c, const Countersigned& countersigned);
 Expected<void> check_paper_sheet(const Case& c, const EnterPaperSheet& action);

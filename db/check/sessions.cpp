@@ -205,6 +205,7 @@ Expected<void> check_signing(const Case& c, const SignCheckout& s) {
   if (auto fine = check_restrictions(s.restrictions); !fine) return fine;
   if (auto fine = check_measured(s.measured, s.marks.size()); !fine) return fine;
   if (auto fine = check_sheet_in_hand(c, s); !fine) return fine;
+  if (auto fine = check_on_sheet(c, s); !fine) return fine;
   if (s.countersign)
     if (auto fine = check_countersign(c, s.checkout.person, *s.countersign); !fine) return fine;
   return check_assessor(c, s.checkout, s.machine).and_then([&] { return check_second_assessor(c, s); });

@@ -1,14 +1,14 @@
 // A run sheet marked at the machine: taken in hand, line by line, put by, and countersigned by the member.
 #include <algorithm>
 
+#include "core/sheet/sheet_text.h"
 #include "db/check/checks.h"
 #include "db/open_sheets.h"
 
 namespace wm::db {
 namespace {
 
-/// More lines than any run sheet has.
-constexpr int most_lines = 999;
+constexpr int most_lines = static_cast<int>(most_sheet_lines);
 
 Expected<OpenSheet> find_open(const Case& c, const RecordId& id) {
   if (auto open = open_sheet(c.memory, id, c.now)) return *std::move(open);
@@ -49,6 +49,9 @@ Expected<void> check_sheet_opened(const Case& c, const SheetOpened& f) {
         "machine",
         unit_words(c, f.machine) + " is not of the class '" + std::string(class_of(f.target)) + "'.",
         "Choose a unit of that class.");
+  // Who has shown everything is not told then that nothing can be signed.
+  if (const Sheet* sheet = c.memory.sheet(f.sheet, f.sheet_revision))
+    if (auto fine = check_revision(c, sheet->checkout, sheet->revision); !fine) return fine;
   for (const OpenSheet& open : open_sheets(c.memory, c.now))
     if (c.same(open.sheet.person, f.person) && class_of(open.sheet.target) == class_of(f.target) &&
         open.sheet.sheet == f.sheet && open.sheet.sheet_revision == f.sheet_revision)

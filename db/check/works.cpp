@@ -2,7 +2,7 @@
 #include <algorithm>
 
 #include "core/passes/json.h"
-#include "core/sheet/json.h"
+#include "core/sheet/sheet_text.h"
 #include "core/teach/bank_text.h"
 #include "core/teach/marking.h"
 #include "db/check/checks.h"

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/sheet/sheet_text.h"
 #include "core/teach/bank_text.h"
 #include "db/refuse.h"
 
@@ -203,17 +204,30 @@ const Memory::Positions& Memory::of_kind(std::string_view kind) const {
   return found == kinds_.end() ? none : found->second;
 }
 
-Expected<const teach::Bank*> Memory::bank(const std::string& name, int revision) const {
-  if (const auto read = banks_.find({name, revision}); read != banks_.end()) return &read->second;
+const Issued* Memory::work(Work work, const std::string& name, int revision) const {
   for (const std::size_t i : of_kind("issued")) {
     const auto* issued = as<Issued>(entries_[i].fact);
-    if (issued->work != Work::bank || issued->name != name || issued->revision != revision) continue;
-    auto bank = teach::read_bank(issued->text);
-    if (!bank) return tl::make_unexpected(bank.error().front());
-    return &banks_.emplace(std::pair(name, revision), std::move(*bank)).first->second;
+    if (issued->work == work && issued->name == name && issued->revision == revision) return issued;
   }
-  return refuse("bank", "Revision " + std::to_string(revision) + " of '" + name + "' has not been issued.",
-                "Choose a bank that has been issued.");
+  return nullptr;
+}
+
+Expected<const teach::Bank*> Memory::bank(const std::string& name, int revision) const {
+  if (const auto read = banks_.find({name, revision}); read != banks_.end()) return &read->second;
+  const Issued* issued = work(Work::bank, name, revision);
+  if (issued == nullptr)
+    return refuse("bank", "Revision " + std::to_string(revision) + " of '" + name + "' has not been issued.",
+                  "Choose a bank that has been issued.");
+  auto bank = teach::read_bank(issued->text);
+  if (!bank) return tl::make_unexpected(bank.error().front());
+  return &banks_.emplace(std::pair(name, revision), std::move(*bank)).first->second;
+}
+
+const Sheet* Memory::sheet(const std::string& name, int revision) const {
+  if (const auto read = sheets_.find({name, revision}); read != sheets_.end()) return &read->second;
+  const Issued* issued = work(Work::sheet, name, revision);
+  auto sheet = issued == nullptr ? tl::unexpected(std::vector<Problem>()) : read_sheet(issued->text);
+  return sheet ? &sheets_.emplace(std::pair(name, revision), std::move(*sheet)).first->second : nullptr;
 }
 
 std::string Memory::class_of_machine(const MachineId& id) const {

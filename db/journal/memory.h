@@ -6,6 +6,7 @@
 #include <unordered_map>
 #include <vector>
 
+#include "core/sheet/sheet.h"
 #include "core/teach/bank.h"
 #include "core/time/zone.h"
 #include "db/journal/subject.h"
@@ -107,6 +108,8 @@ class Memory {
   std::string label_of_machine(const MachineId& id) const;
   /// A question bank, by its text as it was issued in that revision; read once. Refuses what was not issued.
   Expected<const teach::Bank*> bank(const std::string& name, int revision) const;
+  /// A run sheet, by its text as it was issued in that revision; read once. Null where it was not issued.
+  const Sheet* sheet(const std::string& name, int revision) const;
   /// Whether any rulebook has it as a target or a class.
   bool target_known(const TargetName& target) const;
   bool tier_known(int tier) const;
@@ -161,7 +164,9 @@ class Memory {
   std::unordered_map<std::string, Positions> references_, sessions_, publications_, lockouts_, machines_;
   std::map<std::string, Positions, std::less<>> kinds_;
   std::set<std::size_t> open_starts_;
+  const Issued* work(Work work, const std::string& name, int revision) const;
   mutable std::map<std::pair<std::string, int>, teach::Bank> banks_;  // those that were asked for
+  mutable std::map<std::pair<std::string, int>, Sheet> sheets_;
 };
 
 }  // namespace wm::db

@@ -132,7 +132,18 @@ TEST_CASE("What is issued is read first, and has the next number") {
   refused({Work::lesson, "guards", 0, "", "# Guards", {}}, "revision");
   refused({Work::card, "lathe", 1, "", "{}", {}}, "name");
   refused({Work::card, "combi/plane", 1, "", "{}", {}}, "");
-  refused({Work::sheet, "bandsaw", 1, "", "{}", {}}, "");
+  refused({Work::sheet, "bandsaw", 1, "", "{}", {}}, "line 1");
+  wrong = small_sheet();
+  wrong.revision = 2;
+  refused(wrong, "text");
+  wrong = small_sheet();
+  wrong.text = with(wrong.text, "opens: power\n", "");
+  refused(wrong, "line 6");  // it does not open as every sheet does
+  wrong.text = with(small_sheet().text, "* Stance", "- Stance");
+  refused(wrong, "line 11");
+  shop.enter("mia", own(small_sheet(3)));
+  refused(small_sheet(3), "revision");
+  refused(small_sheet(2), "revision");
   shop.enter("mia", own(Issued{Work::lesson, "guards", 1, "", "# Guards", {{"guard.png", "aGVsbG8="}}}));
   shop.reopen();
   const auto* kept = wm::db::as<Issued>(shop.store().entries().back().fact);

@@ -134,6 +134,39 @@ How far above the stock does the guard of the bandsaw stand?
           {}};
 }
 
+Issued small_sheet(int revision) {
+  return {Work::sheet,
+          "bandsaw",
+          revision,
+          "",
+          "sheet: bandsaw\nrevision: " + std::to_string(revision) + R"(
+class: bandsaw
+checkout: bandsaw
+
+[before]
+* Close sleeves
+opens: dress
+* Eyes and ears
+opens: eyes and ears
+* Stance
+opens: stance
+* Stops and isolates it
+opens: isolation
+* The power comes back
+opens: power
+[cut]
+* Guard just above the stock
+- Plans relief cuts
+- The piece is 1 in thick
+measure: thickness
+nominal: 1 in
+below: 0.01 in
+above: 0.01 in
+instrument: 0.001 in
+)",
+          {}};
+}
+
 AttemptBegun begun_by(const PersonId& person) { return {person, "guards", 1, 7, "en", {}}; }
 
 std::string small_attempt() {

@@ -27,6 +27,8 @@ inline EnterShopFact own(ShopFact f) { return {std::move(f)}; }
 /// A bank of two questions, "guards", as it is issued; somebody's attempt at revision 1, and its answers,
 /// both right.
 Issued small_bank(int revision = 1);
+/// The bandsaw's run sheet: five lines that open it, 6 critical, 7 not, 8 a thickness of 1 in within 0.01 in.
+Issued small_sheet(int revision = 1);
 AttemptBegun begun_by(const PersonId& person);
 std::string small_attempt();
 

@@ -6,6 +6,7 @@
 #include <set>
 
 #include "core/time/text.h"
+#include "db/journal/subject.h"
 #include "db/sql/connection.h"
 #include "db/verify/verify.h"
 #include "test_shop.h"

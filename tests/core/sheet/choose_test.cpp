@@ -41,9 +41,10 @@ TEST_CASE("Check-outs are found at any depth of a target's gates, each once") {
 }
 
 TEST_CASE("Of a machine's sheets the one for its check-out is taken, in its greatest revision") {
-  const std::vector<Sheet> sheets{sheet("saw", "old", 9), sheet("planer", "new", 1),
-                                  sheet("planer", "new", 3), sheet("planer", "new", 2),
-                                  sheet("planer", "other", 4)};
-  CHECK(sheet_for(sheets, rulebook(), "planer") == &sheets[2]);
+  const std::vector<Sheet> all{sheet("saw", "old", 9), sheet("planer", "new", 1), sheet("planer", "new", 3),
+                               sheet("planer", "new", 2), sheet("planer", "other", 4)};
+  std::vector<const Sheet*> sheets;
+  for (const Sheet& each : all) sheets.push_back(&each);
+  CHECK(sheet_for(sheets, rulebook(), "planer") == &all[2]);
   CHECK(sheet_for(sheets, rulebook(), "saw") == nullptr);
 }

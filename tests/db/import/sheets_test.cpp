@@ -6,7 +6,7 @@
 #include <set>
 
 #include "core/rulebook/json.h"
-#include "core/sheet/json.h"
+#include "core/sheet/sheet_text.h"
 
 using namespace wm;
 
@@ -30,13 +30,13 @@ TEST_CASE("Every check-out of the demo's rulebook has a run sheet that opens ali
         wanted.insert(checkout->checkout);
   for (const auto& file : std::filesystem::directory_iterator(resources / "sheets")) {
     INFO(file.path().string());
-    if (file.path().extension() != ".json") continue;
+    if (file.path().extension() != ".txt") continue;
     const auto sheet = read_sheet(text_of(file.path()));
     REQUIRE(sheet);
-    CHECK(file.path().stem() == sheet->name);
+    CHECK(file.path().stem().string().starts_with(sheet->name));
     CHECK(find_class(*book, sheet->machine_class));
     CHECK(sheet->sections.front().name == "before");
-    CHECK(sheet->sections.front().lines.size() == 5);
+    CHECK(sheet->sections.front().lines.size() == openings.size());
     CHECK(sheet->sections.front().lines.back().text == "The power fails and comes back: what do you do?");
     found.insert(sheet->checkout);
   }

@@ -1,10 +1,10 @@
-#include "core/teach/lines.h"
+#include "core/text/lines.h"
 
 #include <algorithm>
 
 #include "core/text/utf8.h"
 
-namespace wm::teach {
+namespace wm::text {
 namespace {
 
 constexpr std::size_t most_mistakes = 1000, longest_line = 8000;
@@ -81,4 +81,4 @@ std::string quoted(std::string_view text) {
   return "\"" + std::string(text.substr(0, end)) + "…\"";
 }
 
-}  // namespace wm::teach
+}  // namespace wm::text

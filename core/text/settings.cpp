@@ -1,9 +1,9 @@
-#include "core/teach/settings.h"
+#include "core/text/settings.h"
 
 #include <algorithm>
 #include <charconv>
 
-namespace wm::teach {
+namespace wm::text {
 namespace {
 
 bool has(const std::vector<std::string_view>& keys, std::string_view key) {
@@ -82,4 +82,4 @@ int whole(const Settings& settings, const Setting& setting, std::string_view dig
   return otherwise;
 }
 
-}  // namespace wm::teach
+}  // namespace wm::text

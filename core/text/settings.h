@@ -5,9 +5,9 @@
 #include <span>
 #include <vector>
 
-#include "core/teach/lines.h"
+#include "core/text/lines.h"
 
-namespace wm::teach {
+namespace wm::text {
 
 struct Setting {
   std::size_t line = 0;
@@ -43,4 +43,4 @@ bool yes(const Settings& settings, std::string_view key);
 int whole(const Settings& settings, const Setting& setting, std::string_view digits, int low, int high,
           int otherwise);
 
-}  // namespace wm::teach
+}  // namespace wm::text

@@ -7,7 +7,7 @@
 
 #include "core/problem.h"
 
-namespace wm::teach {
+namespace wm::text {
 
 /// `number` counts from 1. `text` has no line end and no blanks at its end.
 struct Line {
@@ -42,4 +42,4 @@ std::string plain_words(std::string_view text);
 /// As a short piece of a sentence, in quotes.
 std::string quoted(std::string_view text);
 
-}  // namespace wm::teach
+}  // namespace wm::text
