@@ -110,6 +110,16 @@ Expected<db::Committed> Session::commit_all(std::vector<db::Action> actions) {
   return enter(std::move(commands));
 }
 
+Expected<db::Committed> Session::commit_dated(std::vector<Dated> entries) {
+  std::vector<db::Command> commands;
+  for (Dated& each : entries) {
+    commands.push_back(here(std::move(each.action)));
+    commands.back().at = each.at;
+    commands.back().note = std::move(each.note);
+  }
+  return enter(std::move(commands));
+}
+
 /// Of whoever sits here.
 db::Command Session::here(db::Action action) const {
   db::Command command;

@@ -100,6 +100,13 @@ class Session : public QObject {
                                  std::optional<db::Second> second = std::nullopt);
   /// Several at once: all of them or none.
   Expected<db::Committed> commit_all(std::vector<db::Action> actions);
+  /// The same, each with its own moment (nothing: now) and note.
+  struct Dated {
+    db::Action action;
+    std::optional<Instant> at;
+    std::string note;
+  };
+  Expected<db::Committed> commit_dated(std::vector<Dated> entries);
   /// As commit, for somebody at the quiz station, who enters it themselves, whoever sits at the desk.
   Expected<db::Committed> commit_at_station(const PersonId& member, db::Action action);
   /// Enters what files of the past hold: all of the plans, or nothing.

@@ -2,7 +2,6 @@
 
 #include <QCoreApplication>
 #include <algorithm>
-#include <charconv>
 #include <sstream>
 
 #include "core/teach/bank_changes.h"
@@ -15,33 +14,9 @@ struct BankProblems {
   Q_DECLARE_TR_FUNCTIONS(wm::app::BankProblems)
 };
 
-constexpr std::string_view question_key = "question:", revision_key = "revision:", picture_key = "picture:";
+constexpr std::string_view picture_key = "picture:";
 
-std::string trimmed_after(const std::string& line, std::string_view key) {
-  return QString::fromStdString(line.substr(key.size())).trimmed().toStdString();
-}
-
-/// The first line that `wanted` says yes to, from 1; 1 where there is none.
-template <class Wanted>
-int first_line(const std::string& text, Wanted wanted) {
-  std::istringstream lines(text);
-  int number = 0;
-  for (std::string line; std::getline(lines, line);) {
-    ++number;
-    if (wanted(line)) return number;
-  }
-  return 1;
-}
-
-/// "line 12" of a Problem.
-int line_in(const std::string& where) {
-  int line = 1;
-  const std::size_t digits = where.find_first_of("0123456789");
-  if (digits != std::string::npos) std::from_chars(where.data() + digits, where.data() + where.size(), line);
-  return line;
-}
-
-void add_pictures(const BankFile& file, BankLook& look) {
+void add_pictures(const WorkFile& file, BankLook& look) {
   for (const std::string& name : pictures_named(file.text)) {
     if (std::ranges::find(file.pictures, name, &db::Enclosure::name) != file.pictures.end()) continue;
     const int line = first_line(file.text, [&](const std::string& l) {
@@ -53,13 +28,12 @@ void add_pictures(const BankFile& file, BankLook& look) {
   }
 }
 
-void add_revisions(const BankFile& file, const std::vector<BankRevision>& issued, BankLook& look) {
+void add_revisions(const WorkFile& file, const std::vector<BankRevision>& issued, BankLook& look) {
   const teach::Bank& bank = *look.bank;
   if (const int highest = highest_issued(issued, bank.name); bank.revision <= highest)
-    look.problems.push_back(
-        {first_line(file.text, [](const std::string& l) { return l.starts_with(revision_key); }),
-         BankProblems::tr("Revision %1 has been issued already").arg(highest),
-         BankProblems::tr("Write a higher one")});
+    look.problems.push_back({line_of_revision(file.text),
+                             BankProblems::tr("Revision %1 has been issued already").arg(highest),
+                             BankProblems::tr("Write a higher one")});
   const BankRevision* before = current_bank(issued, bank.name);
   if (!before) return;
   for (const std::string& id : teach::changes(before->bank, bank).uncounted)
@@ -73,19 +47,17 @@ void add_revisions(const BankFile& file, const std::vector<BankRevision>& issued
 
 }  // namespace
 
-BankLook look_at_bank(const BankFile& file, const std::vector<BankRevision>& issued) {
+BankLook look_at_bank(const WorkFile& file, const std::vector<BankRevision>& issued) {
   BankLook look;
   auto bank = teach::read_bank(file.text);
   if (bank) {
     look.bank = std::move(*bank);
     add_revisions(file, issued, look);
   } else {
-    for (const Problem& each : bank.error())
-      look.problems.push_back(
-          {line_in(each.where), QString::fromStdString(each.what), QString::fromStdString(each.remedy)});
+    for (const Problem& each : bank.error()) look.problems.push_back(work_problem(each));
   }
   add_pictures(file, look);
-  std::ranges::stable_sort(look.problems, {}, &BankProblem::line);
+  std::ranges::stable_sort(look.problems, {}, &WorkProblem::line);
   return look;
 }
 
@@ -102,21 +74,6 @@ std::string question_at_line(const std::string& text, int line) {
   for (std::string each; ++number <= line && std::getline(lines, each);)
     if (each.starts_with(question_key)) id = trimmed_after(each, question_key);
   return id;
-}
-
-std::string with_revision(const std::string& text, int revision) {
-  std::istringstream lines(text);
-  std::string changed;
-  bool done = false;
-  for (std::string line; std::getline(lines, line);) {
-    if (line.starts_with(question_key)) done = true;
-    if (!done && line.starts_with(revision_key)) {
-      line = std::string(revision_key) + " " + std::to_string(revision);
-      done = true;
-    }
-    changed += line + "\n";
-  }
-  return changed;
 }
 
 }  // namespace wm::app

@@ -4,28 +4,24 @@
 #include <QString>
 #include <optional>
 
-#include "app/banks/bank_files.h"
 #include "app/banks/issued_banks.h"
+#include "app/works/work_files.h"
+#include "app/works/work_text.h"
 
 namespace wm::app {
 
-struct BankProblem {
-  int line = 1;  // from 1
-  QString what, remedy;
-};
-
 struct BankLook {
   std::optional<teach::Bank> bank;  // where the reader found no mistake
-  std::vector<BankProblem> problems;
+  std::vector<WorkProblem> problems;
 };
 
-BankLook look_at_bank(const BankFile& file, const std::vector<BankRevision>& issued);
+BankLook look_at_bank(const WorkFile& file, const std::vector<BankRevision>& issued);
 
 /// The line, from 1, on which the question begins; 1 where it is not there.
 int line_of_question(const std::string& text, const std::string& id);
 /// The question in which that line stands, or nothing.
 std::string question_at_line(const std::string& text, int line);
-/// The text with its own revision, the one above the questions, set to another.
-std::string with_revision(const std::string& text, int revision);
+/// With what a question begins: a bank's own revision stands above the first.
+inline constexpr std::string_view question_key = "question:";
 
 }  // namespace wm::app

@@ -1,8 +1,5 @@
 #include "app/banks/banks_page.h"
 
-#include <QFileDialog>
-#include <QStackedWidget>
-
 #include "app/widgets/person_search.h"
 #include "app/words/words.h"
 
@@ -16,35 +13,16 @@ QString row_id(const BankRevision& bank) {
 }  // namespace
 
 BanksPage::BanksPage(Session& session, QWidget* parent)
-    : ListPage(session, tr("a quiz"),
-               {{tr("Name"), 0}, {tr("Revision"), 90}, {tr("Counts"), 190}, {tr("Questions"), 100}}, parent),
-      editor_(new BankEditor(session)),
-      drafts_(session.station()) {
-  views_->addWidget(editor_);
+    : WorkPage(session, "bank", new BankEditor(session), tr("a quiz"),
+               {{tr("Name"), 0}, {tr("Revision"), 90}, {tr("Counts"), 190}, {tr("Questions"), 100}}, parent) {
   connect(list_, &ListView::opened, this, [this] { may_issue() ? edit() : look_through(); });
-  connect(editor_, &BankEditor::left, this, &BanksPage::back);
-  connect(editor_, &BankEditor::save_wanted, this, &BanksPage::ask_where);
-  connect(editor_, &BankEditor::typed, this, &BanksPage::keep_draft);
-  connect(editor_, &BankEditor::refused, this, &BanksPage::tell_problem);
-  connect(editor_, &BankEditor::issued, this, [this](const QString& sentence) {
-    drafts_.drop(edited_);
-    close_editor();
-    emit tell(sentence);
-  });
 }
 
 bool BanksPage::may_look() const {
   return session().role() == db::Role::instructor || session().role() == db::Role::manager;
 }
 
-void BanksPage::refresh() {
-  banks_ = may_look() ? issued_banks(session()) : std::vector<BankRevision>();
-  if (views_->currentWidget() == editor_) {
-    editor_->look_again();  // keeps what was typed last
-    if (!may_look()) close_editor();
-  }
-  ListPage::refresh();
-}
+void BanksPage::read_issued() { banks_ = may_look() ? issued_banks(session()) : std::vector<BankRevision>(); }
 
 void BanksPage::open(const Place& place) {
   back();
@@ -137,63 +115,17 @@ void BanksPage::edit() {
   const BankRevision* bank = chosen_bank();
   if (!bank) return;
   const int next = highest_issued(banks_, bank->text.name) + 1;
-  show_editor({with_revision(bank->text.text, next), bank->text.enclosures}, true,
+  show_editor({with_revision(bank->text.text, next, question_key), bank->text.enclosures}, true,
               QString::fromStdString(bank->text.name));
 }
 
-void BanksPage::show_editor(const BankFile& file, bool may_issue, const QString& of) {
-  const auto left = may_issue ? drafts_.find(of) : std::nullopt;
-  edited_ = may_issue ? of : QString();
-  views_->setCurrentWidget(editor_);
-  editor_->open(file, may_issue, left);
-  editor_->take_cursor();
-  if (left) emit tell(tr("This is the text as it was left before, and not issued."));
+WorkPage::FileWords BanksPage::file_words() const {
+  return {tr("Open a bank's text"), tr("Save the bank as a file"), tr("bank.txt", "a file's name")};
 }
 
-void BanksPage::keep_draft(bool another) {
-  if (edited_.isEmpty()) return;
-  if (!another) return drafts_.drop(edited_);
-  if (const auto problem = drafts_.keep(edited_, editor_->file())) emit tell_problem(*problem);
-}
-
-/// Nothing of it is left for whoever comes next.
-void BanksPage::close_editor() {
-  edited_.clear();
-  editor_->open({}, false);
-  back();
-}
-
-void BanksPage::back() {
-  if (views_->currentWidget() == editor_) editor_->look_again();  // keeps what was typed last
-  views_->setCurrentIndex(0);
-  put_cursor_back();
-}
-
-void BanksPage::ask_for_file() {
-  const QString path =
-      QFileDialog::getOpenFileName(this, tr("Open a bank's text"), {}, tr("Text (*.txt);;All files (*)"));
-  if (!path.isEmpty()) open_file(path);
-}
-
-void BanksPage::open_file(const QString& path) {
-  const auto file = open_bank_file(path);
-  if (!file) return emit tell_problem(file.error());
-  show_editor(*file, may_issue(), path);
-}
-
-void BanksPage::ask_where() {
-  const QString path = QFileDialog::getSaveFileName(this, tr("Save the bank as a file"),
-                                                    tr("bank.txt", "a file's name"), tr("Text (*.txt)"));
-  if (!path.isEmpty()) save_file(path);
-}
-
-void BanksPage::save_file(const QString& path) {
+std::optional<WorkFile> BanksPage::chosen_file() const {
   const BankRevision* bank = chosen_bank();
-  const bool editing = views_->currentWidget() == editor_;
-  if (!editing && !bank) return;
-  const BankFile file = editing ? editor_->file() : BankFile{bank->text.text, bank->text.enclosures};
-  if (const auto saved = save_bank_file(file, path); !saved) return emit tell_problem(saved.error());
-  emit tell(tr("Bank saved as %1.").arg(path));
+  return bank ? std::optional(WorkFile{bank->text.text, bank->text.enclosures}) : std::nullopt;
 }
 
 }  // namespace wm::app

@@ -1,25 +1,12 @@
 #include "app/banks/issued_banks.h"
 
 #include <algorithm>
-#include <map>
 
 #include "app/lists/issued.h"
 #include "core/teach/bank_text.h"
-#include "db/journal/subject.h"
 
 namespace wm::app {
 namespace {
-
-using Published = std::map<std::pair<std::string, int>, Instant>;
-
-Published published_in(const Session& session) {
-  Published published;
-  for (const db::Entry* entry : session.store().of_kind("publish")) {
-    const auto* publish = session.counts(*entry) ? db::as<Publish>(entry->fact) : nullptr;
-    if (publish) published.try_emplace({publish->item, publish->revision}, entry->at);
-  }
-  return published;
-}
 
 /// As Lessons has it: the greatest that has begun.
 void mark_in_force(std::vector<BankRevision>& banks, Instant present) {

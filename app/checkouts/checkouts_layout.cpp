@@ -48,8 +48,14 @@ QLabel* caption(const QString& words, QWidget* field) {
 
 }  // namespace
 
+CheckoutsPage::CheckoutsPage(Session& session, QWidget* parent)
+    : CheckoutsPage(session, parent, SheetBook(session)) {}
+
 CheckoutsPage::CheckoutsPage(Session& session, QWidget* parent, const std::vector<Sheet>& sheets)
-    : Page(session, parent), sheets_(sheets), drafts_(session.station()) {
+    : CheckoutsPage(session, parent, SheetBook(session, sheets)) {}
+
+CheckoutsPage::CheckoutsPage(Session& session, QWidget* parent, SheetBook book)
+    : Page(session, parent), book_(std::move(book)), drafts_(session.station()) {
   auto* across = new QHBoxLayout(this);
   across->setContentsMargins(20, 18, 20, 18);
   across->setSpacing(16);
@@ -126,6 +132,13 @@ QWidget* CheckoutsPage::make_sheet() {
   down->addWidget(how_);
   down->addWidget(sheet_, 1);
   no_sheet_ = new QWidget;
+  issue_sheet_ = new KeyButton(tr("To the run sheets"), QKeySequence("Ctrl+Shift+N"));
+  issue_sheet_->setObjectName("issue_sheet");
+  connect(issue_sheet_, &QPushButton::clicked, this, &CheckoutsPage::issue_sheet);
+  auto* none = new QVBoxLayout(no_sheet_);
+  none->setContentsMargins(0, 8, 0, 0);
+  none->addWidget(issue_sheet_, 0, Qt::AlignLeft);
+  none->addStretch(1);
   down->addWidget(no_sheet_, 1);
   down->addWidget(rule());
   foot_ = make_foot();
@@ -168,7 +181,7 @@ QWidget* CheckoutsPage::make_plan() {
 }
 
 QWidget* CheckoutsPage::make_paper_entry() {
-  paper_entry_ = new PaperEntry(session(), sheets_);
+  paper_entry_ = new PaperEntry(session(), book_);
   connect(paper_entry_, &PaperEntry::left, this, &CheckoutsPage::back_to_sheet);
   connect(paper_entry_, &PaperEntry::tell, this, &Page::tell);
   connect(paper_entry_, &PaperEntry::tell_problem, this, &Page::tell_problem);

@@ -17,7 +17,6 @@
 #include "app/words/length_words.h"
 #include "app/words/standing_words.h"
 #include "app/words/words.h"
-#include "core/sheet/choose.h"
 #include "db/journal/subject.h"
 
 namespace wm::app {
@@ -59,9 +58,11 @@ std::optional<Length> final_thickness(const Sheet* sheet) {
 /// A field that loses the cursor as the page goes away says so to nobody.
 CheckoutsPage::~CheckoutsPage() { sheet_->disconnect(this); }
 
-const Sheet* CheckoutsPage::sheet_of(const TargetName& target) const {
-  const Rulebook* rulebook = session().decider(std::nullopt).in_force(session().now());
-  return rulebook ? sheet_for(sheets_, *rulebook, target) : nullptr;
+const Sheet* CheckoutsPage::sheet_of(const OneOnOne& one) {
+  const bool done = one.signed_as || signed_.contains(one.key());
+  const db::SheetMarks* marks = done ? marks_about(session(), checkout_of(one)) : nullptr;
+  const Sheet* signed_on = marks ? book_.revision(marks->sheet, marks->sheet_revision) : nullptr;
+  return signed_on ? signed_on : book_.for_target(one.target);
 }
 
 void CheckoutsPage::open(const Place& place) {
@@ -159,7 +160,7 @@ const OneOnOne* CheckoutsPage::current() const {
 
 void CheckoutsPage::show_current() {
   const OneOnOne* one = current();
-  const Sheet* sheet = one ? sheet_of(one->target) : nullptr;
+  const Sheet* sheet = one ? sheet_of(*one) : nullptr;
   // Somebody else may sit here now.
   if (one && is_apart(*one) && !may_mark_apart(*one)) apart_.clear();
   const bool apart = one && is_apart(*one);
@@ -174,6 +175,7 @@ void CheckoutsPage::show_current() {
   after_box_->setVisible(done);  // last: all of its buttons at once would make the window wider than a screen
   sheet_->setVisible(sheet && !covered);
   no_sheet_->setVisible(sheet_->isHidden());
+  issue_sheet_->setVisible(one && !sheet && session().role() == db::Role::manager);
   how_->setVisible(sheet && !done);
   sheet_->set_read_only(done);
   sheet_->set_first_only(apart);
@@ -256,10 +258,7 @@ void CheckoutsPage::show_heading(const OneOnOne& one, const Sheet* sheet) {
   if (sheet && one.signed_sheet && one.signed_sheet->sheet_revision != sheet->revision)
     words += '\n' + tr("It was signed on revision %1 of the sheet, which is not the one shown here.")
                         .arg(one.signed_sheet->sheet_revision);
-  if (!sheet)
-    words +=
-        '\n' +
-        tr("There is no run sheet for this machine, so nothing can be signed here. A manager can add one.");
+  if (!sheet) words += '\n' + book_.why_none(one.target);
   under_->setText(words);
 }
 
@@ -738,6 +737,13 @@ void CheckoutsPage::print_blank() {
   if (!path) return emit tell_problem(path.error());
   emit tell(path->isEmpty() ? tr("A blank run sheet went to the printer.")
                             : tr("A blank run sheet was saved as %1.").arg(*path));
+}
+
+void CheckoutsPage::issue_sheet() {
+  Place place;
+  place.page = QStringLiteral("sheets");
+  if (const OneOnOne* one = current()) place.target = one->target;
+  emit go(place);
 }
 
 void CheckoutsPage::enter_from_paper() {

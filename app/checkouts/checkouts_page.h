@@ -11,8 +11,8 @@
 #include <set>
 
 #include "app/checkouts/drafts.h"
-#include "app/checkouts/sheets.h"
 #include "app/page/page.h"
+#include "app/sheets/sheet_book.h"
 
 namespace wm::app {
 
@@ -25,10 +25,9 @@ class SheetView;
 class CheckoutsPage : public Page {
   Q_OBJECT
  public:
-  /// `sheets` must outlive the page.
-  explicit CheckoutsPage(Session& session, QWidget* parent = nullptr,
-                         const std::vector<Sheet>& sheets = run_sheets());
-
+  explicit CheckoutsPage(Session& session, QWidget* parent = nullptr);
+  /// With these sheets in place of those that were issued.
+  CheckoutsPage(Session& session, QWidget* parent, const std::vector<Sheet>& sheets);
   ~CheckoutsPage() override;
 
   QString id() const override { return QStringLiteral("checkouts"); }
@@ -40,6 +39,7 @@ class CheckoutsPage : public Page {
   bool take_card(const QString& card) override;
 
  private:
+  CheckoutsPage(Session& session, QWidget* parent, SheetBook book);
   QWidget* make_list();
   QWidget* make_sheet();
   QWidget* make_left_behind();
@@ -53,7 +53,9 @@ class CheckoutsPage : public Page {
   void fill_list();
   void choose(const std::string& key);
   const OneOnOne* current() const;
-  const Sheet* sheet_of(const TargetName& target) const;
+  /// The one that it is marked on: of a check-out that is signed, the revision that it was signed on.
+  const Sheet* sheet_of(const OneOnOne& one);
+  void issue_sheet();
   void show_current();
   void show_heading(const OneOnOne& one, const Sheet* sheet);
   void fill_assessors(const OneOnOne& one);
@@ -124,11 +126,11 @@ class CheckoutsPage : public Page {
   QLineEdit *restrictions_, *note_, *pin_, *second_pin_;
   QComboBox *outcome_, *assessor_, *second_;
   KeyButton *sign_, *desk_, *pass_plan_, *mark_apart_, *show_marks_, *next_, *another_day_, *member_pin_,
-      *blank_, *from_paper_;
+      *blank_, *from_paper_, *issue_sheet_;
   std::vector<QWidget*> of_the_first_;  // what of the foot a second assessor has no use for
   std::vector<QWidget*> of_two_;        // shown where two assessors sign
 
-  const std::vector<Sheet>& sheets_;
+  SheetBook book_;
   std::vector<OneOnOne> all_;
   std::vector<OneOnOne> without_;  // opened without a booking
   std::string current_;            // its key

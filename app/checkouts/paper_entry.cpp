@@ -57,10 +57,10 @@ const db::Entry* performance(const Session& session, const PersonId& member, con
 
 }  // namespace
 
-PaperEntry::PaperEntry(Session& session, const std::vector<Sheet>& sheets, QWidget* parent)
+PaperEntry::PaperEntry(Session& session, SheetBook& book, QWidget* parent)
     : QWidget(parent),
       session_(session),
-      sheets_(sheets),
+      book_(book),
       form_(new QLineEdit),
       time_(new QLineEdit),
       restrictions_(new QLineEdit),
@@ -178,8 +178,9 @@ void PaperEntry::begin() {
 
 void PaperEntry::fill_sheets() {
   sheet_->clear();
+  sheets_ = book_.on_paper();
   for (std::size_t i = 0; i < sheets_.size(); ++i) {
-    const Sheet& one = sheets_[i];
+    const Sheet& one = *sheets_[i];
     const QString title =
         one.title.empty() ? class_label(one.machine_class) : QString::fromStdString(one.title);
     sheet_->addItem(tr("%1, revision %2").arg(title).arg(one.revision), static_cast<int>(i));
@@ -190,7 +191,7 @@ void PaperEntry::fill_sheets() {
 
 const Sheet* PaperEntry::sheet() const {
   return sheet_->currentIndex() < 0 ? nullptr
-                                    : &sheets_[static_cast<std::size_t>(sheet_->currentData().toInt())];
+                                    : sheets_[static_cast<std::size_t>(sheet_->currentData().toInt())];
 }
 
 void PaperEntry::show_sheet() {

@@ -8,10 +8,9 @@
 #include <QWidget>
 #include <vector>
 
-#include "app/session.h"
+#include "app/sheets/sheet_book.h"
 #include "app/widgets/date_field.h"
 #include "app/widgets/person_box.h"
-#include "core/sheet/sheet.h"
 
 namespace wm::app {
 
@@ -21,8 +20,8 @@ class SheetView;
 class PaperEntry : public QWidget {
   Q_OBJECT
  public:
-  /// `sheets` must outlive it.
-  PaperEntry(Session& session, const std::vector<Sheet>& sheets, QWidget* parent = nullptr);
+  /// `book` must outlive it.
+  PaperEntry(Session& session, SheetBook& book, QWidget* parent = nullptr);
   /// Begins with empty fields and the cursor in the number.
   void begin();
 
@@ -51,7 +50,8 @@ class PaperEntry : public QWidget {
   void enter_apart(Instant at);
 
   Session& session_;
-  const std::vector<Sheet>& sheets_;
+  SheetBook& book_;
+  std::vector<const Sheet*> sheets_;  // as they stand in the list
   QLineEdit *form_, *time_, *restrictions_, *note_;
   QComboBox *sheet_, *unit_, *outcome_;
   PersonBox *member_, *assessor_, *second_;

@@ -3,7 +3,6 @@
 #include <QCoreApplication>
 #include <algorithm>
 
-#include "app/checkouts/sheets.h"
 #include "app/figures/figure_words.h"
 #include "app/words/words.h"
 
@@ -83,16 +82,11 @@ QString agreed_title(const SheetAgreed& sheet) {
            QString::number(sheet.assessors));
 }
 
-QString agreed_line(const SheetAgreed& sheet, std::size_t line) {
-  const QString number = AgreedWords::tr("Line %1").arg(line + 1);
-  const auto found = std::ranges::find_if(run_sheets(), [&](const Sheet& each) {
-    return each.name == sheet.sheet && each.revision == sheet.revision;
-  });
-  if (found == run_sheets().end()) return number;
-  const auto lines = lines_of(*found);
-  return line < lines.size() ? AgreedWords::tr("%1: %2", "a line's number, its words")
-                                   .arg(number, QString::fromStdString(lines[line]->text))
-                             : number;
+QString agreed_line(const LineAgreed& line) {
+  const QString number = AgreedWords::tr("Line %1").arg(line.line + 1);
+  return line.words.empty() ? number
+                            : AgreedWords::tr("%1: %2", "a line's number, its words")
+                                  .arg(number, QString::fromStdString(line.words));
 }
 
 QStringList agreed_explanations(const std::vector<SheetAgreed>& sheets) {

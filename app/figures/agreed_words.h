@@ -14,7 +14,7 @@ QString no_number_words(const Agreed& agreed);
 /// "Lathe, revision 2, two assessors each. Performances: 20."
 QString agreed_title(const SheetAgreed& sheet);
 /// The line's number and its words, where the sheet is known here in that revision.
-QString agreed_line(const SheetAgreed& sheet, std::size_t line);
+QString agreed_line(const LineAgreed& line);
 /// What the numbers are and what they can't say; of no sheet, that there is nothing to compare yet.
 QStringList agreed_explanations(const std::vector<SheetAgreed>& sheets);
 

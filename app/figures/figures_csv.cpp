@@ -116,7 +116,7 @@ CsvRow csv_agreed_line(const SheetAgreed& sheet, const LineAgreed& line) {
   CsvRow row = csv_agreed(sheet, line.agreed);
   row.kind = "assessors_line";
   row.line = std::to_string(line.line + 1);
-  row.words = agreed_line(sheet, line.line).toStdString();
+  row.words = agreed_line(line).toStdString();
   return row;
 }
 

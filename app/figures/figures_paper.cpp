@@ -83,7 +83,7 @@ QString agreed_html(const std::vector<SheetAgreed>& sheets) {
     html += paragraph(agreed_sentence(sheet.all));
     for (const LineAgreed& line : sheet.lines)
       html += small_print(FiguresPaper::tr("%1. %2", "a line, how far they agree")
-                              .arg(agreed_line(sheet, line.line), agreed_sentence(line.agreed)));
+                              .arg(agreed_line(line), agreed_sentence(line.agreed)));
   }
   return html;
 }

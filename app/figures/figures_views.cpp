@@ -159,7 +159,7 @@ QWidget* agreed_view(const std::vector<SheetAgreed>& sheets) {
     column.say("body", FiguresPage::tr("All lines together. %1").arg(agreed_sentence(sheet.all)));
     for (const LineAgreed& line : sheet.lines)
       column.say("body", FiguresPage::tr("%1. %2", "a line, how far they agree")
-                             .arg(agreed_line(sheet, line.line), agreed_sentence(line.agreed)));
+                             .arg(agreed_line(line), agreed_sentence(line.agreed)));
   }
   return column.done();
 }

@@ -2,11 +2,13 @@
 
 #include <map>
 
+#include "app/sheets/sheet_book.h"
 #include "db/journal/subject.h"
 
 namespace wm::app {
 
-std::vector<MarkedTwice> marked_twice(const Session& session) {
+std::vector<MarkedTwice> marked_twice(Session& session) {
+  SheetBook book(session);
   std::map<RecordId, MarkedTwice> by_checkout;
   const auto counts = [&session](const db::Entry* entry) { return entry && session.counts(*entry); };
   for (const db::Entry* entry : session.store().of_kind("marks")) {
@@ -21,7 +23,11 @@ std::vector<MarkedTwice> marked_twice(const Session& session) {
   }
   std::vector<MarkedTwice> out;
   for (auto& [checkout, marked] : by_checkout)
-    if (marked.by.size() > 1) out.push_back(std::move(marked));
+    if (marked.by.size() > 1) {
+      if (const Sheet* sheet = book.revision(marked.sheet, marked.revision))
+        for (const SheetLine* line : lines_of(*sheet)) marked.words.push_back(line->text);
+      out.push_back(std::move(marked));
+    }
   return out;
 }
 

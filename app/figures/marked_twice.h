@@ -8,6 +8,6 @@
 namespace wm::app {
 
 /// As known at the session's date: those whose check-out counts, on the sheet that it was signed on.
-std::vector<MarkedTwice> marked_twice(const Session& session);
+std::vector<MarkedTwice> marked_twice(Session& session);
 
 }  // namespace wm::app

@@ -1,7 +1,6 @@
 #include "app/lists/issued.h"
 
 #include <algorithm>
-#include <map>
 
 #include "db/journal/subject.h"
 
@@ -30,17 +29,22 @@ std::vector<IssuedRevision> latest_issued(const Session& session, db::Work work)
   return out;
 }
 
-std::optional<IssuedRevision> lesson_text(const Session& session, const std::string& name) {
-  std::map<int, Instant> published;  // each revision, when it counts first
+Published published_in(const Session& session) {
+  Published published;
   for (const db::Entry* entry : session.store().of_kind("publish")) {
     const auto* publish = session.counts(*entry) ? db::as<Publish>(entry->fact) : nullptr;
-    if (publish == nullptr || publish->item != name) continue;
-    const auto [there, added] = published.emplace(publish->revision, entry->at);
+    if (publish == nullptr) continue;
+    const auto [there, added] = published.try_emplace({publish->item, publish->revision}, entry->at);
     if (!added) there->second = std::min(there->second, entry->at);
   }
+  return published;
+}
+
+std::optional<IssuedRevision> lesson_text(const Session& session, const std::string& name) {
+  const Published published = published_in(session);
   std::optional<IssuedRevision> out;
   for (const IssuedRevision& each : revisions_of(session, db::Work::lesson, name)) {
-    const auto found = published.find(each.work->revision);
+    const auto found = published.find({name, each.work->revision});
     if (found == published.end() || found->second <= session.present()) out = each;
   }
   return out;

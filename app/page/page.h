@@ -8,8 +8,8 @@ namespace wm::app {
 
 /// Where to go, and what to look at there. Empty fields: as the page finds best.
 struct Place {
-  QString page;  // "desk", "diary", "checkouts", "people", "machines", "lessons", "banks", "figures",
-                 // "rosters", "journal", "backups"
+  QString page;  // "desk", "diary", "checkouts", "people", "machines", "lessons", "banks", "sheets",
+                 // "figures", "rosters", "journal", "backups"
   PersonId person;
   TargetName target;
   MachineId machine;

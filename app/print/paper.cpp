@@ -29,10 +29,6 @@ QPageLayout page_layout(const PaperText& text) {
           QMarginsF(margin_points, margin_points, margin_points, margin_points), QPageLayout::Point};
 }
 
-QSizeF printable(const PaperText& text) {
-  return page_layout(text).paintRect(QPageLayout::Point).size() * paper_unit;
-}
-
 void draw_head(QPainter& painter, const PaperText& text, double width) {
   painter.setPen(ink);
   painter.setFont(paper_font(18, true));
@@ -90,6 +86,10 @@ QFont paper_font(double points, bool heavy) {
   // out as one odd character: a name must be found by searching for it.
   font.setLetterSpacing(QFont::AbsoluteSpacing, 0.05);
   return font;
+}
+
+QSizeF printable(const PaperText& text) {
+  return page_layout(text).paintRect(QPageLayout::Point).size() * paper_unit;
 }
 
 QRectF paper_body(const PaperText& text) {

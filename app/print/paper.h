@@ -38,6 +38,8 @@ inline constexpr double paper_unit = 10;
 QFont paper_font(double points, bool heavy = false);
 /// The room that head, foot and caution leave, in paper units, from the top left of the printable area.
 QRectF paper_body(const PaperText& text);
+/// All that can be printed on of one page, in paper units.
+QSizeF printable(const PaperText& text);
 
 /// Draws what page `page` (from 0) has between head and foot, in paper units.
 using DrawBody = std::function<void(QPainter& painter, const QRectF& body, int page)>;

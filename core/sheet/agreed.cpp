@@ -68,7 +68,7 @@ SheetAgreed sheet_agreed(const std::vector<const MarkedTwice*>& performances) {
     for (const MarkedTwice* performance : performances)
       if (auto given = thing(*performance, line)) things.push_back(std::move(*given));
     if (things.empty()) continue;
-    out.lines.push_back({line, agreed(things)});
+    out.lines.push_back({line, agreed(things), line < one.words.size() ? one.words[line] : std::string()});
     all.insert(all.end(), things.begin(), things.end());
   }
   out.all = agreed(all);

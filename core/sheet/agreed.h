@@ -14,7 +14,8 @@ namespace wm {
 struct MarkedTwice {
   std::string sheet;
   int revision = 0;
-  std::vector<std::vector<Mark>> by;  // two or more
+  std::vector<std::vector<Mark>> by;    // two or more
+  std::vector<std::string> words = {};  // of its lines; empty where the sheet is not known
   friend bool operator==(const MarkedTwice&, const MarkedTwice&) = default;
 };
 
@@ -34,6 +35,7 @@ struct Agreed {
 struct LineAgreed {
   std::size_t line = 0;  // from 0 on
   Agreed agreed;
+  std::string words = {};  // empty where the sheet is not known
 };
 
 /// One revision of a sheet, marked by so many assessors.

@@ -2,24 +2,24 @@
 
 namespace wm {
 
-std::string_view word(Opening opening) {
+std::string_view word(SheetOpening opening) {
   switch (opening) {
-    case Opening::dress:
+    case SheetOpening::dress:
       return "dress";
-    case Opening::eyes_and_ears:
+    case SheetOpening::eyes_and_ears:
       return "eyes and ears";
-    case Opening::stance:
+    case SheetOpening::stance:
       return "stance";
-    case Opening::isolation:
+    case SheetOpening::isolation:
       return "isolation";
-    case Opening::power:
+    case SheetOpening::power:
       return "power";
   }
   return "";
 }
 
-std::optional<Opening> opening_called(std::string_view called) {
-  for (const Opening opening : openings)
+std::optional<SheetOpening> opening_called(std::string_view called) {
+  for (const SheetOpening opening : sheet_openings)
     if (word(opening) == called) return opening;
   return std::nullopt;
 }

@@ -41,17 +41,17 @@ SheetLine read_line(const RawLine& raw, Mistakes& mistakes) {
 }
 
 /// What is missing where one of them does.
-const char* opening_words(Opening opening) {
+const char* opening_words(SheetOpening opening) {
   switch (opening) {
-    case Opening::dress:
+    case SheetOpening::dress:
       return "dress: close sleeves, no gloves, hair and cords tied back";
-    case Opening::eyes_and_ears:
+    case SheetOpening::eyes_and_ears:
       return "eyes and ears: what protects them";
-    case Opening::stance:
+    case SheetOpening::stance:
       return "stance: where they stand, with the stop within reach";
-    case Opening::isolation:
+    case SheetOpening::isolation:
       return "isolation: how it is stopped and isolated";
-    case Opening::power:
+    case SheetOpening::power:
       return "power: what they do when it fails and comes back";
   }
   return "";
@@ -60,7 +60,7 @@ const char* opening_words(Opening opening) {
 /// Every sheet opens with all of these, critical, before anything else; in which order, and whether one takes
 /// two lines, is the shop's own.
 void check_opening(const std::vector<RawSection>& raw, const Sheet& sheet, Mistakes& mistakes) {
-  std::vector<Opening> shown;
+  std::vector<SheetOpening> shown;
   bool opening = true;
   for (std::size_t s = 0; s < raw.size(); ++s)
     for (std::size_t i = 0; i < raw[s].lines.size(); ++i) {
@@ -77,7 +77,7 @@ void check_opening(const std::vector<RawSection>& raw, const Sheet& sheet, Mista
         shown.push_back(*line.opens);
     }
   if (!mistakes.none()) return;  // what stands wrong would be missing here a second time
-  for (const Opening each : openings)
+  for (const SheetOpening each : sheet_openings)
     if (std::ranges::find(shown, each) == shown.end())
       mistakes.add(
           raw.front().number, std::string("The sheet does not open with ") + opening_words(each) + ".",

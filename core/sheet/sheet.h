@@ -15,7 +15,7 @@ struct SheetLine {
   std::string says;       // what is said meanwhile; may be empty
   bool critical = false;  // must be shown unasked before a pass
   std::optional<Measure> measure = {};
-  std::optional<Opening> opens = {};  // which of the lines with which every sheet opens it is
+  std::optional<SheetOpening> opens = {};  // which of the lines with which every sheet opens it is
   friend bool operator==(const SheetLine&, const SheetLine&) = default;
 };
 

@@ -249,21 +249,21 @@ class BanksTest : public QObject {
 
   void a_draft_outlives_the_program_and_its_pictures_with_it() {
     QTemporaryDir folder;
-    const BankFile draft{"bank: saws, \"and\" more\n", {{"a.svg", "PHN2Zy8+"}}};
+    const WorkFile draft{"bank: saws, \"and\" more\n", {{"a.svg", "PHN2Zy8+"}}};
     {
-      BankDrafts drafts(folder.path());
+      WorkDrafts drafts(folder.path(), "bank");
       QVERIFY(!drafts.find("saws"));
       QVERIFY(!drafts.keep("saws", draft));
     }
-    BankDrafts drafts(folder.path());
+    WorkDrafts drafts(folder.path(), "bank");
     const auto found = drafts.find("saws");
     QVERIFY(found);
     QCOMPARE(QString::fromStdString(found->text), QString::fromStdString(draft.text));
     QVERIFY(found->pictures == draft.pictures);
     QVERIFY(!drafts.find("/elsewhere/saws"));
     drafts.drop("saws");
-    QVERIFY(!BankDrafts(folder.path()).find("saws"));
-    QVERIFY(BankDrafts(folder.filePath("no such folder")).keep("saws", draft));
+    QVERIFY(!WorkDrafts(folder.path(), "bank").find("saws"));
+    QVERIFY(WorkDrafts(folder.filePath("no such folder"), "bank").keep("saws", draft));
   }
 
   void a_file_of_mistakes_is_opened_and_every_one_told() {

@@ -1037,7 +1037,8 @@ void CheckoutsTest::a_machine_without_a_sheet_says_so() {
   place.person = "jonas";
   place.target = "shaper";
   page_->open(place);
-  QVERIFY2(text("under").contains("no run sheet"), qPrintable(text("under")));
+  QVERIFY2(text("under").contains("No run sheet has been issued for this machine"),
+           qPrintable(text("under")));
   QVERIFY(!page_->findChild<QPushButton*>("blank")->isVisible());
   QVERIFY(!sheet()->isVisibleTo(page_.get()));
 }

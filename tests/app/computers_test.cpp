@@ -71,8 +71,8 @@ QComboBox* choice(const MainWindow& window) {
 
 QStringList shown_pages(const MainWindow& window) {
   QStringList shown;
-  for (const char* id : {"desk", "diary", "hours", "checkouts", "people", "machines", "lessons", "banks",
-                         "figures", "rosters", "journal", "computers", "backups"})
+  for (const char* id : {"desk", "diary", "hours", "checkouts", "sheets", "people", "machines", "lessons",
+                         "banks", "figures", "rosters", "journal", "computers", "backups"})
     if (window.findChild<QWidget*>(QString("page_") + id)->isVisible()) shown << id;
   return shown;
 }

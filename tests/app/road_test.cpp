@@ -8,9 +8,9 @@
 #include <QtTest>
 
 #include "app/checkouts/sheet_view.h"
-#include "app/checkouts/sheets.h"
 #include "app/frame/main_window.h"
 #include "app/quiz/station.h"
+#include "app/sheets/issued_sheets.h"
 #include "app/theme/theme.h"
 #include "db/journal/subject.h"
 #include "evening.h"
@@ -41,8 +41,6 @@ void prepare(SmallShop& shop) {
                                      "# Guards\nWhat they are for.\n\n## Before you begin\nLook whether it "
                                      "is there.\n",
                                      {}}});
-  for (const Sheet& sheet : run_sheets())
-    if (sheet.checkout == "jointer-planer") enter(db::EnterFact{Publish{sheet.checkout, sheet.revision}});
   Rulebook book = *session.decider().in_force(session.now());
   book.version = 3;
   shop.now = shop.now + std::int64_t{60};
@@ -52,6 +50,9 @@ void prepare(SmallShop& shop) {
   need.renew_after_severity = 2;
   book.classes[2].gates = {SmallShop::gate("jointer-planer", Rung::independent, {need})};
   enter(db::PublishRulebook{book});
+  const auto issued = issued_sheets(session);
+  if (const auto taken = take_over(session, issued, missing_sheets(session, issued)); !taken)
+    qFatal("%s", taken.error().what.c_str());
   session.hand_over();
 }
 

@@ -17,7 +17,6 @@
 #include <cstdio>
 
 #include "app/checkouts/blank_sheet.h"
-#include "app/checkouts/sheets.h"
 #include "app/desk/shop_now.h"
 #include "app/figures/figures_page.h"
 #include "app/frame/main_window.h"
@@ -28,6 +27,7 @@
 #include "app/print/paper.h"
 #include "app/quiz/station.h"
 #include "app/rosters/roster_paper.h"
+#include "app/sheets/own_sheets.h"
 #include "app/start/first_look_window.h"
 #include "app/start/start_page.h"
 #include "app/theme/theme.h"
@@ -493,6 +493,24 @@ std::vector<View> views(Session& session) {
          text->find("hands-never-here");
          text->centerCursor();
        }},
+      {"sheets-edit",
+       [](MainWindow& w) {
+         w.go(place("sheets"));
+         w.current()->findChild<ListView*>("list")->choose("jointer-planer/5");
+         press(w, "edit");
+       }},
+      {"sheets-wrong",
+       [](MainWindow& w) {
+         w.go(place("sheets"));
+         w.current()->findChild<ListView*>("list")->choose("bandsaw/1");
+         press(w, "edit");
+         auto* text = w.current()->findChild<QPlainTextEdit*>("sheet_text");
+         text->find("opens: stance");
+         text->insertPlainText("opens: where they stand");
+         text->find("* Guard just");
+         text->insertPlainText("Guard just");
+         QTest::qWait(300);
+       }},
       {"banks-wrong",
        [](MainWindow& w) {
          w.go(place("banks"));
@@ -701,10 +719,12 @@ void write_papers(Session& session, const QDir& folder) {
 
 /// As it goes to the machine.
 void write_blank_sheet(Session& session, const QDir& folder) {
-  for (const Sheet& sheet : run_sheets()) {
+  for (const OwnSheet& own : own_sheets()) {
+    const Sheet& sheet = own.sheet;
     const BlankSheet blank = blank_sheet(session, sheet, "7K2Q9X", PaperSize::letter);
-    write_pdf(folder.filePath(QString("blank-%1.pdf").arg(QString::fromStdString(sheet.name))), blank.text,
-              blank.laid.pages, blank.laid.draw);
+    write_pdf(folder.filePath(
+                  QString("blank-%1-%2.pdf").arg(QString::fromStdString(sheet.name)).arg(sheet.revision)),
+              blank.text, blank.laid.pages, blank.laid.draw);
   }
 }
 

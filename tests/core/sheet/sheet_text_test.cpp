@@ -80,7 +80,8 @@ Sheet sheet() {
   Sheet out{words(9), *rc::gen::inRange(1, 1'000'000), words(9), words(9), "", {}};
   if (*rc::gen::arbitrary<bool>()) out.title = "A title";
   out.sections.push_back({"before", {}});
-  for (const Opening each : openings) out.sections[0].lines.push_back({words(), "", true, {}, each});
+  for (const SheetOpening each : sheet_openings)
+    out.sections[0].lines.push_back({words(), "", true, {}, each});
   const int sections = *rc::gen::inRange(0, 4);
   for (int s = 0; s < sections; ++s) {
     out.sections.push_back({"part " + std::to_string(s) + "]", {}});
@@ -112,7 +113,7 @@ TEST_CASE("A run sheet is read with its sections and lines in order") {
   CHECK(sheet->title == "The saw");
   REQUIRE(sheet->sections.size() == 2);
   CHECK(sheet->sections[0].name == "before");
-  CHECK(sheet->sections[0].lines[1] == SheetLine{"Eyes", "", true, {}, Opening::eyes_and_ears});
+  CHECK(sheet->sections[0].lines[1] == SheetLine{"Eyes", "", true, {}, SheetOpening::eyes_and_ears});
   CHECK(sheet->sections[0].lines[5] == SheetLine{"Looks at the blade once more", "says why and when", false});
   CHECK(sheet->sections[1] == SheetSection{"cut", {{"Stick", "", true}, {"- a dash", "", false}}});
   CHECK(line_count(*sheet) == 8);
@@ -214,7 +215,7 @@ TEST_CASE("A run sheet opens with dress, eyes and ears, stance, isolation and po
   const auto opened = [](const std::string& lines) { return places(top + lines); };
   CHECK(opened(opening).empty());
   CHECK(opened(opening + "- The room is swept\n").empty());
-  for (const Opening each : openings) {
+  for (const SheetOpening each : sheet_openings) {
     std::string without = opening;
     const std::string line = "opens: " + std::string(word(each)) + "\n";
     without.erase(without.find(line), line.size());

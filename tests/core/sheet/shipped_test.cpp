@@ -57,7 +57,8 @@ TEST_CASE("Every run sheet that comes with the program opens alike, with nothing
     const auto sheet = read_sheet(text);
     REQUIRE(sheet);
     REQUIRE(sheet->sections[0].lines.size() >= 5);
-    for (std::size_t i = 0; i < openings.size(); ++i) CHECK(sheet->sections[0].lines[i].opens == openings[i]);
+    for (std::size_t i = 0; i < sheet_openings.size(); ++i)
+      CHECK(sheet->sections[0].lines[i].opens == sheet_openings[i]);
     CHECK(sheet->sections[0].lines[4].text == "The power fails and comes back: what do you do?");
   }
 }

@@ -36,7 +36,7 @@ TEST_CASE("Every check-out of the demo's rulebook has a run sheet that opens ali
     CHECK(file.path().stem().string().starts_with(sheet->name));
     CHECK(find_class(*book, sheet->machine_class));
     CHECK(sheet->sections.front().name == "before");
-    CHECK(sheet->sections.front().lines.size() == openings.size());
+    CHECK(sheet->sections.front().lines.size() == sheet_openings.size());
     CHECK(sheet->sections.front().lines.back().text == "The power fails and comes back: what do you do?");
     found.insert(sheet->checkout);
   }

@@ -1,4 +1,4 @@
-#include "app/banks/bank_files.h"
+#include "app/works/work_files.h"
 
 #include "app/lists/issued.h"
 
@@ -14,22 +14,22 @@
 namespace wm::app {
 namespace {
 
-struct BankFiles {
-  Q_DECLARE_TR_FUNCTIONS(wm::app::BankFiles)
+struct WorkFiles {
+  Q_DECLARE_TR_FUNCTIONS(wm::app::WorkFiles)
 };
 
-// As a bank's text may have, and what a picture may.
+// As a text may have, and what a picture may.
 constexpr qint64 largest_text = 16 << 20, largest_picture = 16 << 20;
 
 Expected<QByteArray> contents(const QString& path, qint64 largest) {
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly))
     return tl::unexpected(Problem{path.toStdString(), file.errorString().toStdString(),
-                                  BankFiles::tr("Choose a file that can be read").toStdString()});
+                                  WorkFiles::tr("Choose a file that can be read").toStdString()});
   if (file.size() > largest)
     return tl::unexpected(Problem{path.toStdString(),
-                                  BankFiles::tr("The file has more than 16 MiB").toStdString(),
-                                  BankFiles::tr("Choose a smaller one").toStdString()});
+                                  WorkFiles::tr("The file has more than 16 MiB").toStdString(),
+                                  WorkFiles::tr("Choose a smaller one").toStdString()});
   return file.readAll();
 }
 
@@ -38,7 +38,7 @@ Expected<void> write_whole(const QString& path, const QByteArray& bytes) {
   if (file.open(QIODevice::WriteOnly) && file.write(bytes) >= 0 && file.commit()) return {};
   return tl::unexpected(
       Problem{path.toStdString(), file.errorString().toStdString(),
-              BankFiles::tr("Choose a place where you may write and that is not full").toStdString()});
+              WorkFiles::tr("Choose a place where you may write and that is not full").toStdString()});
 }
 
 /// A name that stays in its folder.
@@ -62,10 +62,10 @@ std::vector<std::string> pictures_named(const std::string& text) {
   return names;
 }
 
-Expected<BankFile> open_bank_file(const QString& path) {
+Expected<WorkFile> open_work_file(const QString& path) {
   const auto text = contents(path, largest_text);
   if (!text) return tl::unexpected(text.error());
-  BankFile bank{text->toStdString(), {}};
+  WorkFile bank{text->toStdString(), {}};
   const QDir folder = QFileInfo(path).dir();
   for (const std::string& name : pictures_named(bank.text)) {
     const QString beside = folder.filePath(QString::fromStdString(name));
@@ -77,7 +77,7 @@ Expected<BankFile> open_bank_file(const QString& path) {
   return bank;
 }
 
-Expected<void> save_bank_file(const BankFile& bank, const QString& path) {
+Expected<void> save_work_file(const WorkFile& bank, const QString& path) {
   const QDir folder = QFileInfo(path).dir();
   for (const db::Enclosure& picture : bank.pictures) {
     const QString beside = folder.filePath(QString::fromStdString(picture.name));
@@ -86,8 +86,8 @@ Expected<void> save_bank_file(const BankFile& bank, const QString& path) {
                            : Expected<QByteArray>(bytes_of(picture));
     if (is_plain_name(picture.name) && there && *there == bytes_of(picture)) continue;
     return tl::unexpected(Problem{beside.toStdString(),
-                                  BankFiles::tr("Another picture of this name is there").toStdString(),
-                                  BankFiles::tr("Save the bank in a folder of its own").toStdString()});
+                                  WorkFiles::tr("Another picture of this name is there").toStdString(),
+                                  WorkFiles::tr("Save it in a folder of its own").toStdString()});
   }
   for (const db::Enclosure& picture : bank.pictures)
     if (auto written = write_whole(folder.filePath(QString::fromStdString(picture.name)), bytes_of(picture));

@@ -1,4 +1,4 @@
-#include "app/banks/bank_drafts.h"
+#include "app/works/work_drafts.h"
 
 #include <QCryptographicHash>
 #include <QDir>
@@ -12,7 +12,7 @@
 namespace wm::app {
 namespace {
 
-QJsonObject draft_json(const BankFile& draft) {
+QJsonObject draft_json(const WorkFile& draft) {
   QJsonArray pictures;
   for (const db::Enclosure& picture : draft.pictures)
     pictures.append(QJsonObject{{"name", QString::fromStdString(picture.name)},
@@ -21,9 +21,9 @@ QJsonObject draft_json(const BankFile& draft) {
 }
 
 /// Nothing where it is no draft.
-std::optional<BankFile> bank_draft(const QJsonObject& json) {
+std::optional<WorkFile> work_draft(const QJsonObject& json) {
   if (!json.value("text").isString()) return std::nullopt;
-  BankFile draft{json.value("text").toString().toStdString(), {}};
+  WorkFile draft{json.value("text").toString().toStdString(), {}};
   for (const auto& each : json.value("pictures").toArray())
     draft.pictures.push_back({each.toObject().value("name").toString().toStdString(),
                               each.toObject().value("base64").toString().toStdString()});
@@ -32,22 +32,22 @@ std::optional<BankFile> bank_draft(const QJsonObject& json) {
 
 }  // namespace
 
-QString BankDrafts::path(const QString& of) const {
+QString WorkDrafts::path(const QString& of) const {
   const QByteArray name = QCryptographicHash::hash(of.toUtf8(), QCryptographicHash::Sha256).toHex().left(32);
-  return QDir(folder_).filePath("bank-" + QString::fromLatin1(name) + ".json");
+  return QDir(folder_).filePath(kind_ + "-" + QString::fromLatin1(name) + ".json");
 }
 
-std::optional<BankFile> BankDrafts::find(const QString& of) {
+std::optional<WorkFile> WorkDrafts::find(const QString& of) {
   const auto here = all_.find(of);
   if (here != all_.end()) return here->second;
   QFile file(path(of));
   if (folder_.isEmpty() || !file.open(QIODevice::ReadOnly)) return std::nullopt;
-  auto draft = bank_draft(QJsonDocument::fromJson(file.readAll()).object());
+  auto draft = work_draft(QJsonDocument::fromJson(file.readAll()).object());
   if (draft) all_[of] = *draft;
   return draft;
 }
 
-std::optional<Problem> BankDrafts::keep(const QString& of, const BankFile& draft) {
+std::optional<Problem> WorkDrafts::keep(const QString& of, const WorkFile& draft) {
   all_[of] = draft;
   if (folder_.isEmpty()) return std::nullopt;
   const QByteArray text = QJsonDocument(draft_json(draft)).toJson();
@@ -55,7 +55,7 @@ std::optional<Problem> BankDrafts::keep(const QString& of, const BankFile& draft
   return written ? std::nullopt : std::optional(written.error());
 }
 
-void BankDrafts::drop(const QString& of) {
+void WorkDrafts::drop(const QString& of) {
   all_.erase(of);
   if (!folder_.isEmpty()) QFile::remove(path(of));
 }

@@ -1,0 +1,49 @@
+#pragma once
+// The run sheets that were issued, from when each revision counts, and which are missing.
+#include <optional>
+#include <vector>
+
+#include "app/session.h"
+#include "app/sheets/own_sheets.h"
+
+namespace wm::app {
+
+struct SheetRevision {
+  RecordId record;
+  Instant issued;
+  db::Issued text;
+  Sheet sheet;
+  std::optional<Instant> from;  // since when it counts, or from when it will; nothing: not published
+  bool in_force = false;        // at the session's present: the greatest that has begun
+};
+
+/// By name, the newest revision first. As known at the session's date.
+std::vector<SheetRevision> issued_sheets(const Session& session);
+/// The one in force, else the newest that was issued; null where none of that name was.
+const SheetRevision* current_sheet(const std::vector<SheetRevision>& sheets, const std::string& name);
+/// The highest revision that was issued, or published for the check-out, 0 for none.
+int highest_issued(const std::vector<SheetRevision>& sheets, const std::string& name);
+int highest_published(const Session& session, const std::string& checkout);
+
+/// A check-out that the rules in force ask for on a class, and for which no sheet has been issued that counts
+/// or will count.
+struct MissingSheet {
+  std::string machine_class, checkout;
+  /// The program's own for it, which can be taken over: that of the revision that was published, else its
+  /// newest. Null where the program has none.
+  const OwnSheet* own = nullptr;
+};
+std::vector<MissingSheet> missing_sheets(Session& session, const std::vector<SheetRevision>& sheets);
+
+/// A sheet's text for a machine of the shop's own: how every sheet opens, in the program's words, and a place
+/// for the rest.
+std::string new_sheet_text(const Session& session, const MissingSheet& missing);
+/// The revision under which a text of that sheet would be issued next: its own where it can be, and one that
+/// was published without a text rather than a new one, so that nobody has to be checked out anew for it.
+int next_revision(const Session& session, const std::vector<SheetRevision>& sheets, const Sheet& sheet);
+
+/// Issues the program's own as they are, all or none; those published already are not published again.
+Expected<db::Committed> take_over(Session& session, const std::vector<SheetRevision>& sheets,
+                                  const std::vector<MissingSheet>& missing);
+
+}  // namespace wm::app
