@@ -22,7 +22,7 @@ SheetPages::SheetPages(QWidget* parent) : QWidget(parent) {
   setAccessibleName(tr("The blank sheet as it is printed"));
 }
 
-void SheetPages::show_sheet(const Session& session, const Sheet& sheet) {
+void SheetPages::show_sheet(Session& session, const Sheet& sheet) {
   blank_ = blank_sheet(session, sheet, QStringLiteral("\u2013"), paper_size());
   QStringList lines;
   for (const SheetLine* line : lines_of(sheet)) lines << QString::fromStdString(line->text);

@@ -11,7 +11,7 @@ class SheetPages : public QWidget {
   Q_OBJECT
  public:
   explicit SheetPages(QWidget* parent = nullptr);
-  void show_sheet(const Session& session, const Sheet& sheet);
+  void show_sheet(Session& session, const Sheet& sheet);
   /// An empty place.
   void show_none();
 

@@ -10,13 +10,13 @@ using namespace wm::db;
 
 namespace {
 
-constexpr Instant noon = evening + 2 * day - 6 * hour;
+constexpr Instant that_noon = evening + 2 * day - 6 * hour;
 
-Booking at(Instant from, Purpose purpose = Purpose::check_out) {
+Booking checked_out_at(Instant from, Purpose purpose = Purpose::check_out) {
   return {"kim", "ivo", "b1", "bandsaw", from, from + hour, purpose};
 }
-Booking held(Instant from, Instant through) {
-  Booking out = at(from);
+Booking held_at(Instant from, Instant through) {
+  Booking out = checked_out_at(from);
   out.held_through = through;
   return out;
 }
@@ -39,44 +39,44 @@ TestShop with_kim_waiting() {
   shop.enter("dee", own(Waiting{"kim", "bandsaw"}), evening - 5 * day);
   return shop;
 }
-const std::vector<Instant> since{evening - 5 * day};
+const std::vector<Instant> long_since{evening - 5 * day};
 
 }  // namespace
 
 TEST_CASE(
     "Whoever is booked for their check-out waits no more, and waits again as before when it is cancelled") {
   TestShop shop = with_kim_waiting();
-  REQUIRE(waiting(shop) == since);
-  const RecordId id = shop.enter("dee", own(at(noon)));
+  REQUIRE(waiting(shop) == long_since);
+  const RecordId id = shop.enter("dee", own(checked_out_at(that_noon)));
   CHECK(waiting(shop).empty());
   SECTION("cancelled") {
     const RecordId off = shop.enter("dee", own(Cancel{id, "ill"}));
-    CHECK(waiting(shop) == since);
+    CHECK(waiting(shop) == long_since);
     SECTION("and the cancellation struck out") {
       shop.enter("mia", StrikeOutRecord{off, "well again"});
       CHECK(waiting(shop).empty());
       shop.enter("dee", own(Cancel{id, "ill after all"}));
-      CHECK(waiting(shop) == since);
+      CHECK(waiting(shop) == long_since);
     }
     SECTION("and booked again") {
-      shop.enter("dee", own(at(noon + day)));
+      shop.enter("dee", own(checked_out_at(that_noon + day)));
       CHECK(waiting(shop).empty());
     }
   }
   SECTION("moved, and cancelled then") {
-    Booking moved = at(noon + day);
+    Booking moved = checked_out_at(that_noon + day);
     moved.instead_of = id;
     const RecordId second = shop.enter("dee", own(moved));
     CHECK(waiting(shop).empty());
     shop.enter("dee", own(Cancel{second, "ill"}));
-    CHECK(waiting(shop) == since);
+    CHECK(waiting(shop) == long_since);
   }
   SECTION("struck out") {
     shop.enter("mia", StrikeOutRecord{id, "the wrong member"});
-    CHECK(waiting(shop) == since);
+    CHECK(waiting(shop) == long_since);
   }
   SECTION("stayed away from") {
-    shop.set_now(noon + hour);
+    shop.set_now(that_noon + hour);
     shop.enter("dee", own(Attendance{id, Turnout::not_come}));
     CHECK(waiting(shop).empty());
   }
@@ -86,7 +86,7 @@ TEST_CASE(
 
 TEST_CASE("Who is put back on the list by hand waits once") {
   TestShop shop = with_kim_waiting();
-  const RecordId id = shop.enter("dee", own(at(noon)));
+  const RecordId id = shop.enter("dee", own(checked_out_at(that_noon)));
   shop.enter("dee", own(Waiting{"kim", "bandsaw"}));
   shop.enter("dee", own(Cancel{id, "ill"}));
   CHECK(waiting(shop) == std::vector<Instant>{evening});
@@ -106,22 +106,22 @@ TEST_CASE("Nobody waits twice for one machine") {
 TEST_CASE("To be taught or to practise ends no wait for a check-out") {
   TestShop shop = with_kim_waiting();
   shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
-  shop.enter("dee", own(at(noon, Purpose::teach)));
-  shop.enter("dee", own(at(noon + day, Purpose::practise)));
-  CHECK(waiting(shop) == since);
+  shop.enter("dee", own(checked_out_at(that_noon, Purpose::teach)));
+  shop.enter("dee", own(checked_out_at(that_noon + day, Purpose::practise)));
+  CHECK(waiting(shop) == long_since);
 }
 
 TEST_CASE("What is only held ends no wait; confirmed, or come to, it does, and stands") {
   TestShop shop = with_kim_waiting();
-  const RecordId id = shop.enter("dee", own(held(noon, noon)));
-  CHECK(waiting(shop) == since);
+  const RecordId id = shop.enter("dee", own(held_at(that_noon, that_noon)));
+  CHECK(waiting(shop) == long_since);
   SECTION("confirmed") { shop.enter("dee", own(Confirmed{id})); }
   SECTION("come to") {
-    shop.set_now(noon - 300);
+    shop.set_now(that_noon - 300);
     shop.enter("dee", own(Attendance{id, Turnout::arrived}));
   }
   SECTION("come to, and signed") {
-    shop.set_now(noon - 300);
+    shop.set_now(that_noon - 300);
     SignCheckout sign;
     sign.checkout = {"kim", "bandsaw", 0, Outcome::failed, "ivo"};
     sign.pin = "2222";
@@ -130,32 +130,32 @@ TEST_CASE("What is only held ends no wait; confirmed, or come to, it does, and s
     shop.enter("ivo", sign);
   }
   CHECK(waiting(shop).empty());
-  shop.set_now(noon + 600);
-  const auto taken = shop.store().booked({noon, noon + 1});
+  shop.set_now(that_noon + 600);
+  const auto taken = shop.store().booked({that_noon, that_noon + 1});
   REQUIRE(taken.size() == 1);
   CHECK(taken.front().person == "kim");
-  refused(shop.commit("dee", own(Booking{"lou", "mia", "b1", "bandsaw", noon, noon + hour})),
+  refused(shop.commit("dee", own(Booking{"lou", "mia", "b1", "bandsaw", that_noon, that_noon + hour})),
           "booked already");
 }
 
 TEST_CASE("What was held and given up is come to by nobody") {
   TestShop shop;
-  const RecordId id = shop.enter("dee", own(held(noon, noon - hour)));
-  shop.set_now(noon - 300);
+  const RecordId id = shop.enter("dee", own(held_at(that_noon, that_noon - hour)));
+  shop.set_now(that_noon - 300);
   refused(shop.commit("dee", own(Attendance{id, Turnout::arrived})), "has been given up since");
 }
 
 TEST_CASE("Nobody has stayed away before the day on which it is") {
   TestShop shop;
-  const RecordId id = shop.enter("dee", own(at(noon)));
+  const RecordId id = shop.enter("dee", own(checked_out_at(that_noon)));
   refused(shop.commit("dee", own(Attendance{id, Turnout::not_come})), "It is on 2026-03-16");
-  shop.set_now(noon - hour);
+  shop.set_now(that_noon - hour);
   shop.enter("dee", own(Attendance{id, Turnout::not_come}));
 }
 
 TEST_CASE("A booking entered once more under its id changes nothing on the list") {
   TestShop shop = with_kim_waiting();
-  const Command booked = shop.command("dee", own(at(noon)));
+  const Command booked = shop.command("dee", own(checked_out_at(that_noon)));
   REQUIRE(shop.store().commit(booked));
   const auto again = shop.store().commit(booked);
   REQUIRE(again);
@@ -164,7 +164,7 @@ TEST_CASE("A booking entered once more under its id changes nothing on the list"
   const Command off = shop.command("dee", own(Cancel{booked.id, "ill"}), shop.now());
   REQUIRE(shop.store().commit(off));
   CHECK(shop.store().commit(off)->again);
-  CHECK(waiting(shop) == since);
+  CHECK(waiting(shop) == long_since);
   Command other = off;
   other.action = own(Cancel{booked.id, "away"});
   refused(shop.store().commit(other), "Something else has been entered");
