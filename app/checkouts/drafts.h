@@ -23,7 +23,7 @@ struct Draft {
   QString known_restrictions, known_note;  // as the store had them when it was last looked at
   std::optional<Outcome> outcome;          // chosen by hand
   std::optional<PersonId> assessor, with;  // who signs it with the assessor
-  PersonId marked_by;  // who sat here when it was last changed
+  PersonId marked_by;                      // who sat here when it was last changed
   Instant changed;
   PersonId second;       // whose marks these are, of one that is signed already; empty: the first's
   RecordId opened;       // the sheet in hand in the shop's store; empty: not there yet

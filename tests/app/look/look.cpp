@@ -385,8 +385,10 @@ std::vector<View> views(Session& session) {
          w.go(checkout_of_jonas(session));
          choose(w, "hand", "on");
          choose(w, "outcome", "fail");
+         choose(w, "assessor", "Mara");  // who sits there has not watched him
          press(w, "sign");
-       }},
+       },
+       true},  // it asks for her PIN
       {"checkouts-put-by",
        [&session](MainWindow& w) {
          w.go(checkout_of_jonas(session));
