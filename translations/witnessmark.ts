@@ -44,6 +44,17 @@
     </message>
 </context>
 <context>
+    <name>BankProblems</name>
+    <message>
+        <source>The picture %1 is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put it beside the file and open that again</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>CalendarWords</name>
     <message>
         <source>%1: %2 with %3</source>
@@ -1187,6 +1198,10 @@
     </message>
     <message>
         <source>Computers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run sheets</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4321,30 +4336,6 @@
 <context>
     <name>wm::app::BankEditor</name>
     <message>
-        <source>Line</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>What is wrong</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>now</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Issue it</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Save as a file</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Start over</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Back to the banks</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4357,31 +4348,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>what is new in it, in a sentence</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>What is new in it</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Counts from</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>As it was issued</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Nothing is wrong with it</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>What is wrong: %1</source>
-        <comment>a number</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>A bank of this name has not been issued before.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4389,60 +4355,9 @@
         <source>Put the cursor into a question, and it is shown here as a member sees it.</source>
         <translation type="unfinished"></translation>
     </message>
-    <message>
-        <source>day</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>That is no day</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Type it as 2026-12-01, or leave it empty for now</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Issued.</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>wm::app::BankFiles</name>
-    <message>
-        <source>Choose a file that can be read</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The file has more than 16 MiB</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Choose a smaller one</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Choose a place where you may write and that is not full</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Another picture of this name is there</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Save the bank in a folder of its own</source>
-        <translation type="unfinished"></translation>
-    </message>
 </context>
 <context>
     <name>wm::app::BankProblems</name>
-    <message>
-        <source>The picture %1 is missing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Put it beside the file and open that again</source>
-        <translation type="unfinished"></translation>
-    </message>
     <message>
         <source>Revision %1 has been issued already</source>
         <translation type="unfinished"></translation>
@@ -4596,28 +4511,12 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>This is the text as it was left before, and not issued.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Text (*.txt);;All files (*)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Save the bank as a file</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>bank.txt</source>
         <comment>a file&apos;s name</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Text (*.txt)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Bank saved as %1.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4852,10 +4751,6 @@
     <message>
         <source>with %1</source>
         <comment>an assessor</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>There is no run sheet for this machine, so nothing can be signed here. A manager can add one.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5130,6 +5025,10 @@
     </message>
     <message>
         <source>Something else was written at another station meanwhile: both stand here now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the run sheets</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7218,6 +7117,13 @@
     </message>
     <message>
         <source>By the rules nobody loses anything by this. Name who was there, or nobody.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::IssuedSheets</name>
+    <message>
+        <source>As it comes with the program.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -10548,6 +10454,118 @@
     </message>
 </context>
 <context>
+    <name>wm::app::SheetBook</name>
+    <message>
+        <source>No rule in force asks for a check-out here, so nothing can be signed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The run sheet for this machine counts only from %1, so nothing can be marked or signed before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No run sheet has been issued for this machine, so nothing can be marked or signed here. A manager issues one on the page Run sheets.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::SheetChangeWords</name>
+    <message>
+        <source>New lines: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines that ask otherwise: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines that are no longer critical: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines of revision %2 that are no longer asked: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines stand in another order or section.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is for another machine class or check-out than before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No line has changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rules in force have no machine class %1: nobody is checked out on this sheet before they do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rules in force ask for no check-out %1 on this machine: nobody is checked out on this sheet before they do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody&apos;s standing would change: nobody has to be checked out again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whoever has not been checked out again by then falls back:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>And on %1 days more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::SheetEditor</name>
+    <message>
+        <source>The run sheet&apos;s text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The blank sheet as it is printed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the run sheets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revision %1 has been issued already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write a higher one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revision %1 of this check-out counts already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write that one or a higher one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A run sheet of this name has not been issued before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This revision of the check-out has been published: its sheet can be marked as soon as it counts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::SheetPages</name>
+    <message>
+        <source>The blank sheet as it is printed</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>wm::app::SheetView</name>
     <message>
         <source>shown</source>
@@ -10604,6 +10622,173 @@
     </message>
     <message>
         <source>line %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::SheetsPage</name>
+    <message>
+        <source>a machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none has been issued</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rules ask for one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in force</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not published</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to come</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an earlier one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revisions: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revisions: %1; machines without one: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No run sheet has been issued yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None of that name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Take over the program&apos;s for %n machines that have none</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>From a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a run sheet&apos;s text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rules ask for the check-out %1 here, and no run sheet has been issued for it: nobody can be checked out before there is one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One comes with the program. It is a pattern: read it against the maker&apos;s manual first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A manager issues it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What can be done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin with the program&apos;s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it over as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Revision %1, issued on %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check-out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edit it into the next revision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look through it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save as a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is on it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, critical of them %2</source>
+        <comment>numbers of lines</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lines: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the run sheet as a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>run-sheet.txt</source>
+        <comment>a file&apos;s name</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run sheets</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -11459,6 +11644,120 @@
     </message>
     <message>
         <source>This card belongs to nobody here. Type your number instead, or ask the desk.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::WorkEditor</name>
+    <message>
+        <source>Line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Issue it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save as a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what is new in it, in a sentence</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is new in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counts from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As it was issued</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is wrong with it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is wrong: %1</source>
+        <comment>a number</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is no day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type it as 2026-12-01, or leave it empty for now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Issued.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::WorkFiles</name>
+    <message>
+        <source>Choose a file that can be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file has more than 16 MiB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a smaller one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a place where you may write and that is not full</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another picture of this name is there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save it in a folder of its own</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::WorkPage</name>
+    <message>
+        <source>This is the text as it was left before, and not issued.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text (*.txt);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
