@@ -35,8 +35,7 @@ QStringList sheet_change_sentences(const Sheet& before, const Sheet& after) {
   say(found.changed, SheetChangeWords::tr("Lines that ask otherwise: %1."));
   say(found.eased, SheetChangeWords::tr("Lines that are no longer critical: %1."));
   say(found.removed, SheetChangeWords::tr("Lines of revision %2 that are no longer asked: %1.")
-                         .arg("%1")
-                         .arg(before.revision));
+                         .arg("%1", QString::number(before.revision)));
   if (found.order) said << SheetChangeWords::tr("Lines stand in another order or section.");
   if (found.machine)
     said << SheetChangeWords::tr("It is for another machine class or check-out than before.");

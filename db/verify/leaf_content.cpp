@@ -1,6 +1,7 @@
 #include "db/verify/leaf_content.h"
 
 #include <algorithm>
+#include <array>
 
 #include "core/time/text.h"
 
