@@ -7,6 +7,7 @@
 #include "db/export/person_export.h"
 #include "db/floor.h"
 #include "db/journal/subject.h"
+#include "db/retention.h"
 #include "test_shop.h"
 
 namespace wm::db::two_assessors {
@@ -326,10 +327,53 @@ TEST_CASE("From paper both who signed it are named; nobody types a PIN of theirs
   CHECK(shop.from_paper("mia", fact(paper.sheet.checkout), evening));
 }
 
+TEST_CASE("Both must be able to assess it on the same mode: by one each nobody has seen either") {
+  TestShop shop = ready();
+  for (const auto& [who, mode] : {std::pair{"dee", "combi/joint"}, {"lou", "combi/plane"}}) {
+    shop.enter("mia", own(RoleGiven{who, Role::instructor}));
+    shop.enter("mia", ChoosePin{who, "5555"});
+    shop.enter("mia", fact(Appoint{who, TargetScope{mode}, true, Day{21000}}));
+  }
+  shop.wait(60);
+  SignCheckout sign;
+  sign.checkout = {"kim", "combi", 0, Outcome::passed, "dee"};
+  sign.pin = "5555";
+  sign.machine = "c1";
+  sign.second = SecondAssessor{"lou", "5555"};
+  no(shop.commit("dee", sign), "second", "Lou Brandt could not assess 'combi'");
+  sign.second = SecondAssessor{"ivo", "2222"};
+  CHECK(shop.commit("dee", sign));
+}
+
+TEST_CASE("Who was the second is named by it, for as long as details are kept") {
+  TestShop shop = ready();
+  shop.enter("dee", own(Printed{"Run sheet", 1, std::string(64, 'a'), "7K2Q9X"}));
+  Rulebook rulebook = shop.store().rulebooks().back();
+  rulebook.version += 1;
+  rulebook.effective_from = shop.now() + 1;
+  rulebook.keep_details = Period{PeriodUnit::days, 30};
+  shop.enter("mia", PublishRulebook{rulebook});
+  shop.enter("mia", own(RoleGiven{"noa", std::nullopt}));
+  const auto may_go = [&] {
+    return std::ranges::count(details_that_may_go(shop.store()), "noa", &MayGo::person) == 1;
+  };
+  CHECK_FALSE(may_go());
+  shop.wait(40 * day);
+  CHECK(may_go());
+  shop.enter("dee", own(at(shop.now() + hour, "ivo", "noa")));
+  CHECK_FALSE(may_go());
+  shop.wait(40 * day);
+  CHECK(may_go());
+  EnterPaperSheet paper{signing("noa", ""), "7K2Q9X"};
+  paper.sheet.pin.clear();
+  REQUIRE(shop.from_paper("mia", paper, shop.now()));
+  CHECK_FALSE(may_go());
+}
+
 TEST_CASE("What is told of somebody has where they were the second, and of the member who the second was",
           "[file]") {
   TestShop shop = ready();
-  const RecordId booked = shop.enter("dee", own(at(noon)));
+  const RecordId booked = shop.enter("dee", own(at(noon, "ivo", "mia", "lou")));
   const auto done = shop.commit("ivo", signing());
   REQUIRE(done);
   const auto of_mia = export_person(shop.store(), "mia"), of_kim = export_person(shop.store(), "kim");

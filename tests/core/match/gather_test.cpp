@@ -49,8 +49,33 @@ TEST_CASE(
   CHECK(q.waiters[1].lapses == tuesday);
   CHECK(q.waiters[2].fits == std::vector<OpeningIndex>{0, 1});
   CHECK(q.waiters[2].lapses == monday + 18 * 3600);
+  for (const Opening& each : q.openings) CHECK(each.second.empty());
   // Whoever's lapses come first, and so this Monday is theirs.
   const Proposal proposal = fit_everyone(q, small_match::to_the_end);
   CHECK(proposal.measures.served == 3);
   CHECK(proposal.measures.first == 2);
+}
+
+TEST_CASE("An opening for two names both, and is another than with one of them, or with somebody else") {
+  FitQuestion whole;
+  whole.next_week = monday + 86400 * 7;
+  Gathering gathering(whole, monday);
+  SlotQuestion two = asked("wim", last_instant);
+  two.to = monday + 86400;
+  two.units = {"lathe 1"};
+  two.assessors = {"ana", "bo", "cem"};
+  two.hours.push_back({"bo", 0, 17 * 60, 18 * 60});
+  two.hours.push_back({"cem", 0, 17 * 60, 18 * 60});
+  two.two_assessors = [](const Interval&) { return true; };
+  gathering.add(two, "shaper", 1);
+  SlotQuestion one = two;
+  one.person = "xia";
+  one.two_assessors = {};
+  gathering.add(one, "shaper", 1);
+  const FitQuestion q = std::move(gathering).done();
+  std::vector<std::pair<PersonId, PersonId>> those;
+  for (const OpeningIndex each : q.waiters[0].fits)
+    those.emplace_back(q.openings[each].assessor, q.openings[each].second);
+  CHECK(those == std::vector<std::pair<PersonId, PersonId>>{{"ana", "bo"}, {"ana", "cem"}, {"bo", "cem"}});
+  CHECK(q.openings.size() == 7);  // and one with each of them at five, one with Ana at six
 }

@@ -47,6 +47,14 @@ TEST_CASE("Who waited longest is left out where that serves two others, and both
   CHECK(left_out_of_best(q) == std::vector<LeftOut>{{0, AllTaken{1, {}, {1, 2}, 0}}});
 }
 
+TEST_CASE("Who is taken as a second elsewhere is in the way as much as an assessor is") {
+  FitQuestion q;
+  q.openings = {{hour(0), "ana", "lathe", "bo"}, {hour(0), "bo", "saw"}, {hour(0), "cem", "mill", "bo"}};
+  q.waiters = {waiting("wim", 9, {0}), waiting("xia", 5, {1}), waiting("yve", 3, {2})};
+  CHECK(left_out_of_best(q) ==
+        std::vector<LeftOut>{{1, AllTaken{1, {0}, {}, 0}}, {2, AllTaken{1, {0}, {}, 0}}});
+}
+
 TEST_CASE("Past the longest wait one comes before two others") {
   FitQuestion q = two_hours();
   q.openings.push_back({{evening + 900, evening + 900 + 5400}, "ana", "lathe"});
