@@ -266,8 +266,11 @@ class TwoAssessorsTest : public QObject {
     press(Qt::Key_Return, Qt::ControlModifier);
     QVERIFY2(refused_.join(' ').contains("Mara Devlin is chosen twice"), qPrintable(refused_.join(' ')));
     QCOMPARE(QApplication::focusWidget(), second());
-    // As chosen, after something else was committed too.
+    // As chosen, after something else was committed too, and after the program was started anew.
     page_->refresh();
+    QCOMPARE(second()->currentText(), QString("Mara Devlin"));
+    page_.reset();
+    put_up(std::make_unique<CheckoutsPage>(*shop_->session, nullptr, evening::sheets()));
     QCOMPARE(second()->currentText(), QString("Mara Devlin"));
   }
 
