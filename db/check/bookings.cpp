@@ -211,8 +211,7 @@ Expected<void> check_together(const Case& c, const Booking& f, const ShopHours& 
 Expected<void> check_two(const Case& c, const Booking& f) {
   const bool asked = f.purpose == Purpose::check_out && two_check_out(c.decider().in_force(f.from), f.target);
   if (!asked || !f.second.empty()) return {};
-  return refuse("second",
-                "On '" + f.target + "' two assessors witness a check-out, and this booking has one.",
+  return refuse("second", "Two assessors witness a check-out here, and this booking has one.",
                 "Choose a time at which a second assessor is there too.");
 }
 
@@ -223,7 +222,7 @@ Expected<void> check_not_too_many(const Case& c, const Booking& f) {
   if (f.purpose != Purpose::check_out)
     return refuse("second", "Only a check-out is booked with two assessors.", "Leave the second out.");
   if (two_check_out(c.decider().in_force(f.from), f.target)) return {};
-  return refuse("second", "On '" + f.target + "' one assessor witnesses a check-out.",
+  return refuse("second", "One assessor witnesses a check-out here.",
                 "Leave the second out; whoever watches too can mark it apart.");
 }
 

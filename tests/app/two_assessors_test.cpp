@@ -120,7 +120,7 @@ class TwoAssessorsTest : public QObject {
     open_diary();
     choose_row("Tola Adeyemi");
     QVERIFY2(row().contains("no longer possible"), qPrintable(row()));
-    QVERIFY2(text("trouble").contains("two assessors witness a check-out, and this booking has one"),
+    QVERIFY2(text("trouble").contains("Two assessors witness a check-out here, and this booking has one"),
              qPrintable(text("trouble")));
     press(Qt::Key_M, Qt::ControlModifier);
     choose_row("18:00–19:00, Jointer/planer, unit 1, free with Mara Devlin and Samir Haddad");

@@ -81,7 +81,7 @@ std::vector<F> all_of(const std::vector<Entry>& entries) {
 
 TEST_CASE("Where the tier asks for two, a check-out is booked with two, and all else with one") {
   TestShop shop = ready();
-  no(shop.commit("dee", own(at(noon, "ivo", ""))), "second", "two assessors witness a check-out");
+  no(shop.commit("dee", own(at(noon, "ivo", ""))), "second", "Two assessors witness a check-out here");
   no(shop.commit("dee", own(at(noon, "ivo", "ivo"))), "second", "somebody else");
   no(shop.commit("dee", own(at(noon, "ivo", "kim"))), "second", "somebody else");
   no(shop.commit("dee", own(at(noon, "ivo", "nobody"))), "second", "There is nobody");
@@ -95,7 +95,7 @@ TEST_CASE("Where the tier asks for two, a check-out is booked with two, and all 
   const RecordId id = shop.enter("dee", own(at(noon + day)));
   CHECK(as<Booking>(shop.store().entry(id)->fact)->second == "mia");
   publish(shop, {false, false});
-  no(shop.commit("dee", own(at(noon + 2 * day))), "second", "one assessor witnesses");
+  no(shop.commit("dee", own(at(noon + 2 * day))), "second", "One assessor witnesses");
   shop.enter("dee", own(at(noon + 2 * day, "ivo", "")));
   // What was booked with two when it was asked for is not wrong by it.
   CHECK(shop.store().still_stands(id));
