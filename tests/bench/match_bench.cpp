@@ -31,7 +31,10 @@ void row(const WaitingShop& shop, double seconds) {
   });
   const Measures& m = proposal.measures;
   std::printf("%4llu %-6s %7zu %8zu %6.2f | %3lld %4lld %6lld %4lld %5lld | ",
-              static_cast<unsigned long long>(shop.seed), shop.uneven_lengths ? "uneven" : "hours",
+              static_cast<unsigned long long>(shop.seed),
+              shop.by_two           ? "by two"
+              : shop.uneven_lengths ? "uneven"
+                                    : "hours",
               question.openings.size(), ways, seconds_since(began), static_cast<long long>(m.first),
               static_cast<long long>(m.served), static_cast<long long>(m.waited),
               static_cast<long long>(m.trips), static_cast<long long>(m.gaps));
@@ -57,7 +60,7 @@ int main(int count, char** arguments) {
       "on\n",
       seconds);
   std::printf("seed lengths openings     ways   s    | first served waited trips gaps | settled\n");
-  for (const bool uneven : {false, true})
+  for (const auto& [uneven, by_two] : {std::pair{false, false}, {true, false}, {false, true}})
     for (int seed = 1; seed <= shops; ++seed)
-      row({static_cast<std::uint64_t>(seed), 200, 12, 15, 4, uneven}, seconds);
+      row({static_cast<std::uint64_t>(seed), 200, 12, 15, 4, uneven, by_two}, seconds);
 }

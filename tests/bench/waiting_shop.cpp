@@ -81,21 +81,32 @@ class Maker {
   bool taken(const Opening& opening) const {
     return std::any_of(q_.booked.begin(), q_.booked.end(), [&](const Booked& each) {
       return overlap(each.when, opening.when) &&
-             (each.assessor == opening.assessor || each.machine == opening.unit);
+             (opening.assesses(each.assessor) || each.machine == opening.unit);
     });
   }
 
   void make_openings(OneTarget& target) {
+    const bool two = shop_.by_two && (&target - targets_.data()) % 3 == 0;
+    for (std::size_t i = 0; i < target.assessors.size(); ++i) {
+      const auto in = times_in(q_.zone, hours_, target.assessors[i], from_, to());
+      if (!two) add_openings(target, in, target.assessors[i], {});
+      for (std::size_t j = i + 1; two && j < target.assessors.size(); ++j)
+        add_openings(target, common(in, times_in(q_.zone, hours_, target.assessors[j], from_, to())),
+                     target.assessors[i], target.assessors[j]);
+    }
+  }
+
+  void add_openings(OneTarget& target, const std::vector<Interval>& all, const PersonId& assessor,
+                    const PersonId& second) {
     const std::int64_t seconds = std::int64_t{60} * target.minutes;
-    for (const PersonId& assessor : target.assessors)
-      for (const Interval& in : times_in(q_.zone, hours_, assessor, from_, to()))
-        for (Instant t = in.from; t + seconds <= in.to; t = t + 900)
-          for (const MachineId& unit : target.units) {
-            const Opening opening{{t, t + seconds}, assessor, unit};
-            if (taken(opening)) continue;
-            target.openings.push_back(static_cast<OpeningIndex>(q_.openings.size()));
-            q_.openings.push_back(opening);
-          }
+    for (const Interval& in : all)
+      for (Instant t = in.from; t + seconds <= in.to; t = t + 900)
+        for (const MachineId& unit : target.units) {
+          const Opening opening{{t, t + seconds}, assessor, unit, second};
+          if (taken(opening)) continue;
+          target.openings.push_back(static_cast<OpeningIndex>(q_.openings.size()));
+          q_.openings.push_back(opening);
+        }
   }
 
   /// A few targets are what most wait for.
