@@ -4008,26 +4008,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A session of the past…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Came in for themself</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Is off duty, and stays</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Is on duty from now on</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Came in on duty</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <comment>who, machine</comment>
         <translation type="unfinished"></translation>
@@ -4047,6 +4027,18 @@
     </message>
     <message>
         <source>%1 is here, on duty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Past session…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Off duty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On duty</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -144,8 +144,7 @@ QLayout* AnswerPanel::buttons() {
   grid->addWidget(presence_, 3, 0);
   duty_ = button("duty", {}, Qt::CTRL | Qt::SHIFT | Qt::Key_I, &AnswerPanel::toggle_duty);
   grid->addWidget(duty_, 6, 0);
-  session_button_ = button("session", tr("A session of the past…"), Qt::CTRL | Qt::SHIFT | Qt::Key_G,
-                           &AnswerPanel::enter_session);
+  session_button_ = button("session", tr("Past session…"), Qt::CTRL | Qt::Key_O, &AnswerPanel::enter_session);
   grid->addWidget(session_button_, 6, 1);
   grid->addWidget(button("print", tr("Print this"), Qt::CTRL | Qt::Key_P, &AnswerPanel::print), 3, 1);
   grid->addWidget(button("blank", tr("Blank this"), Qt::CTRL | Qt::Key_B, &AnswerPanel::toggle_blank), 4, 0);
@@ -169,12 +168,10 @@ void AnswerPanel::show_answer(const ShopNow& shop, const PersonId& person, const
   present_ = shop.is_present(session_.joined(person));
   on_duty_ = std::binary_search(shop.staff.begin(), shop.staff.end(), session_.joined(person));
   const auto role = session_.role_of(person);
-  const bool staff = role && *role != db::Role::quiz_station;
-  presence_->say(present_ ? tr("Has left") : staff ? tr("Came in for themself") : tr("Came in"));
-  duty_->say(on_duty_   ? tr("Is off duty, and stays")
-             : present_ ? tr("Is on duty from now on")
-                        : tr("Came in on duty"));
-  duty_->setVisible(staff);
+  has_duty_ = role && *role != db::Role::quiz_station;
+  presence_->say(present_ ? tr("Has left") : tr("Came in"));
+  duty_->say(on_duty_ ? tr("Off duty") : tr("On duty"));
+  duty_->setVisible(has_duty_);
   const db::AtMachine* at = shop.machine_of(session_.joined(person));
   start_->say(at ? tr("Has left the machine…") : tr("Starts the machine…"));
   machine_->setText(answer_.machine);
@@ -314,7 +311,7 @@ void AnswerPanel::print() {
 void AnswerPanel::toggle_presence() {
   if (!present_)
     return report(session_.commit(db::EnterShopFact{db::Presence{person_, true, false}}),
-                  tr("%1 is here.").arg(who()));
+                  (has_duty_ ? tr("%1 is here, off duty.") : tr("%1 is here.")).arg(who()));
   const QString still = still_at_machines();
   report(session_.commit(db::EnterShopFact{db::Presence{person_, false, false}}),
          (tr("%1 has left.").arg(who()) + ' ' + still).trimmed());

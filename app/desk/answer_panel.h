@@ -72,6 +72,7 @@ class AnswerPanel : public QFrame {
   DeskAnswer answer_;
   BookingOffer offer_;
   bool present_ = false, on_duty_ = false;
+  bool has_duty_ = false;  // a role to be on duty in
 
   QStackedWidget* stack_;
   QLabel* machine_;

@@ -219,16 +219,18 @@ class StartsTest : public QObject {
     QVERIFY((facts<db::Presence>().back() == db::Presence{"jonas", true, false}));
     open("mara", "shaper");
     QVERIFY(duty->isVisible());
-    QVERIFY(find<QPushButton>("presence")->text().contains("for themself"));
+    QCOMPARE(duty->text(), QString("On duty"));
     press(Qt::Key_I);
+    QCOMPARE(told_.back(), QString("Mara Devlin is here, off duty."));
     QVERIFY((facts<db::Presence>().back() == db::Presence{"mara", true, false}));
-    QVERIFY(duty->text().contains("on duty from now on"));
+    QCOMPARE(duty->text(), QString("On duty"));
     const auto on_duty = [] {
       QTest::keyClick(QApplication::focusWidget(), Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);
     };
     on_duty();
     QVERIFY((facts<db::Presence>().back() == db::Presence{"mara", true, true}));
-    QVERIFY(duty->text().contains("off duty"));
+    QCOMPARE(duty->text(), QString("Off duty"));
+    evening::grab(*page_, "duty");
     on_duty();
     QVERIFY((facts<db::Presence>().back() == db::Presence{"mara", true, false}));
     press(Qt::Key_I);
@@ -258,7 +260,7 @@ class StartsTest : public QObject {
     open("jonas", "shaper");
     QVERIFY(button->isVisible());
     const auto begin = [] {
-      QTest::keyClick(QApplication::focusWidget(), Qt::Key_G, Qt::ControlModifier | Qt::ShiftModifier);
+      QTest::keyClick(QApplication::focusWidget(), Qt::Key_O, Qt::ControlModifier);
       QCoreApplication::processEvents();
       QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
     };
