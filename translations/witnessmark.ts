@@ -1201,7 +1201,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Run sheets</source>
+        <source>Sheets</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -10456,7 +10456,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>No run sheet has been issued for this machine, so nothing can be marked or signed here. A manager issues one on the page Run sheets.</source>
+        <source>No run sheet has been issued for this machine, so nothing can be marked or signed here. A manager issues one on the page Sheets.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -10780,7 +10780,23 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Run sheets</source>
+        <source>Sheets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin with one of the program&apos;s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edit it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin with the program&apos;s for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read every line against this machine and its maker&apos;s manual.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

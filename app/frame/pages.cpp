@@ -32,7 +32,7 @@ const std::vector<PageEntry>& pages() {
       {"diary", QT_TRANSLATE_NOOP("Pages", "Diary"), Qt::Key_F3, make<DiaryPage>, ShownAt::all},
       {"hours", QT_TRANSLATE_NOOP("Pages", "Hours"), Qt::SHIFT | Qt::Key_F3, make<HoursPage>, ShownAt::desks},
       {"checkouts", QT_TRANSLATE_NOOP("Pages", "Check-outs"), Qt::Key_F4, make<CheckoutsPage>, ShownAt::all},
-      {"sheets", QT_TRANSLATE_NOOP("Pages", "Run sheets"), Qt::SHIFT | Qt::Key_F4, make<SheetsPage>,
+      {"sheets", QT_TRANSLATE_NOOP("Pages", "Sheets"), Qt::SHIFT | Qt::Key_F4, make<SheetsPage>,
        ShownAt::office},
       {"people", QT_TRANSLATE_NOOP("Pages", "People"), Qt::Key_F6, make<PeoplePage>, ShownAt::desks},
       {"machines", QT_TRANSLATE_NOOP("Pages", "Machines"), Qt::Key_F7, make<MachinesPage>, ShownAt::all},

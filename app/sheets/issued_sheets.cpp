@@ -100,9 +100,13 @@ std::vector<MissingSheet> missing_sheets(Session& session, const std::vector<She
   return missing;
 }
 
-std::string new_sheet_text(const Session& session, const MissingSheet& missing) {
+std::string new_sheet_text(const Session& session, const MissingSheet& missing, const Sheet* like) {
   Sheet sheet{as_file_name(missing.checkout), 1, missing.machine_class, missing.checkout, "", {}};
   sheet.revision = next_revision(session, issued_sheets(session), sheet);
+  if (like) {
+    sheet.sections = like->sections;
+    return to_text(sheet);
+  }
   if (!own_sheets().empty()) sheet.sections.push_back(own_sheets().front().sheet.sections.front());
   return to_text(sheet) + "\n[at work]\n*\n";
 }

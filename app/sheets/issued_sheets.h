@@ -35,9 +35,9 @@ struct MissingSheet {
 };
 std::vector<MissingSheet> missing_sheets(Session& session, const std::vector<SheetRevision>& sheets);
 
-/// A sheet's text for a machine of the shop's own: how every sheet opens, in the program's words, and a place
-/// for the rest.
-std::string new_sheet_text(const Session& session, const MissingSheet& missing);
+/// A sheet's text for a machine of the shop's own: the lines of `like`, or where there is none how every
+/// sheet opens, in the program's words, and a place for the rest.
+std::string new_sheet_text(const Session& session, const MissingSheet& missing, const Sheet* like = nullptr);
 /// The revision under which a text of that sheet would be issued next: its own where it can be, and one that
 /// was published without a text rather than a new one, so that nobody has to be checked out anew for it.
 int next_revision(const Session& session, const std::vector<SheetRevision>& sheets, const Sheet& sheet);

@@ -65,7 +65,7 @@ QString SheetBook::why_none(const TargetName& target) {
               .arg(short_day(*each.from, session_.zone()));
   return SheetBooks::tr(
       "No run sheet has been issued for this machine, so nothing can be marked or signed here. A manager "
-      "issues one on the page Run sheets.");
+      "issues one on the page Sheets.");
 }
 
 const Sheet* SheetBook::revision(const std::string& name, int revision) {

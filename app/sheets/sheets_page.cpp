@@ -132,7 +132,15 @@ void SheetsPage::describe_missing(const MissingSheet& missing) {
       ->button(missing.own ? tr("Begin with the program's") : tr("Write one"), QKeySequence("Ctrl+Return"),
                [this] { edit(); })
       ->setObjectName("edit");
-  if (!missing.own) return;
+  if (!missing.own) {
+    panel_
+        ->button(tr("Begin with one of the program's"), QKeySequence("Ctrl+B"),
+                 [this] {
+                   if (const MissingSheet* chosen = chosen_missing()) begin_like(*chosen);
+                 })
+        ->setObjectName("begin_like");
+    return;
+  }
   panel_
       ->button(tr("Take it over as it is"), QKeySequence("Ctrl+T"),
                [this] {
@@ -187,6 +195,23 @@ void SheetsPage::edit_missing(const MissingSheet& missing) {
   if (!missing.own) return show_editor({new_sheet_text(session(), missing), {}}, true, missing_row(missing));
   const int next = next_revision(session(), sheets_, missing.own->sheet);
   show_editor({with_revision(missing.own->text, next, "["), {}}, true, missing_row(missing));
+}
+
+void SheetsPage::begin_like(const MissingSheet& missing) {
+  std::vector<std::pair<QString, QString>> choices;
+  for (std::size_t i = 0; i < own_sheets().size(); ++i)
+    if (i == 0 || own_sheets()[i].sheet.name != own_sheets()[i - 1].sheet.name)  // the newest of each
+      choices.emplace_back(QString::number(i), sheet_title(own_sheets()[i].sheet));
+  auto* form = new Form(class_label(missing.machine_class), tr("Edit it"));
+  QComboBox* which = form->choice(tr("Begin with the program's for"), "begin_with", choices);
+  form->say(tr("Read every line against this machine and its maker's manual."));
+  connect(form, &Form::saved, this, [this, missing, which] {
+    const Sheet& like = own_sheets()[which->currentData().toString().toUInt()].sheet;
+    const std::string text = new_sheet_text(session(), missing, &like);
+    panel_->close_form();
+    show_editor({text, {}}, true, missing_row(missing));
+  });
+  panel_->show_form(form);
 }
 
 void SheetsPage::take_these_over(const std::vector<MissingSheet>& missing) {

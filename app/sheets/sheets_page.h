@@ -12,7 +12,7 @@ class SheetsPage : public WorkPage {
   explicit SheetsPage(Session& session, QWidget* parent = nullptr);
 
   QString id() const override { return QStringLiteral("sheets"); }
-  QString title() const override { return tr("Run sheets"); }
+  QString title() const override { return tr("Sheets"); }
   /// The sheet of `place.target`'s class, or that it has none.
   void open(const Place& place) override;
 
@@ -33,6 +33,8 @@ class SheetsPage : public WorkPage {
   void edit();
   void edit_sheet(const SheetRevision& sheet);
   void edit_missing(const MissingSheet& missing);
+  /// Asks which of the program's is most like it.
+  void begin_like(const MissingSheet& missing);
   void look_through();
   void take_these_over(const std::vector<MissingSheet>& missing);
 

@@ -97,10 +97,8 @@ class Sections {
   void setting(const Line& line) {
     onto_ = nullptr;
     if (!has_key(line.text))
-      return mistakes_.add(
-          line.number, "This line has no mark.",
-          "Begin it with * (critical), - (any other) or > (what is said meanwhile), or indent "
-          "it to go on.");
+      return mistakes_.add(line.number, "This line has no mark.",
+                           "Begin it with *, - or >, or indent it to go on.");
     if (current() == nullptr)
       return mistakes_.add(line.number, "This belongs to no line.",
                            "Write the line first, after * (critical) or -.");

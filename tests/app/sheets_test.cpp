@@ -300,6 +300,25 @@ class SheetsTest : public QObject {
     QCOMPARE(line_count(*sheet), sheet_openings.size() + 1);
   }
 
+  void a_machine_of_the_shops_own_may_begin_with_the_sheet_of_one_that_is_like_it() {
+    const auto shop = small_shop();
+    ShownSheets shown(*shop->session);
+    QVERIFY(shown.list().choose("missing/jointer-planer/jointing"));
+    press(shown.page, Qt::Key_B, Qt::ControlModifier);
+    auto* which = shown.page.findChild<QComboBox*>("begin_with");
+    QVERIFY(which && which->hasFocus());
+    QTest::keyClicks(which, "Jointer");
+    press(shown.page, Qt::Key_Return, Qt::ControlModifier);
+    QVERIFY(shown.text().isVisible() && shown.text().hasFocus());
+    QVERIFY2(shown.text().toPlainText().startsWith(
+                 "sheet: jointing\nrevision: 1\nclass: jointer-planer\ncheckout: jointing\n\n[before]\n"),
+             qPrintable(shown.text().toPlainText()));
+    QVERIFY(shown.text().toPlainText().contains("The flat face is down on the bed"));
+    QCOMPARE(shown.problems(), QString());
+    shown.issue("As the program's");
+    QVERIFY(SheetBook(*shop->session).for_target("jointer-planer/jointing"));
+  }
+
   void all_that_the_program_has_are_taken_over_in_one_commit() {
     // As the demo shop is, with nothing issued: its rules alone, in a shop of their own.
     const auto shop = small_shop();
