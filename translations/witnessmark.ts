@@ -553,11 +553,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 and %2</source>
-        <comment>two assessors</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1 is in a one-on-one with %2 on %3; it ends at %4. Where it has ended before its time, cancel it in the Diary.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4351,14 +4346,6 @@
 <context>
     <name>wm::app::BankProblems</name>
     <message>
-        <source>Revision %1 has been issued already</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Write a higher one</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The question %1 has changed and keeps its revision</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4387,26 +4374,6 @@
     </message>
     <message>
         <source>Questions</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>in force</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>not published</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>to come</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>an earlier one</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>from %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -10526,14 +10493,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Revision %1 has been issued already</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Write a higher one</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Revision %1 of this check-out counts already</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10645,26 +10604,6 @@
     </message>
     <message>
         <source>the rules ask for one</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>in force</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>not published</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>to come</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>an earlier one</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>from %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -11766,6 +11705,37 @@
     </message>
     <message>
         <source>Saved as %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in force</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not published</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to come</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an earlier one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::WorkText</name>
+    <message>
+        <source>Revision %1 has been issued already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write a higher one</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

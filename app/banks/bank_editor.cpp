@@ -23,7 +23,7 @@ std::vector<WorkProblem> BankEditor::look(const WorkFile& file) {
 
 QStringList BankEditor::effects(std::optional<Instant> from) {
   if (!look_.bank) return {};
-  const BankRevision* before = current_bank(issued_, look_.bank->name);
+  const BankRevision* before = current_of(issued_, look_.bank->name);
   QStringList said = before ? bank_change_sentences(teach::changes(before->bank, *look_.bank))
                             : QStringList(tr("A bank of this name has not been issued before."));
   if (from) said += sit_again_sentences(session(), look_.bank->name, look_.bank->revision, *from);

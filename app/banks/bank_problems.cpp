@@ -30,11 +30,9 @@ void add_pictures(const WorkFile& file, BankLook& look) {
 
 void add_revisions(const WorkFile& file, const std::vector<BankRevision>& issued, BankLook& look) {
   const teach::Bank& bank = *look.bank;
-  if (const int highest = highest_issued(issued, bank.name); bank.revision <= highest)
-    look.problems.push_back({line_of_revision(file.text),
-                             BankProblems::tr("Revision %1 has been issued already").arg(highest),
-                             BankProblems::tr("Write a higher one")});
-  const BankRevision* before = current_bank(issued, bank.name);
+  if (auto problem = issued_already(file.text, bank.revision, highest_issued(issued, bank.name)))
+    look.problems.push_back(*std::move(problem));
+  const BankRevision* before = current_of(issued, bank.name);
   if (!before) return;
   for (const std::string& id : teach::changes(before->bank, bank).uncounted)
     look.problems.push_back(

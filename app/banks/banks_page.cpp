@@ -4,13 +4,6 @@
 #include "app/words/words.h"
 
 namespace wm::app {
-namespace {
-
-QString row_id(const BankRevision& bank) {
-  return QString::fromStdString(bank.text.name) + '/' + QString::number(bank.text.revision);
-}
-
-}  // namespace
 
 BanksPage::BanksPage(Session& session, QWidget* parent)
     : WorkPage(session, "bank", new BankEditor(session), tr("a quiz"),
@@ -26,7 +19,7 @@ void BanksPage::read_issued() { banks_ = may_look() ? issued_banks(session()) : 
 
 void BanksPage::open(const Place& place) {
   back();
-  if (const BankRevision* bank = current_bank(banks_, place.target)) list_->choose(row_id(*bank));
+  if (const BankRevision* bank = current_of(banks_, place.target)) list_->choose(revision_id(*bank));
   search_->selectAll();
 }
 
@@ -35,27 +28,14 @@ std::vector<ListRow> BanksPage::rows(const QString& typed) {
   std::vector<ListRow> rows;
   for (const BankRevision& bank : banks_) {
     const QString label = item_label(bank.text.name);
-    if (!wanted.in(label)) continue;
-    const QString counts = bank.in_force                      ? tr("in force")
-                           : !bank.from                       ? tr("not published")
-                           : *bank.from > session().present() ? tr("to come")
-                                                              : tr("an earlier one");
-    rows.push_back(
-        {row_id(bank),
-         {{label, {}, bank.in_force},
-          {QString::number(bank.text.revision), {}},
-          {counts, bank.from ? tr("from %1").arg(short_day(*bank.from, session().zone())) : QString()},
-          {QString::number(bank.bank.questions.size()), {}}},
-         false});
+    if (wanted.in(label)) rows.push_back(revision_row(bank, label, bank.bank.questions.size()));
   }
   count_->setText(may_look() ? tr("Revisions: %1").arg(rows.size()) : QString());
   return rows;
 }
 
 const BankRevision* BanksPage::chosen_bank() const {
-  const QString id = list_->chosen();
-  const auto found =
-      std::ranges::find_if(banks_, [&](const BankRevision& bank) { return row_id(bank) == id; });
+  const auto found = std::ranges::find(banks_, list_->chosen(), revision_id);
   return found == banks_.end() ? nullptr : &*found;
 }
 

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "app/desk/tr.h"
+#include "app/diary/bookings.h"
 #include "app/lists/answer_reader.h"
 #include "app/words/answer_parts.h"
 #include "app/words/grace_words.h"
@@ -79,7 +80,8 @@ class Answering {
       if (taken) answer.hindrances.prepend(in_one_on_one(*taken));
     if (now.booked_for)
       answer.warning = DeskWords::tr("%1 has it booked with %2 from %3 to %4. Ask them first.")
-                           .arg(reader_.name_of(now.booked_for->person), with_both(*now.booked_for),
+                           .arg(reader_.name_of(now.booked_for->person),
+                                names_of(session_, now.booked_for->assessor, now.booked_for->second),
                                 clock_time(now.booked_for->when.from, session_.zone()),
                                 clock_time(now.booked_for->when.to, session_.zone()));
     return answer;
@@ -90,15 +92,8 @@ class Answering {
     return DeskWords::tr(
                "%1 is in a one-on-one with %2 on %3; it ends at %4. Where it has ended before its time, "
                "cancel it in the Diary.")
-        .arg(reader_.name_of(taken.person), with_both(taken), unit_words(shop_, taken.machine),
-             clock_time(taken.when.to, session_.zone()));
-  }
-
-  QString with_both(const Booked& booked) const {
-    const QString first = reader_.name_of(booked.assessor);
-    return booked.second.empty()
-               ? first
-               : DeskWords::tr("%1 and %2", "two assessors").arg(first, reader_.name_of(booked.second));
+        .arg(reader_.name_of(taken.person), names_of(session_, taken.assessor, taken.second),
+             unit_words(shop_, taken.machine), clock_time(taken.when.to, session_.zone()));
   }
 
   QString at_machine(const db::AtMachine& at) const {

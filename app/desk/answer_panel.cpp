@@ -52,22 +52,14 @@ AnswerPanel::AnswerPanel(Session& session, QWidget* parent)
   since_->setObjectName("answer_since");
   now_->setObjectName("answer_now");
   next_->setObjectName("next_step");
-  connect(form_, &PaperForm::closed, this, [this] {
+  const auto back = [this] {
     stack_->setCurrentIndex(0);
     emit back_to_list();
-  });
-  connect(quiz_form_, &QuizForm::closed, this, [this] {
-    stack_->setCurrentIndex(0);
-    emit back_to_list();
-  });
-  connect(start_form_, &StartForm::closed, this, [this] {
-    stack_->setCurrentIndex(0);
-    emit back_to_list();
-  });
-  connect(session_form_, &SessionForm::closed, this, [this] {
-    stack_->setCurrentIndex(0);
-    emit back_to_list();
-  });
+  };
+  connect(form_, &PaperForm::closed, this, back);
+  connect(quiz_form_, &QuizForm::closed, this, back);
+  connect(start_form_, &StartForm::closed, this, back);
+  connect(session_form_, &SessionForm::closed, this, back);
   connect(session_form_, &SessionForm::tell, this, &AnswerPanel::tell);
   connect(start_form_, &StartForm::tell, this, &AnswerPanel::tell);
   connect(quiz_form_, &QuizForm::go, this, &AnswerPanel::go);

@@ -229,7 +229,7 @@ void TonightSide::show_shop(const ShopNow& shop) {
   if (const QString reminder = backup_reminder(session_); !reminder.isEmpty())
     add_block(tr("Backup"), {reminder}, {});
   QStringList wrong;
-  const std::vector<Trouble> all = troubles(session_);
+  const std::vector<Trouble> all = troubles(session_, session_.now());
   for (const Trouble& each : all | std::views::take(most_told))
     wrong << tr("%1, %2: %3", "who; when; why, and what to do")
                  .arg(name(each.line.booking.person), short_time(each.line.booking.from, session_.zone()),

@@ -116,7 +116,7 @@ void DiaryPage::fill_list() {
 /// How many of the bookings are no longer possible, those after the days that are shown too.
 QString DiaryPage::words_of_wrong() {
   const Instant end = session().zone().start(first() + days_shown);
-  const std::vector<Trouble> all = troubles(session());
+  const std::vector<Trouble> all = troubles(session(), end);
   const auto later =
       std::ranges::count_if(all, [&](const Trouble& each) { return each.line.booking.from >= end; });
   const auto here = std::ranges::count_if(rows_->rows(), [](const DiaryRow& row) { return !!row.trouble; });

@@ -41,10 +41,10 @@ std::optional<Problem> trouble_of(Session& session, const BookingLine& line) {
   return not_ready_for(session, b);
 }
 
-std::vector<Trouble> troubles(Session& session) {
+std::vector<Trouble> troubles(Session& session, Instant from) {
   std::vector<Trouble> out;
   if (session.known()) return out;
-  for (const BookingLine& line : bookings(session, {session.now(), last_instant}))
+  for (const BookingLine& line : bookings(session, {from, last_instant}))
     if (auto problem = trouble_of(session, line)) out.push_back({line, std::move(*problem)});
   return out;
 }

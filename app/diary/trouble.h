@@ -18,8 +18,8 @@ struct Trouble {
   BookingLine line;
   Problem problem;
 };
-/// Those of all bookings under way and to come, in order of time.
-std::vector<Trouble> troubles(Session& session);
+/// Those of all bookings that are not over by then, in order of time.
+std::vector<Trouble> troubles(Session& session, Instant from);
 /// "no longer possible: the shop is not open then."
 QString trouble_words(const Problem& problem);
 /// The whole of it, with what to do.

@@ -109,7 +109,7 @@ QStringList WhatFollows::bookings() const {
   for (const Shift& shift : what_.shifts) changed.insert(session_.joined(shift.person));
   QStringList lines;
   int more = 0;
-  for (const Trouble& each : troubles(session_)) {
+  for (const Trouble& each : troubles(session_, session_.now())) {
     const db::Booking& b = each.line.booking;
     const bool theirs = changed.contains(session_.joined(b.person)) ||
                         changed.contains(session_.joined(b.assessor)) ||

@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <set>
 
-#include "app/lists/issued.h"
 #include "app/works/work_text.h"
 #include "core/sheet/choose.h"
 #include "core/sheet/sheet_text.h"
@@ -15,13 +14,6 @@ namespace {
 struct IssuedSheets {
   Q_DECLARE_TR_FUNCTIONS(wm::app::IssuedSheets)
 };
-
-/// Of sheets of one name, in order of their revisions from the newest on.
-void mark_in_force(std::vector<SheetRevision>& sheets, Instant present) {
-  std::set<std::string> done;
-  for (SheetRevision& each : sheets)
-    each.in_force = each.from && *each.from <= present && done.insert(each.text.name).second;
-}
 
 const OwnSheet* own_sheet_for(const Session& session, const std::string& machine_class,
                               const std::string& checkout) {
@@ -45,35 +37,13 @@ std::string as_file_name(std::string words) {
 std::vector<SheetRevision> issued_sheets(const Session& session) {
   const Published published = published_in(session);
   std::vector<SheetRevision> sheets;
-  for (const IssuedRevision& one : all_issued(session, db::Work::sheet)) {
-    auto sheet = read_sheet(one.work->text);
-    if (!sheet) continue;  // the store takes no other
-    const auto from = published.find({sheet->checkout, sheet->revision});
-    sheets.push_back({one.record, one.at, *one.work, std::move(*sheet),
-                      from == published.end() ? std::nullopt : std::optional(from->second), false});
-  }
-  std::ranges::sort(sheets, [](const SheetRevision& a, const SheetRevision& b) {
-    return a.text.name != b.text.name ? a.text.name < b.text.name : a.text.revision > b.text.revision;
-  });
-  mark_in_force(sheets, session.present());
+  for (const IssuedRevision& one : all_issued(session, db::Work::sheet))
+    if (auto sheet = read_sheet(one.work->text)) {  // the store takes no other
+      const Revision revision = revision_of(one, published, sheet->checkout);
+      sheets.push_back({revision, std::move(*sheet)});
+    }
+  put_in_order(sheets, session.present());
   return sheets;
-}
-
-const SheetRevision* current_sheet(const std::vector<SheetRevision>& sheets, const std::string& name) {
-  const SheetRevision* newest = nullptr;
-  for (const SheetRevision& each : sheets) {
-    if (each.text.name != name) continue;
-    if (each.in_force) return &each;
-    if (!newest) newest = &each;
-  }
-  return newest;
-}
-
-int highest_issued(const std::vector<SheetRevision>& sheets, const std::string& name) {
-  int highest = 0;
-  for (const SheetRevision& each : sheets)
-    if (each.text.name == name) highest = std::max(highest, each.text.revision);
-  return highest;
 }
 
 int highest_published(const Session& session, const std::string& checkout) {

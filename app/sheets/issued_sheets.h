@@ -1,28 +1,19 @@
 #pragma once
 // The run sheets that were issued, from when each revision counts, and which are missing.
-#include <optional>
 #include <vector>
 
-#include "app/session.h"
 #include "app/sheets/own_sheets.h"
+#include "app/works/revisions.h"
 
 namespace wm::app {
 
-struct SheetRevision {
-  RecordId record;
-  Instant issued;
-  db::Issued text;
+struct SheetRevision : Revision {
   Sheet sheet;
-  std::optional<Instant> from;  // since when it counts, or from when it will; nothing: not published
-  bool in_force = false;        // at the session's present: the greatest that has begun
 };
 
 /// By name, the newest revision first. As known at the session's date.
 std::vector<SheetRevision> issued_sheets(const Session& session);
-/// The one in force, else the newest that was issued; null where none of that name was.
-const SheetRevision* current_sheet(const std::vector<SheetRevision>& sheets, const std::string& name);
-/// The highest revision that was issued, or published for the check-out, 0 for none.
-int highest_issued(const std::vector<SheetRevision>& sheets, const std::string& name);
+/// The highest revision that was published for the check-out, 0 for none.
 int highest_published(const Session& session, const std::string& checkout);
 
 /// A check-out that the rules in force ask for on a class, and for which no sheet has been issued that counts

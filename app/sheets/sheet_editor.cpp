@@ -1,6 +1,5 @@
 #include "app/sheets/sheet_editor.h"
 
-#include "app/lists/issued.h"
 #include "app/sheets/sheet_change_words.h"
 #include "core/sheet/sheet_text.h"
 
@@ -23,9 +22,8 @@ std::vector<WorkProblem> SheetEditor::look(const WorkFile& file) {
   if (!sheet_)
     for (const Problem& each : sheet.error()) problems.push_back(work_problem(each));
   if (!sheet_) return problems;
-  if (const int highest = highest_issued(issued_, sheet_->name); sheet_->revision <= highest)
-    problems.push_back({line_of_revision(file.text), tr("Revision %1 has been issued already").arg(highest),
-                        tr("Write a higher one")});
+  if (auto problem = issued_already(file.text, sheet_->revision, highest_issued(issued_, sheet_->name)))
+    problems.push_back(*std::move(problem));
   else if (const int last = highest_published(session(), sheet_->checkout); sheet_->revision < last)
     problems.push_back({line_of_revision(file.text),
                         tr("Revision %1 of this check-out counts already").arg(last),
@@ -39,7 +37,7 @@ bool SheetEditor::published(const Sheet& sheet) const {
 
 QStringList SheetEditor::effects(std::optional<Instant> from) {
   if (!sheet_) return {};
-  const SheetRevision* before = current_sheet(issued_, sheet_->name);
+  const SheetRevision* before = current_of(issued_, sheet_->name);
   QStringList said = before ? sheet_change_sentences(before->sheet, *sheet_)
                             : QStringList(tr("A run sheet of this name has not been issued before."));
   said += unused_sentences(session(), *sheet_);

@@ -10,9 +10,6 @@
 namespace wm::app {
 namespace {
 
-QString sheet_row(const SheetRevision& sheet) {
-  return QString::fromStdString(sheet.text.name) + '/' + QString::number(sheet.text.revision);
-}
 QString missing_row(const MissingSheet& missing) {
   return "missing/" + QString::fromStdString(missing.machine_class) + '/' +
          QString::fromStdString(missing.checkout);
@@ -46,7 +43,7 @@ void SheetsPage::open(const Place& place) {
   for (const MissingSheet& each : missing_)
     if (each.machine_class == wanted) list_->choose(missing_row(each));
   for (const SheetRevision& each : sheets_)
-    if (each.sheet.machine_class == wanted && each.in_force) list_->choose(sheet_row(each));
+    if (each.sheet.machine_class == wanted && each.in_force) list_->choose(revision_id(each));
   search_->selectAll();
 }
 
@@ -62,18 +59,8 @@ std::vector<ListRow> SheetsPage::rows(const QString& typed) {
   }
   for (const SheetRevision& each : sheets_) {
     const QString label = sheet_title(each.sheet);
-    if (!wanted.in(label + ' ' + QString::fromStdString(each.sheet.machine_class))) continue;
-    const QString counts = each.in_force                      ? tr("in force")
-                           : !each.from                       ? tr("not published")
-                           : *each.from > session().present() ? tr("to come")
-                                                              : tr("an earlier one");
-    rows.push_back(
-        {sheet_row(each),
-         {{label, {}, each.in_force},
-          {QString::number(each.text.revision), {}},
-          {counts, each.from ? tr("from %1").arg(short_day(*each.from, session().zone())) : QString()},
-          {QString::number(line_count(each.sheet)), {}}},
-         false});
+    if (wanted.in(label + ' ' + QString::fromStdString(each.sheet.machine_class)))
+      rows.push_back(revision_row(each, label, line_count(each.sheet)));
   }
   count_->setText(
       missing_.empty()
@@ -83,8 +70,7 @@ std::vector<ListRow> SheetsPage::rows(const QString& typed) {
 }
 
 const SheetRevision* SheetsPage::chosen_sheet() const {
-  const QString id = list_->chosen();
-  const auto found = std::ranges::find(sheets_, id, sheet_row);
+  const auto found = std::ranges::find(sheets_, list_->chosen(), revision_id);
   return found == sheets_.end() ? nullptr : &*found;
 }
 

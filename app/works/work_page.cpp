@@ -3,6 +3,8 @@
 #include <QFileDialog>
 #include <QStackedWidget>
 
+#include "app/words/words.h"
+
 namespace wm::app {
 
 WorkPage::WorkPage(Session& session, const QString& kind, WorkEditor* editor, const QString& search_words,
@@ -30,6 +32,20 @@ void WorkPage::refresh() {
     if (!may_look() || (!edited_.isEmpty() && !may_issue())) close_editor();
   }
   ListPage::refresh();
+}
+
+ListRow WorkPage::revision_row(const Revision& revision, const QString& label, std::size_t parts) const {
+  const std::optional<Instant>& from = revision.from;
+  const QString counts = revision.in_force             ? tr("in force")
+                         : !from                       ? tr("not published")
+                         : *from > session().present() ? tr("to come")
+                                                       : tr("an earlier one");
+  return {revision_id(revision),
+          {{label, {}, revision.in_force},
+           {QString::number(revision.text.revision), {}},
+           {counts, from ? tr("from %1").arg(short_day(*from, session().zone())) : QString()},
+           {QString::number(parts), {}}},
+          false};
 }
 
 void WorkPage::show_editor(const WorkFile& file, bool may_issue, const QString& of) {

@@ -2,6 +2,7 @@
 // What the pages of question banks and of run sheets share: a list of revisions, an editor laid over it, what
 // was typed and not issued, and texts as files.
 #include "app/lists/list_page.h"
+#include "app/works/revisions.h"
 #include "app/works/work_drafts.h"
 #include "app/works/work_editor.h"
 
@@ -32,6 +33,8 @@ class WorkPage : public ListPage {
   /// What was issued, read anew.
   virtual void read_issued() = 0;
   virtual bool may_look() const = 0;
+  /// What it is called, its revision, whether and since when it counts, and how much is in it.
+  ListRow revision_row(const Revision& revision, const QString& label, std::size_t parts) const;
   bool may_issue() const { return session().role() == db::Role::manager && !session().known(); }
 
   /// `of`: as WorkDrafts has it; what was left of it before is shown instead.

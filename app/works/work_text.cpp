@@ -1,10 +1,15 @@
 #include "app/works/work_text.h"
 
+#include <QCoreApplication>
 #include <charconv>
 #include <sstream>
 
 namespace wm::app {
 namespace {
+
+struct WorkText {
+  Q_DECLARE_TR_FUNCTIONS(wm::app::WorkText)
+};
 
 constexpr std::string_view revision_key = "revision:";
 
@@ -39,6 +44,12 @@ std::string trimmed_after(const std::string& line, std::string_view key) {
 
 int line_of_revision(const std::string& text) {
   return first_line(text, [](const std::string& line) { return line.starts_with(revision_key); });
+}
+
+std::optional<WorkProblem> issued_already(const std::string& text, int revision, int highest) {
+  if (revision > highest) return std::nullopt;
+  return WorkProblem{line_of_revision(text), WorkText::tr("Revision %1 has been issued already").arg(highest),
+                     WorkText::tr("Write a higher one")};
 }
 
 std::string with_revision(const std::string& text, int revision, std::string_view below) {

@@ -2,6 +2,7 @@
 // The text of a work that is being edited: its lines, and what stands in the way of issuing it.
 #include <QString>
 #include <functional>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -23,6 +24,8 @@ std::string trimmed_after(const std::string& line, std::string_view key);
 
 /// The line of a work's own revision, which is looked for above the first line that begins with `below`.
 int line_of_revision(const std::string& text);
+/// Where the text's revision, of a name of which `highest` was issued, can't be issued any more.
+std::optional<WorkProblem> issued_already(const std::string& text, int revision, int highest);
 /// The text with that revision set to another.
 std::string with_revision(const std::string& text, int revision, std::string_view below);
 

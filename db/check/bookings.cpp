@@ -151,7 +151,7 @@ bool assessor_is_in(const Case& c, const ShopHours& hours, const PersonId& asses
   if (!by_arrangement) return any && covered(times_with(c.zone, hours, assessor, when.from, when.to), when);
   if (!any) return true;
   Schedule schedule = theirs->schedule;
-  for (int day = 0; day < 7; ++day) schedule.weekly.push_back({day, {0, 24 * 60}});
+  schedule.weekly = always().weekly;
   return covered(times_of(c.zone, schedule, when.from, when.to), when);
 }
 

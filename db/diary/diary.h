@@ -6,6 +6,8 @@
 
 namespace wm::db {
 
+/// Every day from its beginning to its end.
+Schedule always();
 /// As all that counts now says, or said as known then; people joined to another by whom they count for.
 ShopHours shop_hours(const Memory& memory, std::optional<Instant> known = {});
 DiaryRules diary_rules(const Memory& memory);

@@ -23,12 +23,6 @@ OtherDays other_days(const OtherHours& f, bool none = false) {
   return out;
 }
 
-Schedule always() {
-  Schedule out;
-  for (int day = 0; day < 7; ++day) out.weekly.push_back({day, {0, 24 * 60}});
-  return out;
-}
-
 struct Hourly {
   const Memory& memory;
   std::optional<Instant> known;
@@ -75,6 +69,12 @@ struct Hourly {
 };
 
 }  // namespace
+
+Schedule always() {
+  Schedule out;
+  for (int day = 0; day < 7; ++day) out.weekly.push_back({day, {0, 24 * 60}});
+  return out;
+}
 
 ShopHours shop_hours(const Memory& memory, std::optional<Instant> known) {
   Hourly out{memory, known};

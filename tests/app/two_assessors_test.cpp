@@ -388,7 +388,7 @@ class TwoAssessorsTest : public QObject {
   }
   const db::Entry& entry(const RecordId& id) const { return *shop_->session->entry(id); }
   QString troubles_of(const PersonId& person) const {
-    for (const Trouble& each : troubles(*shop_->session))
+    for (const Trouble& each : troubles(*shop_->session, shop_->session->now()))
       if (each.line.booking.person == person) return QString::fromStdString(each.problem.what);
     return {};
   }
