@@ -87,6 +87,10 @@ struct Comparison {
     return sat != nullptr && sat->begun == a.begun && (sat->attempt == a.attempt || sat->attempt.empty());
   }
   bool operator()(const ConfirmClock&) const { return true; }
+  bool operator()(const CountersignCheckout& a) const {
+    const auto* said = as<Countersigned>(entries.front().fact);
+    return said != nullptr && said->checkout == a.checkout && said->hand == a.by.hand;
+  }
   bool operator()(const ScoreApart& a) const { return are({AnyFact(ShopFact(a.scored))}); }
   bool operator()(const StrikeOutRecord& a) const {
     return are({AnyFact(ShopFact(StrikeOut{a.record, a.reason}))});

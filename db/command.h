@@ -41,10 +41,11 @@ struct EnterShopFact {
   ShopFact fact;
   friend bool operator==(const EnterShopFact&, const EnterShopFact&) = default;
 };
-/// By what a member countersigns: their PIN, or what the reader makes of their card; nothing with `paper`.
+/// By what a member countersigns: their PIN, what the reader makes of their card, or with `paper` the number
+/// of the printed sheet that they signed.
 struct Countersign {
   Hand hand = Hand::pin;
-  std::string secret;
+  std::string proof;
   friend bool operator==(const Countersign&, const Countersign&) = default;
 };
 /// Who assessed a check-out with another, and signs it too: their own PIN; none from paper.
@@ -71,12 +72,18 @@ struct SignCheckout {
   friend bool operator==(const SignCheckout&, const SignCheckout&) = default;
 };
 /// A check-out that was marked and signed on a blank sheet printed here, taken in later by a manager, from
-/// paper. `sheet` has no PINs and no sheet in hand, and is countersigned on paper or not at all; `form` is
-/// the number at the paper's foot.
+/// paper. `sheet` has no PINs and no sheet in hand, and is countersigned on this very paper or not at all;
+/// `form` is the number at the paper's foot.
 struct EnterPaperSheet {
   SignCheckout sheet;
   std::string form;
   friend bool operator==(const EnterPaperSheet&, const EnterPaperSheet&) = default;
+};
+/// The member of a check-out that was signed without their word gives it later, with their PIN or card.
+struct CountersignCheckout {
+  RecordId checkout;
+  Countersign by;
+  friend bool operator==(const CountersignCheckout&, const CountersignCheckout&) = default;
 };
 /// A second assessor's marks of a performance, with their own PIN.
 struct ScoreApart {
@@ -164,10 +171,10 @@ struct ConfirmClock {
   friend bool operator==(const ConfirmClock&, const ConfirmClock&) = default;
 };
 
-struct Action
-    : std::variant<EnterPerson, CorrectPerson, BlankPerson, ChoosePin, EnterFact, EnterShopFact, SignCheckout,
-                   PutOutOfService, RecordIncident, LeaveMachine, PublishRulebook, StrikeOutRecord,
-                   BlankRecord, HandIn, ConfirmClock, ScoreApart, EnterPaperSheet, RecordChange, TeachGroup> {
+struct Action : std::variant<EnterPerson, CorrectPerson, BlankPerson, ChoosePin, EnterFact, EnterShopFact,
+                             SignCheckout, PutOutOfService, RecordIncident, LeaveMachine, PublishRulebook,
+                             StrikeOutRecord, BlankRecord, HandIn, ConfirmClock, ScoreApart, EnterPaperSheet,
+                             RecordChange, TeachGroup, CountersignCheckout> {
   WM_COMPILED_ONCE(Action);
 };
 

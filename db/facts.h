@@ -152,12 +152,14 @@ struct SheetPutBy {
 /// By what hand a member says that they were shown the cautions: their own PIN, their card held to the
 /// reader, or their name on the paper.
 enum class Hand { pin, card, paper };
-/// A member's word, at their check-out, that they were shown the machine's cautions. By SignCheckout, or from
-/// paper.
+/// A member's word that they were shown the machine's cautions: at their check-out by SignCheckout, later by
+/// CountersignCheckout, or from paper. `form`: the number of the printed sheet that they signed; empty where
+/// they signed none, or where it is the paper that the check-out itself came in from.
 struct Countersigned {
   RecordId checkout;
   PersonId person;
   Hand hand = Hand::pin;
+  std::string form = {};
   WM_EQUAL(Countersigned);
 };
 /// A second assessor's word under a check-out, where the tier asks for two: they watched it too, and say of
@@ -304,8 +306,8 @@ struct PinChosen {
 };
 /// A signature under the records of a check-out: those of the same commit before it. The assessor's is the
 /// last; before it stands the second assessor's, where there are two, and before that the member's who
-/// countersigns with their PIN. `key` and `signature` (Ed25519) in
-/// hexadecimal.
+/// countersigns with their PIN. `checkout`: what is signed; of a member who countersigns later, their
+/// `Countersigned`. `key` and `signature` (Ed25519) in hexadecimal.
 struct Signature {
   RecordId checkout;
   PersonId person;
@@ -318,12 +320,14 @@ struct Close {
   PersonId person, other;
   WM_EQUAL(Close);
 };
-/// A paper printed or saved. `digest`: SHA-256 of its text, page by page, in hexadecimal.
+/// A paper printed or saved. `digest`: SHA-256 of its text, page by page, in hexadecimal. A blank run sheet
+/// has a number, `form`, and says which sheet it is in which revision.
 struct Printed {
   std::string title;
   int pages = 0;
   std::string digest;
-  std::string form = {};  // the number on a blank sheet; empty on all other papers
+  std::string form = {}, sheet = {};
+  std::optional<int> sheet_revision = {};
   WM_EQUAL(Printed);
 };
 /// A manager found the computer's clock right although it had jumped. `jumped`: seconds, ahead or (less than

@@ -217,6 +217,7 @@ constexpr std::array table = {
     PermissionRow{"sheet_opened",    at_machine,  no,             no,               yes,              yes},
     PermissionRow{"line_marked",     at_machine,  no,             no,               yes,              yes},
     PermissionRow{"sheet_put_by",    at_machine,  no,             no,               yes,              yes},
+    PermissionRow{"countersign",     anywhere,    no,             yes,              yes,              yes},
     PermissionRow{"countersigned",   at_desks,    no,             no,               no,               from_paper},
     PermissionRow{"score_apart",     at_machine,  no,             no,               own_marks,        own_marks},
     PermissionRow{"scored_apart",    at_desks,    no,             no,               no,               from_paper},
@@ -337,6 +338,7 @@ std::string action_word(const Action& action) {
     std::string operator()(const ConfirmClock&) const { return "clock"; }
     std::string operator()(const ScoreApart&) const { return "score_apart"; }
     std::string operator()(const EnterPaperSheet&) const { return "paper_sheet"; }
+    std::string operator()(const CountersignCheckout&) const { return "countersign"; }
   };
   return std::visit(Words{}, action);
 }

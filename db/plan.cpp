@@ -58,8 +58,8 @@ struct Planner {
     auto signer = pins.signer(a.checkout.assessor, a.pin);
     if (!signer) return tl::make_unexpected(signer.error());
     Plan plan{.facts = facts_of(a, record)};
-    if (a.countersign && a.countersign->hand == Hand::pin) {
-      auto member = pins.signer(a.checkout.person, a.countersign->secret);
+    if (a.countersign) {
+      auto member = countersigner(a.checkout.person, *a.countersign);
       if (!member) return tl::make_unexpected(member.error());
       plan.countersigner = std::move(*member);
     }
@@ -71,6 +71,19 @@ struct Planner {
     plan.signer = std::move(*signer);
     add_arrival(a.booking, plan);
     return plan;
+  }
+  /// Nothing where they have no PIN in it.
+  Expected<std::optional<Signer>> countersigner(const PersonId& member, const Countersign& by) const {
+    if (by.hand != Hand::pin) return std::nullopt;
+    return pins.signer(member, by.proof);
+  }
+  Expected<Plan> operator()(const CountersignCheckout& a) const {
+    if (auto fine = check_countersign_later(c, a); !fine) return tl::make_unexpected(fine.error());
+    const PersonId& member = c.memory.live<Checkout>(a.checkout)->person;
+    return countersigner(member, a.by).map([&](std::optional<Signer> signer) {
+      return Plan{.facts = {own(Countersigned{a.checkout, member, a.by.hand})},
+                  .countersigner = std::move(signer)};
+    });
   }
   Expected<Plan> operator()(const EnterPaperSheet& a) const {
     return check_paper_sheet(c, a).map([&] {
@@ -166,7 +179,11 @@ std::vector<AnyFact> sheet_facts(const SignCheckout& a, const RecordId& record, 
     facts.push_back(own(SheetMarks{record, a.sheet, a.sheet_revision, a.marks, a.again, a.machine, a.measured,
                                    a.opened, form}));
   if (a.second) facts.push_back(own(Witnessed{record, a.second->assessor}));
-  if (a.countersign) facts.push_back(own(Countersigned{record, a.checkout.person, a.countersign->hand}));
+  if (a.countersign) {
+    const bool on_paper = a.countersign->hand == Hand::paper;
+    facts.push_back(own(Countersigned{record, a.checkout.person, a.countersign->hand,
+                                      on_paper ? a.countersign->proof : std::string()}));
+  }
   for (const std::string& text : a.restrictions) facts.push_back(own(Restriction{record, text}));
   return facts;
 }

@@ -560,6 +560,10 @@
         <source>%1 is noted as gone since %2: enter when the machine was left.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>The check-out of %1 is not countersigned yet; %2 can still do so, on Check-outs.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Diary</name>
@@ -3613,11 +3617,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 A blank run sheet with the number %2.</source>
-        <comment>what was printed</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>no padlock noted</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3810,6 +3809,11 @@
     </message>
     <message>
         <source>No staff are in: somebody else on duty has to come in first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 A blank run sheet with the number %2%3.</source>
+        <comment>what was printed, revision</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4990,6 +4994,11 @@
         <source>To the run sheets</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>not countersigned · %1</source>
+        <comment>a unit</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::ComputersPage</name>
@@ -5122,6 +5131,41 @@
     </message>
     <message>
         <source>%1 holds their card to the reader: they were shown this machine&apos;s cautions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>number at its foot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number of the printed sheet that the member signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The number of the sheet that %1 signed is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print a blank sheet with Ctrl+P, let them sign it, and type the number at its foot</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>wm::app::CountersignLater</name>
+    <message>
+        <source>Choose their PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Countersign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has not countersigned it: nothing says that they were shown this machine&apos;s cautions.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has countersigned: they were shown this machine&apos;s cautions.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -128,7 +128,7 @@ BlankSheet blank_sheet(Session& session, const Sheet& sheet, const QString& form
 Expected<QString> print_blank_sheet(Session& session, const Sheet& sheet) {
   const BlankSheet blank = blank_sheet(session, sheet, new_form_number(), paper_size());
   return print_laid(session, BlankSheets::tr("Run sheet %1").arg(blank.form), blank.text, blank.laid,
-                    blank.form);
+                    Numbered{blank.form, sheet.name, sheet.revision});
 }
 
 }  // namespace wm::app

@@ -7,6 +7,7 @@
 
 #include "app/checkouts/checkouts_page.h"
 #include "app/checkouts/countersign_fields.h"
+#include "app/checkouts/countersign_later.h"
 #include "app/checkouts/paper_entry.h"
 #include "app/checkouts/result_words.h"
 #include "app/checkouts/sheet_view.h"
@@ -329,8 +330,13 @@ QWidget* CheckoutsPage::make_after() {
   desk_ = new KeyButton(tr("Back to the Desk"), Qt::CTRL | Qt::Key_D, true);
   desk_->setObjectName("desk");
   connect(desk_, &QPushButton::clicked, this, &CheckoutsPage::to_desk);
+  later_ = new CountersignLater(session());
+  connect(later_, &CountersignLater::choose_pin, this, &CheckoutsPage::choose_member_pin);
+  connect(later_, &CountersignLater::tell, this, &Page::tell);
+  connect(later_, &CountersignLater::tell_problem, this, &Page::tell_problem);
   down->addWidget(after_);
   down->addWidget(practise_);
+  down->addWidget(later_);
   auto* across = new QHBoxLayout;
   across->addStretch(1);
   for (KeyButton* button : {mark_apart_, show_marks_, next_, desk_}) across->addWidget(button);

@@ -5,6 +5,7 @@
 
 #include "app/checkouts/blank_sheet.h"
 #include "app/checkouts/countersign_fields.h"
+#include "app/checkouts/countersign_later.h"
 #include "app/checkouts/in_hand.h"
 #include "app/checkouts/let_go.h"
 #include "app/checkouts/paper_entry.h"
@@ -96,6 +97,12 @@ void CheckoutsPage::refresh() {
   if (sending_) return;
   take_up_drafts();
   all_ = one_on_ones(session());
+  // What was signed here without a booking stands under what it was begun as.
+  std::erase_if(all_, [&](const OneOnOne& one) {
+    return !one.booking && one.signed_sheet && std::ranges::any_of(without_, [&](const OneOnOne& begun) {
+      return checkout_of(begun) == one.signed_sheet->checkout;
+    });
+  });
   let_go_of_drafts();
   show_left_behind();
   for (const OneOnOne& one : without_)
@@ -130,7 +137,8 @@ void CheckoutsPage::fill_list() {
     const QString right = state.isEmpty() ? time
                           : one.when      ? tr("%1, %2", "a time, how far it is").arg(time, state)
                                           : state;  // a name needs the room
-    const QString below = unit_label(shop_units, one.machine);
+    const QString unit = unit_label(shop_units, one.machine);
+    const QString below = one.not_countersigned ? tr("not countersigned · %1", "a unit").arg(unit) : unit;
     auto* item = new QListWidgetItem(name_of(session(), one.person), list_);
     item->setData(Qt::UserRole, below);
     item->setData(Qt::UserRole + 1, right);
@@ -172,6 +180,7 @@ void CheckoutsPage::show_current() {
   mark_apart_->setVisible(covered && sheet);
   show_marks_->setVisible(covered && sheet);
   next_->setVisible(done && not_passed(*one));
+  later_->show_missing(done ? checkout_of(*one) : RecordId());
   after_box_->setVisible(done);  // last: all of its buttons at once would make the window wider than a screen
   sheet_->setVisible(sheet && !covered);
   no_sheet_->setVisible(sheet_->isHidden());
@@ -698,8 +707,8 @@ void CheckoutsPage::put_by() {
 }
 
 bool CheckoutsPage::take_card(const QString& card) {
-  return isVisible() && views_->currentIndex() == 0 && foot_->isVisibleTo(this) && current() &&
-         apart_.empty() && countersign_->take_card(card);
+  if (!isVisible() || views_->currentIndex() != 0 || !current() || !apart_.empty()) return false;
+  return later_->take_card(card) || (foot_->isVisibleTo(this) && countersign_->take_card(card));
 }
 
 void CheckoutsPage::choose_member_pin() {
@@ -719,7 +728,10 @@ void CheckoutsPage::choose_member_pin() {
     box->deleteLater();
     countersign_->set_member({});
     show_current();
-    countersign_->take_cursor();
+    if (later_->isVisible())
+      later_->take_cursor();
+    else
+      countersign_->take_cursor();
   };
   connect(form, &Form::left, this, leave);
   connect(form, &Form::saved, this, [this, form, leave, name] {

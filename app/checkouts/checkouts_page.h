@@ -17,6 +17,7 @@
 namespace wm::app {
 
 class CountersignFields;
+class CountersignLater;
 class KeyButton;
 class PaperEntry;
 class PlanView;
@@ -35,7 +36,7 @@ class CheckoutsPage : public Page {
   void refresh() override;
   /// By the booking's id, or by person and target: their booking, or a check-out without one.
   void open(const Place& place) override;
-  /// The member of the sheet in hand countersigns with it.
+  /// The member of the sheet in hand countersigns with it, or of one that is signed.
   bool take_card(const QString& card) override;
 
  private:
@@ -122,6 +123,7 @@ class CheckoutsPage : public Page {
   PlanView* plan_;
   PaperEntry* paper_entry_;
   CountersignFields* countersign_;
+  CountersignLater* later_;  // where the member did not countersign
   QWidget *foot_, *after_box_, *left_behind_box_;
   QLineEdit *restrictions_, *note_, *pin_, *second_pin_;
   QComboBox *outcome_, *assessor_, *second_;

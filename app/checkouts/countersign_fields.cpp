@@ -17,7 +17,8 @@ bool has_card(const Session& session, const PersonId& person,
 
 }  // namespace
 
-CountersignFields::CountersignFields(Session& session, QWidget* parent) : QWidget(parent), session_(session) {
+CountersignFields::CountersignFields(Session& session, When when, QWidget* parent)
+    : QWidget(parent), session_(session) {
   hand_ = new QComboBox;
   hand_->setObjectName("hand");
   hand_->setAccessibleName(tr("How the member countersigns"));
@@ -25,12 +26,17 @@ CountersignFields::CountersignFields(Session& session, QWidget* parent) : QWidge
   hand_->addItem(tr("with their PIN"), by_pin);
   hand_->addItem(tr("with their card"), by_card);
   hand_->addItem(tr("on the printed sheet"), on_paper);
-  hand_->addItem(tr("not countersigned"), not_at_all);
+  if (when == When::at_signing) hand_->addItem(tr("not countersigned"), not_at_all);
   pin_ = new QLineEdit;
   pin_->setObjectName("member_pin");
   pin_->setEchoMode(QLineEdit::Password);
   pin_->setPlaceholderText(tr("the member's own PIN"));
   pin_->setAccessibleName(tr("The member's own PIN"));
+  form_ = new QLineEdit;
+  form_->setObjectName("countersigned_form");
+  form_->setMaxLength(12);
+  form_->setPlaceholderText(tr("number at its foot"));
+  form_->setAccessibleName(tr("Number of the printed sheet that the member signed"));
   card_words_ = new QLabel;
   card_words_->setObjectName("member_card");
   card_words_->setProperty("role", "quiet");
@@ -41,11 +47,22 @@ CountersignFields::CountersignFields(Session& session, QWidget* parent) : QWidge
   hand_->setMinimumContentsLength(12);
   across->addWidget(hand_, 1);
   across->addWidget(pin_, 1);
+  across->addWidget(form_, 1);
   across->addWidget(card_words_, 1);
   setFocusProxy(hand_);
   connect(hand_, &QComboBox::currentIndexChanged, this, &CountersignFields::show_choice);
-  connect(pin_, &QLineEdit::returnPressed, this, &CountersignFields::done);
+  for (QLineEdit* field : {pin_, form_})
+    connect(field, &QLineEdit::returnPressed, this, &CountersignFields::done);
   show_choice();
+}
+
+void CountersignFields::offer_paper(bool offered) {
+  const int at = hand_->findData(on_paper);
+  if (offered == (at >= 0)) return;
+  if (offered)
+    hand_->insertItem(hand_->findData(by_card) + 1, tr("on the printed sheet"), on_paper);
+  else
+    hand_->removeItem(at);
 }
 
 void CountersignFields::set_member(const PersonId& person) {
@@ -61,6 +78,7 @@ void CountersignFields::set_member(const PersonId& person) {
 
 void CountersignFields::clear() {
   pin_->clear();
+  form_->clear();
   card_.clear();
   show_choice();
 }
@@ -76,6 +94,7 @@ bool CountersignFields::take_card(const QString& card) {
 
 void CountersignFields::show_choice() {
   pin_->setVisible(chosen() == by_pin);
+  form_->setVisible(chosen() == on_paper);
   card_words_->setVisible(chosen() == by_card);
   card_words_->setText(card_.isEmpty() ? tr("hold it to the reader") : tr("held to the reader"));
   emit changed();
@@ -105,6 +124,11 @@ std::optional<Problem> CountersignFields::missing() const {
             tr("%1 holds their card to the reader: they were shown this machine's cautions").arg(name));
       return std::nullopt;
     case on_paper:
+      if (form_->text().trimmed().isEmpty())
+        return problem(
+            tr("The number of the sheet that %1 signed is missing").arg(name),
+            tr("Print a blank sheet with Ctrl+P, let them sign it, and type the number at its foot"));
+      return std::nullopt;
     case not_at_all:
       return std::nullopt;
   }
@@ -118,7 +142,7 @@ std::optional<db::Countersign> CountersignFields::value() const {
     case by_card:
       return db::Countersign{db::Hand::card, card_.toStdString()};
     case on_paper:
-      return db::Countersign{db::Hand::paper, {}};
+      return db::Countersign{db::Hand::paper, form_->text().trimmed().toUpper().toStdString()};
     case choose:
     case not_at_all:
       return std::nullopt;
@@ -129,6 +153,8 @@ std::optional<db::Countersign> CountersignFields::value() const {
 void CountersignFields::take_cursor() {
   if (chosen() == by_pin)
     pin_->setFocus();
+  else if (chosen() == on_paper)
+    form_->setFocus();
   else
     hand_->setFocus();
 }

@@ -15,7 +15,11 @@ namespace wm::app {
 class CountersignFields : public QWidget {
   Q_OBJECT
  public:
-  explicit CountersignFields(Session& session, QWidget* parent = nullptr);
+  /// Later nobody chooses that they don't.
+  enum class When { at_signing, later };
+  explicit CountersignFields(Session& session, When when = When::at_signing, QWidget* parent = nullptr);
+  /// Whether they may have signed a printed sheet; at first they may.
+  void offer_paper(bool offered);
 
   /// Another member begins anew; the same one keeps what they have done.
   void set_member(const PersonId& person);
@@ -42,7 +46,7 @@ class CountersignFields : public QWidget {
   Session& session_;
   PersonId person_;
   QComboBox* hand_;
-  QLineEdit* pin_;
+  QLineEdit *pin_, *form_;
   QLabel* card_words_;
   QString card_;  // what the reader made of it
 };

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "app/diary/not_countersigned.h"
+
 namespace wm::app {
 namespace {
 
@@ -27,6 +29,34 @@ void add_in_hand(const Session& session, std::vector<OneOnOne>& all) {
   }
 }
 
+TargetName class_of_unit(const Session& session, const MachineId& id) {
+  for (const Unit& unit : units(session))
+    if (unit.id == id) return unit.machine_class;
+  return {};
+}
+
+/// Each with the one that it is for, or by itself.
+void add_not_countersigned(const Session& session, std::vector<OneOnOne>& all) {
+  for (const NotCountersigned& missing : not_countersigned(session)) {
+    const auto found = std::ranges::find_if(all, [&](const OneOnOne& one) {
+      return one.signed_sheet && one.signed_sheet->checkout == missing.entry->id;
+    });
+    if (found != all.end()) {
+      found->not_countersigned = true;
+      continue;
+    }
+    OneOnOne alone;
+    alone.person = missing.checkout->person;
+    alone.assessor = missing.checkout->assessor;
+    alone.machine = missing.marks->machine;
+    alone.target = class_of_unit(session, alone.machine);
+    alone.signed_as = *missing.checkout;
+    alone.signed_sheet = *missing.marks;
+    alone.not_countersigned = true;
+    all.push_back(std::move(alone));
+  }
+}
+
 }  // namespace
 
 std::vector<OneOnOne> one_on_ones(const Session& session) {
@@ -42,6 +72,7 @@ std::vector<OneOnOne> one_on_ones(const Session& session) {
   }
   now.insert(now.end(), before.rbegin(), before.rend());
   if (!session.known()) add_in_hand(session, now);
+  add_not_countersigned(session, now);
   return now;
 }
 

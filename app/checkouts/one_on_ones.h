@@ -23,12 +23,18 @@ struct OneOnOne {
   std::optional<db::OpenSheet> open = {};  // the sheet in hand, of whatever revision
   PersonId second = {};                    // the other assessor who is booked; empty: nobody
 
-  /// The booking, or who is on what.
-  std::string key() const { return booking ? *booking : person + '\n' + target; }
+  bool not_countersigned = false;  // signed, and the member has not said that they were shown the cautions
+
+  /// The booking, or who is on what; with the check-out where one is signed without a booking.
+  std::string key() const {
+    if (booking) return *booking;
+    return person + '\n' + target + (signed_sheet ? '\n' + signed_sheet->checkout : std::string());
+  }
 };
 
 /// Today's in order of time, then those of the last two weeks that nobody signed, the latest first, then run
-/// sheets in hand without any of these; people who did not come are left out.
+/// sheets in hand without any of these, then check-outs that their members have not countersigned; people who
+/// did not come are left out.
 std::vector<OneOnOne> one_on_ones(const Session& session);
 /// Without a booking: on the class's first unit that is in service, with whoever sits here if they are able.
 OneOnOne without_booking(Session& session, const PersonId& person, const TargetName& target);

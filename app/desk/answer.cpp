@@ -5,6 +5,7 @@
 
 #include "app/desk/tr.h"
 #include "app/diary/bookings.h"
+#include "app/diary/not_countersigned.h"
 #include "app/lists/answer_reader.h"
 #include "app/words/answer_parts.h"
 #include "app/words/grace_words.h"
@@ -35,6 +36,7 @@ class Answering {
     a.sentence = standing_sentence(target_, standing_, conditions(), restrictions(), reader_);
     if (!paused())
       a.since = (since_sentence(standing_, reader_) + ' ' + next_sentence(standing_, reader_)).trimmed();
+    a.since = (a.since + ' ' + to_countersign()).trimmed();
     a.now = paused() ? pause_sentences(standing_, knows_reasons(), reader_).join(' ') : now();
     a.needs_title = needs_title();
     a.needs = needs();
@@ -51,6 +53,20 @@ class Answering {
   }
   QStringList restrictions() const {
     return wm::app::restrictions(session_).on(session_.decider(), person_, target_, session_.at());
+  }
+
+  // No standing rests on it: it is said to whoever can let the member do so.
+  QString to_countersign() const {
+    if (session_.asked_at() || !session_.seated()) return {};
+    for (const NotCountersigned& missing : not_countersigned(session_)) {
+      const auto unit = shop_.units.find(missing.marks->machine);
+      if (unit == shop_.units.end() || unit->second.machine_class != class_of(target_) ||
+          session_.joined(missing.checkout->person) != session_.joined(person_))
+        continue;
+      return DeskWords::tr("The check-out of %1 is not countersigned yet; %2 can still do so, on Check-outs.")
+          .arg(short_day(missing.entry->at, session_.zone()), reader_.name_of(person_));
+    }
+    return {};
   }
 
   // Who is here now says nothing about another day, nor what was known then about who is here.

@@ -9,7 +9,6 @@
 
 #include "app/print/own_file.h"
 #include "app/print/paper_words.h"
-#include "app/print/printed.h"
 
 namespace wm::app {
 namespace {
@@ -27,7 +26,7 @@ QString pdf_path(const QString& name) {
 }  // namespace
 
 Expected<QString> print_laid(Session& session, const QString& file_name, const PaperText& text,
-                             const LaidText& laid, const QString& form) {
+                             const LaidText& laid, const std::optional<Numbered>& blank) {
   QString path;
   if (QPrinterInfo::defaultPrinter().isNull()) {
     path = pdf_path(file_name);
@@ -42,7 +41,7 @@ Expected<QString> print_laid(Session& session, const QString& file_name, const P
                                     HtmlPaper::tr("See whether it is on").toStdString()});
   }
   const auto noted =
-      note_printed(session, text.title, laid.pages, paper_words(text, laid.pages, laid.draw), form);
+      note_printed(session, text.title, laid.pages, paper_words(text, laid.pages, laid.draw), blank);
   if (!noted) return tl::unexpected(noted.error());
   return path;
 }

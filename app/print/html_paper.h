@@ -2,6 +2,7 @@
 // A running text on paper: to the printer, or where there is none as a PDF among the user's documents.
 #include <QString>
 
+#include "app/print/printed.h"
 #include "app/print/text_paper.h"
 #include "app/session.h"
 
@@ -11,8 +12,8 @@ namespace wm::app {
 Expected<QString> print_html(Session& session, const QString& file_name, const QString& title,
                              const QString& html);
 
-/// The same for a paper with head and foot; `form`: the number on a blank sheet.
+/// The same for a paper with head and foot; `blank`: for one that is a blank run sheet.
 Expected<QString> print_laid(Session& session, const QString& file_name, const PaperText& text,
-                             const LaidText& laid, const QString& form = {});
+                             const LaidText& laid, const std::optional<Numbered>& blank = {});
 
 }  // namespace wm::app

@@ -25,10 +25,14 @@ std::string words_digest(const QString& words) {
 }
 
 Expected<void> note_printed(Session& session, const QString& title, int pages, const QString& words,
-                            const QString& form) {
-  return session
-      .commit(
-          db::EnterShopFact{db::Printed{title.toStdString(), pages, words_digest(words), form.toStdString()}})
+                            const std::optional<Numbered>& blank) {
+  db::Printed printed{title.toStdString(), pages, words_digest(words)};
+  if (blank) {
+    printed.form = blank->form.toStdString();
+    printed.sheet = blank->sheet;
+    printed.sheet_revision = blank->revision;
+  }
+  return session.commit(db::EnterShopFact{std::move(printed)})
       .map([](const db::Committed&) {})
       .map_error([](Problem problem) {
         problem.what = (out_but_unsaid() + ' ' + QString::fromStdString(problem.what)).toStdString();

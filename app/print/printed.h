@@ -1,5 +1,7 @@
 #pragma once
 // Printed papers in the journal: later somebody can tell whether a paper is one that came from here.
+#include <optional>
+
 #include "app/session.h"
 
 namespace wm::app {
@@ -10,9 +12,15 @@ QString ledger_code(const Session& session);
 
 /// SHA-256 of a paper's words in UTF-8, in hexadecimal.
 std::string words_digest(const QString& words);
-/// Notes that a paper left the program; `form`: the number on a blank sheet. Where that can't be entered the
-/// paper is out all the same, and the Problem says so.
+/// What a blank run sheet is, and the number at its foot.
+struct Numbered {
+  QString form;
+  std::string sheet;
+  int revision = 0;
+};
+/// Notes that a paper left the program; `blank`: for one that is a blank sheet. Where that can't be entered
+/// the paper is out all the same, and the Problem says so.
 Expected<void> note_printed(Session& session, const QString& title, int pages, const QString& words,
-                            const QString& form = {});
+                            const std::optional<Numbered>& blank = {});
 
 }  // namespace wm::app

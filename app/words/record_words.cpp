@@ -311,7 +311,7 @@ struct Sentence {
     const QString said = r.hand == db::Hand::pin    ? Words::tr("%1 countersigned with their PIN: %2")
                          : r.hand == db::Hand::card ? Words::tr("%1 countersigned with their card: %2")
                                                     : Words::tr("%1 countersigned on paper: %2");
-    return said.arg(name(r.person), other(r.checkout));
+    return with_number(said.arg(name(r.person), other(r.checkout)), r.form);
   }
   QString operator()(const db::Tag& r) const {
     const QString tag = QString::fromStdString(r.tag), padlock = padlock_words(r.padlock),
@@ -375,9 +375,10 @@ struct Sentence {
     const QString said =
         Words::tr("Printed: %1, %n page(s), text %2.", nullptr, r.pages)
             .arg(QString::fromStdString(r.title), QString::fromStdString(r.digest.substr(0, 16)));
-    return r.form.empty() ? said
-                          : Words::tr("%1 A blank run sheet with the number %2.", "what was printed")
-                                .arg(said, QString::fromStdString(r.form));
+    return r.form.empty()
+               ? said
+               : Words::tr("%1 A blank run sheet with the number %2%3.", "what was printed, revision")
+                     .arg(said, QString::fromStdString(r.form), revision_words(r.sheet_revision.value_or(0)));
   }
   QString operator()(const db::Blanked& r) const {
     return Words::tr("Text erased in: %1").arg(other(r.record));

@@ -43,7 +43,8 @@ Expected<Quiz> marked(const Case& c, const HandIn& action);
 Expected<void> check_known_person(const Case& c, const PersonId& person, const char* where = "person");
 /// `rulebook` with `recorded` filled in.
 Expected<void> check_rulebook(const Case& c, const Rulebook& rulebook);
-Expected<void> check_signing(const Case& c, const SignCheckout& signing);
+/// `paper`: the number of the paper that it stands on; empty for what is signed here.
+Expected<void> check_signing(const Case& c, const SignCheckout& signing, const std::string& paper = {});
 Expected<void> check_sheet_opened(const Case& c, const SheetOpened& opened);
 Expected<void> check_line_marked(const Case& c, const LineMarked& marked);
 Expected<void> check_sheet_put_by(const Case& c, const SheetPutBy& put_by);
@@ -52,11 +53,15 @@ Expected<void> check_restrictions(const std::vector<std::string>& restrictions);
 Expected<void> check_sheet_in_hand(const Case& c, const SignCheckout& signing);
 /// That the marks are those of the run sheet that was issued for the check-out, and come to what is signed.
 Expected<void> check_on_sheet(const Case& c, const SignCheckout& signing);
-Expected<void> check_countersign(const Case& c, const PersonId& person, const Countersign& by);
+/// `sheet`: the run sheet that was marked, of which a paper that they signed must be; empty: not known.
+Expected<void> check_countersign(const Case& c, const PersonId& person, const Countersign& by,
+                                 const std::string& sheet, int revision);
+Expected<void> check_countersign_later(const Case& c, const CountersignCheckout& action);
 Expected<void> check_countersigned(const Case& c, const Countersigned& countersigned);
 Expected<void> check_paper_sheet(const Case& c, const EnterPaperSheet& action);
-/// The number of a blank sheet: printed here, and entered once. Empty: none.
-Expected<void> check_form(const Case& c, const std::string& form);
+/// The number of a blank sheet: printed here as that sheet, where it is known which it is, and entered once.
+/// Empty: none.
+Expected<void> check_form(const Case& c, const std::string& form, const std::string& sheet, int revision);
 /// Of a second assessor, who watched what was checked out and has not seen it marked.
 Expected<void> check_scoring(const Case& c, const ScoredApart& scored);
 /// Of a sheet of so many lines.

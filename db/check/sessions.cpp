@@ -192,7 +192,7 @@ Expected<void> check_one_is_enough(const Case& c, const Checkout& f) {
                 "Enter the run sheet by the number at its foot, with both who signed it.");
 }
 
-Expected<void> check_signing(const Case& c, const SignCheckout& s) {
+Expected<void> check_signing(const Case& c, const SignCheckout& s, const std::string& paper) {
   if (s.booking) {
     const Booking* booking = c.memory.live<Booking>(*s.booking);
     if (booking == nullptr || !c.same(booking->person, s.checkout.person))
@@ -206,8 +206,9 @@ Expected<void> check_signing(const Case& c, const SignCheckout& s) {
   if (auto fine = check_measured(s.measured, s.marks.size()); !fine) return fine;
   if (auto fine = check_sheet_in_hand(c, s); !fine) return fine;
   if (auto fine = check_on_sheet(c, s); !fine) return fine;
-  if (s.countersign)
-    if (auto fine = check_countersign(c, s.checkout.person, *s.countersign); !fine) return fine;
+  if (s.countersign && (paper.empty() || s.countersign->hand != Hand::paper))
+    if (auto fine = check_countersign(c, s.checkout.person, *s.countersign, s.sheet, s.sheet_revision); !fine)
+      return fine;
   return check_assessor(c, s.checkout, s.machine).and_then([&] { return check_second_assessor(c, s); });
 }
 
@@ -242,7 +243,7 @@ Expected<void> check_apart(const Case& c, const ScoredApart& f) {
   if (c.from_paper)
     return f.form.empty() ? refuse("form", "The number of the paper is missing.",
                                    "Type the number at the foot of the paper.")
-                          : check_form(c, f.form);
+                          : check_form(c, f.form, f.sheet, f.sheet_revision);
   if (!f.form.empty())
     return refuse("form", "What is signed here stands on no paper.", "Leave the paper's number out.");
   if (saw_marks(c.memory, f.checkout, f.assessor))

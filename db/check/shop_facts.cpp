@@ -102,7 +102,9 @@ struct CheckShopFact {
   }
   Expected<void> operator()(const SheetMarks& f) const {
     return check_exists<Checkout>(c, f.checkout, "checkout", "check-out").and_then([&] {
-      return check_measured(f.measured, f.marks.size()).and_then([&] { return check_form(c, f.form); });
+      return check_measured(f.measured, f.marks.size()).and_then([&] {
+        return check_form(c, f.form, f.sheet, f.sheet_revision);
+      });
     });
   }
   Expected<void> operator()(const SheetOpened& f) const { return check_sheet_opened(c, f); }

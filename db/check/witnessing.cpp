@@ -102,8 +102,14 @@ Expected<void> check_sheet_in_hand(const Case& c, const SignCheckout& s) {
                 "Look at it again as it is now, then sign.");
 }
 
-Expected<void> check_countersign(const Case& c, const PersonId& person, const Countersign& by) {
-  if (by.hand == Hand::paper) return {};
+Expected<void> check_countersign(const Case& c, const PersonId& person, const Countersign& by,
+                                 const std::string& sheet, int revision) {
+  if (c.founding && by.hand == Hand::paper) return {};
+  if (by.hand == Hand::paper)
+    return by.proof.empty()
+               ? refuse("countersign", "The number of the sheet that was countersigned is missing.",
+                        "Type the number at the foot of the paper.")
+               : check_form(c, by.proof, sheet, revision);
   if (c.founding)
     return refuse("countersign", "Nobody types a PIN or holds a card for the past.",
                   "Say that it was countersigned on paper.");
@@ -111,39 +117,66 @@ Expected<void> check_countersign(const Case& c, const PersonId& person, const Co
   const auto aliases = c.memory.aliases(person);
   const bool theirs = std::any_of(aliases.begin(), aliases.end(), [&](const PersonId& alias) {
     const Person* known = c.memory.person(alias);
-    return known != nullptr && !known->card.empty() && known->card == by.secret;
+    return known != nullptr && !known->card.empty() && known->card == by.proof;
   });
   if (theirs) return {};
   return refuse("countersign", "This is not " + c.memory.name(person) + "'s card.",
                 "Let the member hold their own card to the reader, type their PIN, or sign on paper.");
 }
 
-Expected<void> check_countersigned(const Case& c, const Countersigned& f) {
-  const Checkout* checkout = c.memory.live<Checkout>(f.checkout);
+namespace {
+
+/// A check-out that the member has not countersigned yet.
+Expected<const Checkout*> to_countersign(const Case& c, const RecordId& id) {
+  const Checkout* checkout = c.memory.live<Checkout>(id);
   if (checkout == nullptr)
-    return refuse("checkout", "There is no check-out with the id '" + f.checkout + "'.",
-                  "Choose one from the list.");
+    return refuse("checkout", "There is no check-out with the id '" + id + "'.", "Choose one from the list.");
+  if (c.at < c.memory.find(id)->at)
+    return refuse("at", "The check-out was on " + said(c, c.memory.find(id)->at) + ", which is later.",
+                  "Look at the day.");
+  if (c.memory.about<Countersigned>(id) == nullptr) return checkout;
+  return refuse("checkout", "This check-out is countersigned already.", "Nothing is left to do.");
+}
+
+}  // namespace
+
+Expected<void> check_countersign_later(const Case& c, const CountersignCheckout& action) {
+  if (action.by.hand == Hand::paper)
+    return refuse("countersign", "A paper that was countersigned is taken in by a manager, from paper.",
+                  "Let the member type their PIN or hold their card to the reader, or ask a manager.");
+  return to_countersign(c, action.checkout).and_then([&](const Checkout* checkout) {
+    return check_countersign(c, checkout->person, action.by, {}, 0);
+  });
+}
+
+Expected<void> check_countersigned(const Case& c, const Countersigned& f) {
+  const auto found = to_countersign(c, f.checkout);
+  if (!found) return tl::make_unexpected(found.error());
+  const Checkout* checkout = *found;
   if (!c.same(checkout->person, f.person))
     return refuse("person", "A check-out is countersigned by the member who was checked out.",
                   "Enter it for " + c.memory.name(checkout->person) + ".");
   if (f.hand != Hand::paper)
     return refuse("hand", "From paper a check-out is countersigned on paper.", "Say that it was.");
-  if (c.memory.about<Countersigned>(f.checkout) == nullptr) return {};
-  return refuse("checkout", "This check-out is countersigned already.", "Nothing is left to do.");
+  const Entry* marked = c.memory.about<SheetMarks>(f.checkout);
+  const auto* marks = marked == nullptr ? nullptr : as<SheetMarks>(marked->fact);
+  return marks == nullptr ? check_form(c, f.form, {}, 0)
+                          : check_form(c, f.form, marks->sheet, marks->sheet_revision);
 }
 
 Expected<void> check_paper_sheet(const Case& c, const EnterPaperSheet& action) {
   const SignCheckout& s = action.sheet;
-  if (!s.pin.empty() || !s.opened.empty() || (s.countersign && s.countersign->hand != Hand::paper) ||
+  if (!s.pin.empty() || !s.opened.empty() ||
+      (s.countersign && *s.countersign != Countersign{Hand::paper, {}}) ||
       (s.second && !s.second->pin.empty()))
     return refuse("sheet", "What was signed on paper has no PIN and no sheet in hand.",
                   "Enter what stands on the paper, or let it be signed here.");
   if (action.form.empty())
     return refuse("form", "The number of the paper is missing.", "Type the number at the foot of the paper.");
-  if (auto fine = check_form(c, action.form); !fine) return fine;
+  if (auto fine = check_form(c, action.form, s.sheet, s.sheet_revision); !fine) return fine;
   if (s.marks.empty())
     return refuse("marks", "No line is marked.", "Mark the lines as they are marked on the paper.");
-  return check_signing(c, s);
+  return check_signing(c, s, action.form);
 }
 
 namespace {
@@ -163,7 +196,7 @@ PersonId performer(const Memory& memory, std::string_view kind, const std::strin
 
 }  // namespace
 
-Expected<void> check_form(const Case& c, const std::string& form) {
+Expected<void> check_form(const Case& c, const std::string& form, const std::string& sheet, int revision) {
   if (form.empty()) return {};
   const Entry* printed = nullptr;
   for (const std::size_t i : c.memory.of_kind("printed"))
@@ -176,8 +209,16 @@ Expected<void> check_form(const Case& c, const std::string& form) {
                   "The paper " + form + " was printed on " + said(c.zone.day(printed->at)) +
                       ", so nothing was marked on it on " + said(c.zone.day(c.at)) + ".",
                   "Look at the day, and at the number at the foot of the paper.");
+  const auto& of = *as<Printed>(printed->fact);
+  if (!of.sheet.empty() && !sheet.empty() && (of.sheet != sheet || of.sheet_revision != revision))
+    return refuse("form",
+                  "The paper " + form + " is revision " + std::to_string(of.sheet_revision.value_or(0)) +
+                      " of the run sheet '" + of.sheet + "', not revision " + std::to_string(revision) +
+                      " of '" + sheet + "'.",
+                  "Choose the sheet that stands on the paper, or read the number at its foot again.");
   PersonId entered = performer<SheetMarks>(c.memory, "marks", form);
   if (entered.empty()) entered = performer<ScoredApart>(c.memory, "scored_apart", form);
+  if (entered.empty()) entered = performer<Countersigned>(c.memory, "countersigned", form);
   if (entered.empty()) return {};
   return refuse("form", "The paper " + form + " was entered already, for " + c.memory.name(entered) + ".",
                 "Nothing is left to do; if that was wrong, a manager strikes it out first.");

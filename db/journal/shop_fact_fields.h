@@ -72,7 +72,7 @@ template <class A> void fields(A& a, SheetPutBy& f) {
 }
 template <class A> void fields(A& a, Witnessed& f) { a("checkout", f.checkout); a("assessor", f.assessor); }
 template <class A> void fields(A& a, Countersigned& f) {
-  a("checkout", f.checkout); a("person", f.person); a("hand", f.hand);
+  a("checkout", f.checkout); a("person", f.person); a("hand", f.hand); a.may("form", f.form);
 }
 template <class A> void fields(A& a, ScoredApart& f) {
   a("checkout", f.checkout); a("assessor", f.assessor); a("sheet", f.sheet); a("sheet_revision", f.sheet_revision);
@@ -122,7 +122,7 @@ template <class A> void fields(A& a, Signature& f) {
   a("checkout", f.checkout); a("person", f.person); a("key", f.key); a("signature", f.signature);
 }
 template <class A> void fields(A& a, Close& f) { a("person", f.person); a("other", f.other); }
-template <class A> void fields(A& a, Printed& f) { a("title", f.title); a("pages", f.pages); a("digest", f.digest); a.may("form", f.form); }
+template <class A> void fields(A& a, Printed& f) { a("title", f.title); a("pages", f.pages); a("digest", f.digest); a.may("form", f.form); a.may("sheet", f.sheet); a("sheet_revision", f.sheet_revision); }
 template <class A> void fields(A& a, ClockConfirmed& f) { a("shown", f.shown); a("jumped", f.jumped); }
 template <class A> void fields(A& a, Erased& f) { a("person", f.person); a("born_by", f.born_by); }
 template <class A> void fields(A& a, Blanked& f) { a("record", f.record); }

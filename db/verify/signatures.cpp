@@ -14,7 +14,7 @@ void Signatures::check(const LeafContent& leaf, const ledger::Hash& hash) {
     unsigned_.push_back({leaf.order, leaf.id, std::string(leaf.body.text("assessor").value_or("")),
                          leaf.paper, leaf.station == "import"});
   if (leaf.kind == "countersigned" && leaf.body.text("hand") == "pin")
-    expect({leaf.order, std::string(leaf.body.text("checkout").value_or("")), leaf.person, As::member});
+    expect({leaf.order, signed_with(leaf), leaf.person, As::member});
   if (leaf.kind == "witnessed" && !leaf.paper && leaf.station != "import")
     expect({leaf.order, std::string(leaf.body.text("checkout").value_or("")),
             std::string(leaf.body.text("assessor").value_or("")), As::second});
@@ -25,6 +25,15 @@ void Signatures::check(const LeafContent& leaf, const ledger::Hash& hash) {
 void Signatures::wrong(std::int64_t order, std::string says, std::string should) {
   findings_.add(FindingKind::signature, "record " + std::to_string(order), std::move(says),
                 std::move(should));
+}
+
+/// The record that a countersigning member's signature names: the check-out where it is entered with it, else
+/// the countersigning itself.
+std::string Signatures::signed_with(const LeafContent& leaf) const {
+  const std::string checkout(leaf.body.text("checkout").value_or(""));
+  const bool with_it =
+      std::any_of(unsigned_.begin(), unsigned_.end(), [&](const Open& one) { return one.id == checkout; });
+  return with_it ? checkout : leaf.id;
 }
 
 /// A member who countersigns with their PIN signs first, then a second assessor; last the assessor.

@@ -37,7 +37,7 @@ class Signatures {
   /// Who countersigned with a PIN, or assessed it as the second: their signature is to come.
   struct Before {
     std::int64_t order;
-    std::string checkout, person;
+    std::string checkout, person;  // what their signature names, and they
     As as;
   };
   struct Signed {
@@ -48,6 +48,7 @@ class Signatures {
     std::string message;
   };
   void end_commit();
+  std::string signed_with(const LeafContent& leaf) const;
   void expect(Before one);
   void take_signature(const LeafContent& leaf);
   /// A signature that is to be `wanted`'s.

@@ -2,15 +2,18 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QListWidget>
 #include <QScrollBar>
 #include <QScroller>
 #include <QtTest>
 
 #include "app/checkouts/checkouts_page.h"
+#include "app/checkouts/countersign_later.h"
 #include "app/checkouts/measure_words.h"
 #include "app/checkouts/paper_entry.h"
 #include "app/checkouts/result_words.h"
 #include "app/checkouts/sheet_view.h"
+#include "app/desk/answer.h"
 #include "app/lists/record_reader.h"
 #include "app/words/record_words.h"
 #include "core/sheet/typed.h"
@@ -62,6 +65,9 @@ class CheckoutsTest : public QObject {
   void whoever_sits_down_next_does_not_get_the_marks_of_another_second();
   void the_member_countersigns_with_a_pin_of_their_own();
   void the_members_card_countersigns_and_anybody_elses_does_not();
+  void a_printed_sheet_countersigns_by_its_number();
+  void who_did_not_countersign_is_asked_again_and_does_so_on_another_day();
+  void a_manager_takes_in_the_paper_that_was_countersigned_later();
   void a_blank_sheet_is_printed_with_a_number_and_taken_in_from_the_paper();
   void marks_of_another_sheet_or_a_broken_file_are_not_taken_for_these();
   void a_check_out_without_a_booking_begins_from_the_desk();
@@ -126,7 +132,7 @@ class CheckoutsTest : public QObject {
     QTest::keyClicks(QApplication::focusWidget(), how);
   }
   void sign(const char* pin) {
-    if (page_->findChild<QComboBox*>("hand")->currentText() == "choose") countersign("on");
+    if (page_->findChild<QComboBox*>("hand")->currentText() == "choose") countersign("not");
     press(Qt::Key_Return, Qt::ControlModifier);  // leads to the PIN
     QTest::keyClicks(QApplication::focusWidget(), pin);
     press(Qt::Key_Return);
@@ -342,7 +348,7 @@ void CheckoutsTest::a_critical_line_not_shown_can_only_be_failed() {
   outcome()->setFocus();
   press(Qt::Key_P);
   QCOMPARE(outcome()->currentText(), QString("passed"));
-  countersign("on");
+  countersign("not");
   field("pin")->setFocus();
   QTest::keyClicks(QApplication::focusWidget(), "2468");
   press(Qt::Key_Return);
@@ -898,6 +904,98 @@ void CheckoutsTest::the_members_card_countersigns_and_anybody_elses_does_not() {
   QCOMPARE(signed_ones().size(), std::size_t{1});
   QVERIFY(shop_->facts<db::Countersigned>()[0].hand == db::Hand::card);
   QVERIFY(!page_->take_card("0042"));  // signed: the card opens the person again
+}
+
+void CheckoutsTest::a_printed_sheet_countersigns_by_its_number() {
+  mark("1111111111");
+  countersign("on");
+  press(Qt::Key_Return, Qt::ControlModifier);
+  QVERIFY2(refused_.back().contains("number of the sheet"), qPrintable(refused_.back()));
+  QCOMPARE(QApplication::focusWidget(), field("countersigned_form"));
+  QTest::keyClicks(QApplication::focusWidget(), "7k2q9x");
+  sign("2468");
+  QVERIFY2(refused_.back().contains("No blank sheet"), qPrintable(refused_.back()));
+  QVERIFY(signed_ones().empty());
+  press(Qt::Key_P, Qt::ControlModifier);
+  const std::string form = shop_->facts<db::Printed>().back().form;
+  QTest::keyClicks(field("countersigned_form"), QString::fromStdString(form).toLower());
+  sign("2468");
+  QCOMPARE(signed_ones().size(), std::size_t{1});
+  QVERIFY(shop_->facts<db::Countersigned>()[0].hand == db::Hand::paper);
+  QCOMPARE(shop_->facts<db::Countersigned>()[0].form, form);
+}
+
+void CheckoutsTest::who_did_not_countersign_is_asked_again_and_does_so_on_another_day() {
+  const auto* list = page_->findChild<QListWidget*>("one_on_ones");
+  const auto* box = page_->findChild<CountersignLater*>();
+  const auto desk = [&] {
+    return desk_answer(*shop_->session, shop_now(*shop_->session), "tola", "jointer-planer/plane").since;
+  };
+  mark("1111111111");
+  QVERIFY(!box->isVisible());
+  sign("2468");
+  QCOMPARE(signed_ones().size(), std::size_t{1});
+  QVERIFY(box->isVisible());
+  QVERIFY2(text("not_countersigned").startsWith("Tola Adeyemi has not countersigned it"),
+           qPrintable(text("not_countersigned")));
+  QVERIFY(box->findChild<QComboBox*>("hand")->findText("not countersigned") < 0);
+  QVERIFY2(desk().contains("is not countersigned yet"), qPrintable(desk()));
+  evening::grab(*page_, "checkouts-not-countersigned");
+  // On another day, at another page, whoever sits at the desk lets her do it.
+  shop_->clock = shop_->clock + 3 * 86400;
+  shop_->sit_down("ines", "1357");
+  make_page();
+  box = page_->findChild<CountersignLater*>();
+  list = page_->findChild<QListWidget*>("one_on_ones");
+  int at = -1;
+  for (int i = 0; i < list->count(); ++i)
+    if (list->item(i)->data(Qt::UserRole).toString().contains("not countersigned")) at = i;
+  QVERIFY(at >= 0);
+  const_cast<QListWidget*>(list)->setCurrentRow(at);
+  QVERIFY(box->isVisible());
+  QVERIFY(box->findChild<QComboBox*>("hand")->findText("on the printed sheet") < 0);
+  page_->findChild<QWidget*>("desk")->setFocus();
+  press(Qt::Key_P, Qt::ControlModifier | Qt::ShiftModifier);
+  QTest::keyClicks(QApplication::focusWidget(), "7777");
+  press(Qt::Key_Tab);
+  QTest::keyClicks(QApplication::focusWidget(), "7777");
+  press(Qt::Key_Return);
+  QCOMPARE(QApplication::focusWidget(), box->findChild<QLineEdit*>("member_pin"));
+  QTest::keyClicks(QApplication::focusWidget(), "7770");
+  press(Qt::Key_Return);
+  QVERIFY(shop_->facts<db::Countersigned>().empty());
+  QTest::keyClicks(QApplication::focusWidget(), "7777");
+  press(Qt::Key_Return);
+  QVERIFY2(told_.back().contains("has countersigned"), qPrintable(told_.back() + refused_.join(' ')));
+  QCOMPARE(shop_->facts<db::Countersigned>().size(), std::size_t{1});
+  for (int i = 0; i < list->count(); ++i)
+    QVERIFY(!list->item(i)->data(Qt::UserRole).toString().contains("not countersigned"));
+  QVERIFY2(!desk().contains("countersigned"), qPrintable(desk()));
+}
+
+void CheckoutsTest::a_manager_takes_in_the_paper_that_was_countersigned_later() {
+  mark("1111111111");
+  sign("2468");
+  press(Qt::Key_P, Qt::ControlModifier);
+  const std::string form = shop_->facts<db::Printed>().back().form;
+  shop_->sit_down("odile", "8642");
+  page_->refresh();
+  press(Qt::Key_M, Qt::ControlModifier | Qt::ShiftModifier);  // she looks at the marks
+  const auto* box = page_->findChild<CountersignLater*>();
+  QVERIFY(box->isVisible());
+  auto* hand = box->findChild<QComboBox*>("hand");
+  hand->setFocus();
+  QTest::keyClicks(hand, "on");
+  auto* number = box->findChild<QLineEdit*>("countersigned_form");
+  number->setFocus();
+  QTest::keyClicks(number, QString::fromStdString(form));
+  refused_.clear();
+  press(Qt::Key_Return);
+  QVERIFY2(refused_.isEmpty(), qPrintable(refused_.join(' ')));
+  QCOMPARE(shop_->facts<db::Countersigned>().size(), std::size_t{1});
+  QCOMPARE(shop_->facts<db::Countersigned>()[0].form, form);
+  QVERIFY(shop_->session->store().of_kind("countersigned").back()->from_paper);
+  QVERIFY(!box->isVisible());
 }
 
 void CheckoutsTest::a_blank_sheet_is_printed_with_a_number_and_taken_in_from_the_paper() {

@@ -216,7 +216,7 @@ class TwoAssessorsTest : public QObject {
     QCOMPARE(second()->currentText(), QString("Samir Haddad"));
     mark();
     page_->findChild<QComboBox*>("hand")->setFocus();
-    QTest::keyClicks(QApplication::focusWidget(), "on");
+    QTest::keyClicks(QApplication::focusWidget(), "not");
     press(Qt::Key_Return, Qt::ControlModifier);
     QVERIFY2(refused_.join(' ').contains("Samir Haddad has not signed it yet"),
              qPrintable(refused_.join(' ')));
@@ -259,7 +259,7 @@ class TwoAssessorsTest : public QObject {
     open_checkouts();
     mark();
     page_->findChild<QComboBox*>("hand")->setFocus();
-    QTest::keyClicks(QApplication::focusWidget(), "on");
+    QTest::keyClicks(QApplication::focusWidget(), "not");
     second()->setFocus();
     QTest::keyClicks(second(), "Mara");
     emit second()->activated(second()->currentIndex());
@@ -282,7 +282,7 @@ class TwoAssessorsTest : public QObject {
     QVERIFY(!field("second_pin")->isVisible());
     mark();
     page_->findChild<QComboBox*>("hand")->setFocus();
-    QTest::keyClicks(QApplication::focusWidget(), "on");
+    QTest::keyClicks(QApplication::focusWidget(), "not");
     press(Qt::Key_Return, Qt::ControlModifier);
     QTest::keyClicks(QApplication::focusWidget(), "2468");
     press(Qt::Key_Return);

@@ -57,7 +57,7 @@ class WindowsTest : public QObject {
       press(Qt::Key_1);
     }
     page.findChild<QComboBox*>("hand")->setFocus();
-    QTest::keyClicks(QApplication::focusWidget(), "on the");  // countersigned on the printed sheet
+    QTest::keyClicks(QApplication::focusWidget(), "not");  // it is not countersigned
     press(Qt::Key_Return, Qt::ControlModifier);
     QTest::keyClicks(QApplication::focusWidget(), "2468");
     press(Qt::Key_Return);

@@ -360,6 +360,10 @@ const std::vector<Line>& lines() {
        [](auto& e) {
          return own(SheetPutBy{e.opened, "the edge is left", {}});
        }},
+      {"let a member countersign later", "dim",
+       [](auto& e) {
+         return CountersignCheckout{e.watched, {Hand::pin, "5555"}};
+       }},
       {"countersign by hand", "",
        [](auto& e) {
          return own(Countersigned{e.checkout, "lou", Hand::paper});

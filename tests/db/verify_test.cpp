@@ -448,6 +448,43 @@ TEST_CASE("a member's countersignature is held to their own key", "[verify]") {
   }
 }
 
+TEST_CASE("a signature of who countersigned later is held to their own key", "[verify]") {
+  TestShop shop;
+  shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
+  shop.enter("dee", ChoosePin{"kim", "7777"});
+  shop.wait(60);
+  SignCheckout sign;
+  sign.checkout = {"kim", "bandsaw", 0, wm::Outcome::passed, "ivo"};
+  sign.pin = "2222";
+  const auto done = shop.commit("ivo", sign);
+  REQUIRE(done);
+  shop.wait(60);
+  shop.enter("dee", CountersignCheckout{done->entries[0].id, {Hand::pin, "7777"}});
+  shop.close();
+  Tampered file(shop.path());
+  const auto seen = [&] { return found(look(file.path())); };
+  const auto order = [&](const std::string& kind) {
+    return "signature: record " + order_of(file, "kind = '" + kind + "' AND person = 'kim'");
+  };
+  SECTION("as it was signed") { CHECK(seen().empty()); }
+  SECTION("taken out, everything rebuilt") {
+    file.rebuild([&](std::vector<Json>& leaves) {
+      std::erase_if(leaves, [](const Json& leaf) {
+        return leaf["body"]["kind"] == "signature" && leaf["body"]["person"] == "kim";
+      });
+    });
+    CHECK(seen() == Lines{order("countersigned")});
+  }
+  SECTION("made to be under the check-out, everything rebuilt") {
+    file.rebuild([&](std::vector<Json>& leaves) {
+      for (Json& leaf : leaves)
+        if (leaf["body"]["kind"] == "signature" && leaf["body"]["person"] == "kim")
+          leaf["body"]["checkout"] = done->entries[0].id;
+    });
+    CHECK(seen().contains(order("signature")));
+  }
+}
+
 TEST_CASE("a second assessor's signature is held to their own key, and missed where it is gone", "[verify]") {
   TestShop shop;
   shop.enter("dee", fact(Lesson{"kim", "guards", 1}));

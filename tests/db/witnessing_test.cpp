@@ -182,10 +182,10 @@ TEST_CASE("A member countersigns with their PIN, and signs before the assessor")
   turned_away(shop.commit("ivo", sign), "no PIN");
   shop.enter("dee", ChoosePin{"kim", "7777"});  // their first, at whatever station they stand
   turned_away(shop.commit("dee", ChoosePin{"kim", "8888"}), "Only a manager");
-  sign.countersign->secret = "1234";
+  sign.countersign->proof = "1234";
   turned_away(shop.commit("ivo", sign), "PIN");
   CHECK(all_of<Checkout>(shop.store().entries()).empty());
-  sign.countersign->secret = "7777";
+  sign.countersign->proof = "7777";
   const auto done = shop.commit("ivo", sign);
   INFO((done ? "" : done.error().what));
   REQUIRE(done);
@@ -205,23 +205,79 @@ TEST_CASE("A member countersigns with their own card, or on paper") {
   SignCheckout sign = signing({}, {shown});
   sign.countersign = Countersign{Hand::card, "0043"};
   turned_away(shop.commit("ivo", sign), "not Kim");
-  sign.countersign->secret.clear();
+  sign.countersign->proof.clear();
   turned_away(shop.commit("ivo", sign), "not Kim");
-  sign.countersign->secret = "0042";
+  sign.countersign->proof = "0042";
   const auto by_card = shop.commit("ivo", sign);
   REQUIRE(by_card);
   CHECK(all_of<Countersigned>(by_card->entries)[0].hand == Hand::card);
   CHECK(all_of<Signature>(by_card->entries).size() == 1);
   shop.wait(60);
   sign.countersign = Countersign{Hand::paper, {}};
+  turned_away(shop.commit("ivo", sign), "number of the sheet");
+  sign.countersign->proof = "7K2Q9X";
+  turned_away(shop.commit("ivo", sign), "No blank sheet");
+  shop.enter("dee", own(Printed{"Run sheet", 2, std::string(64, 'a'), "7K2Q9X", "bandsaw", 2}));
+  turned_away(shop.commit("ivo", sign), "is revision 2");
+  sign.countersign->proof = "9M2XW5";
+  shop.enter("dee", own(Printed{"Run sheet", 2, std::string(64, 'a'), "9M2XW5", "bandsaw", 1}));
   const auto on_paper = shop.commit("ivo", sign);
+  INFO((on_paper ? "" : on_paper.error().what));
   REQUIRE(on_paper);
-  CHECK(all_of<Countersigned>(on_paper->entries)[0].hand == Hand::paper);
+  CHECK(all_of<Countersigned>(on_paper->entries) ==
+        std::vector{Countersigned{on_paper->entries[0].id, "kim", Hand::paper, "9M2XW5"}});
+  shop.wait(60);
+  turned_away(shop.commit("ivo", sign), "entered already");
+}
+
+TEST_CASE("Who did not countersign does so later, once, and signs that") {
+  TestShop shop = ready();
+  shop.enter("dee", ChoosePin{"kim", "7777"});
+  const auto done = shop.commit("ivo", signing({}, {shown}));
+  REQUIRE(done);
+  const RecordId checkout = done->entries[0].id;
+  shop.wait(day);
+  CountersignCheckout later{checkout, {Hand::pin, "1234"}};
+  turned_away(shop.commit("dee", later), "PIN");
+  turned_away(shop.commit("dee", CountersignCheckout{"nothing", {Hand::pin, "7777"}}), "no check-out");
+  turned_away(shop.commit("dee", CountersignCheckout{checkout, {Hand::card, "0042"}}), "not Kim");
+  turned_away(shop.commit("mia", CountersignCheckout{checkout, {Hand::paper, "7K2Q9X"}}), "by a manager");
+  later.by.proof = "7777";
+  const Command command = shop.command("dee", later);
+  const auto said = shop.store().commit(command);
+  INFO((said ? "" : said.error().what));
+  REQUIRE(said);
+  CHECK(all_of<Countersigned>(said->entries) == std::vector{Countersigned{checkout, "kim", Hand::pin}});
+  const auto signatures = all_of<Signature>(said->entries);
+  REQUIRE(signatures.size() == 1);
+  CHECK(signatures[0].person == "kim");
+  CHECK(signatures[0].checkout == said->entries[0].id);
+  shop.reopen();
+  CHECK(shop.store().commit(command)->again);
+  turned_away(shop.commit("dee", later), "already");
+}
+
+TEST_CASE("A sheet that was countersigned on paper later is taken in by its number") {
+  TestShop shop = ready();
+  shop.enter("dee", own(Printed{"Run sheet", 2, std::string(64, 'a'), "7K2Q9X", "bandsaw", 1}));
+  shop.enter("dee", own(Printed{"Run sheet", 2, std::string(64, 'a'), "9M2XW5", "combi", 1}));
+  const auto done = shop.commit("ivo", signing({}, {shown}));
+  REQUIRE(done);
+  const RecordId checkout = done->entries[0].id;
+  const Instant before = shop.now() + -hour;
+  shop.wait(hour);
+  const auto taken_in = [&](const std::string& form, Instant at) {
+    return shop.from_paper("mia", own(Countersigned{checkout, "kim", Hand::paper, form}), at);
+  };
+  turned_away(taken_in("7K2Q9X", before), "which is later");
+  turned_away(taken_in("7K2Q9Y", shop.now()), "No blank sheet");
+  turned_away(taken_in("9M2XW5", shop.now()), "run sheet 'combi'");
+  CHECK(taken_in("7K2Q9X", shop.now()));
 }
 
 TEST_CASE("What was marked on a blank sheet is taken in once, by its number, as what it is") {
   TestShop shop = ready();
-  Printed blank{"Run sheet", 2, std::string(64, 'a'), "7K2Q9X"};
+  Printed blank{"Run sheet", 2, std::string(64, 'a'), "7K2Q9X", "bandsaw", 1};
   shop.enter("dee", own(blank));
   shop.wait(day);
   const Instant then = shop.now() + -hour;
@@ -240,6 +296,8 @@ TEST_CASE("What was marked on a blank sheet is taken in once, by its number, as 
   turned_away(with([](auto& p) { p.sheet.pin = "2222"; }), "no PIN");
   turned_away(with([](auto& p) { p.sheet.countersign->hand = Hand::card; }), "no PIN");
   turned_away(with([](auto& p) { p.sheet.marks.clear(); }), "No line");
+  turned_away(with([](auto& p) { p.sheet.sheet_revision = 2; }), "is revision 1");
+  turned_away(with([](auto& p) { p.sheet.countersign->proof = "7K2Q9X"; }), "no PIN");
   turned_away(with([](auto& p) { p.sheet.checkout.assessor = "kim"; }), "own check-out");
   turned_away(shop.commit("mia", paper), "from a paper");
   turned_away(shop.from_paper("ivo", paper, then), "Only a manager");

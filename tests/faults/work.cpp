@@ -139,23 +139,24 @@ Command at_station(Command command) {
 
 /// What the commands below refer to.
 std::vector<Command> groundwork() {
-  return {command("lock", "dee", PutOutOfService{"b2", "6", "2", "fence loose", "dee"}),
-          command("booked", "dee",
-                  own(Booking{"kim", "ivo", "b1", "bandsaw", evening + hour, evening + 2 * hour})),
-          command("came", "dee", own(Presence{"lou"})),
-          noted(command("induction", "dee", fact(Document{"lou", "induction", {}})), "signed in pencil"),
-          command("here", "dee", own(Presence{"mia"})),
-          command("begun", "dee", own(Started{"ivo", "s1", "sander", ""})),
-          noted(command("remark", "dee", own(Presence{"kim"})), "limps a little"),
-          command("bank", "mia", own(small_bank())),
-          at_station(command("sitting", "kim", own(begun_by("kim")))),
-          command("watched", "ivo", watched_by_two()),
-          command("member-pin", "dee", ChoosePin{"kim", "7777"}),
-          command("in-hand", "ivo", own(SheetOpened{"kim", "b1", "bandsaw", "bandsaw", 1})),
-          command("other-in-hand", "ivo", own(SheetOpened{"mia", "b1", "bandsaw", "bandsaw", 1})),
-          command("line-1", "ivo", own(LineMarked{"in-hand", 1, Mark::shown, Mark::none, {}})),
-          command("by-two", "mia", PublishRulebook{two_assess_the_combi()}),
-          command("blank", "dee", own(Printed{"Run sheet", 2, std::string(64, 'b'), "7K2Q9X"}))};
+  return {
+      command("lock", "dee", PutOutOfService{"b2", "6", "2", "fence loose", "dee"}),
+      command("booked", "dee",
+              own(Booking{"kim", "ivo", "b1", "bandsaw", evening + hour, evening + 2 * hour})),
+      command("came", "dee", own(Presence{"lou"})),
+      noted(command("induction", "dee", fact(Document{"lou", "induction", {}})), "signed in pencil"),
+      command("here", "dee", own(Presence{"mia"})),
+      command("begun", "dee", own(Started{"ivo", "s1", "sander", ""})),
+      noted(command("remark", "dee", own(Presence{"kim"})), "limps a little"),
+      command("bank", "mia", own(small_bank())),
+      at_station(command("sitting", "kim", own(begun_by("kim")))),
+      command("watched", "ivo", watched_by_two()),
+      command("member-pin", "dee", ChoosePin{"kim", "7777"}),
+      command("in-hand", "ivo", own(SheetOpened{"kim", "b1", "bandsaw", "bandsaw", 1})),
+      command("other-in-hand", "ivo", own(SheetOpened{"mia", "b1", "bandsaw", "bandsaw", 1})),
+      command("line-1", "ivo", own(LineMarked{"in-hand", 1, Mark::shown, Mark::none, {}})),
+      command("by-two", "mia", PublishRulebook{two_assess_the_combi()}),
+      command("blank", "dee", own(Printed{"Run sheet", 2, std::string(64, 'b'), "7K2Q9X", "bandsaw", 1}))};
 }
 
 /// Every alternative of Action but one, so that all that a command can write is written.
@@ -184,6 +185,8 @@ std::vector<std::pair<std::string, Command>> commands() {
       {"put a run sheet by",
        command("c26", "ivo", own(SheetPutBy{"other-in-hand", "the edge is left", {"no resawing"}}))},
       {"sign what is in hand, countersigned with a PIN", command("c27", "ivo", countersigned())},
+      {"countersign later with a PIN",
+       command("c39", "ivo", CountersignCheckout{"watched", {Hand::pin, "7777"}})},
       {"sign with a second assessor", command("c37", "ivo", signed_by_two())},
       {"book with a second assessor", command("c38", "dee", own(booked_with_two()))},
       {"enter a marked sheet from paper", from_a_paper(command("c28", "mia", marked_on_paper()))},

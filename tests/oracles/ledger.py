@@ -374,7 +374,9 @@ class Look:
             if leaf.kind in ("checkout", "scored_apart"):
                 open_ones[leaf.id] = leaf.text("assessor")
             if leaf.kind == "countersigned" and leaf.text("hand") == "pin":
-                members[leaf.text("checkout")] = (now, leaf.person)
+                # One who countersigns later signs that, and not the check-out.
+                with_it = leaf.text("checkout") in open_ones
+                members[leaf.text("checkout") if with_it else leaf.id] = (now, leaf.person)
             if leaf.kind == "witnessed" and not leaf.paper and leaf.station != "import":
                 seconds[leaf.text("checkout")] = (now, leaf.text("assessor"))
             if leaf.kind == "signature":

@@ -384,6 +384,7 @@ std::vector<View> views(Session& session) {
        [&session](MainWindow& w) {
          w.go(checkout_of_jonas(session));
          choose(w, "hand", "on");
+         fill(w, {{"countersigned_form", "7K2Q9X"}});
          choose(w, "outcome", "fail");
          choose(w, "assessor", "Mara");  // who sits there has not watched him
          press(w, "sign");

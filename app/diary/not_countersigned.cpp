@@ -1,0 +1,27 @@
+#include "app/diary/not_countersigned.h"
+
+#include <algorithm>
+#include <set>
+
+namespace wm::app {
+
+std::vector<NotCountersigned> not_countersigned(const Session& session) {
+  if (session.known()) return {};
+  std::set<RecordId> said;
+  for (const db::Entry* entry : session.store().of_kind("countersigned"))
+    if (!entry->voided) said.insert(db::as<db::Countersigned>(entry->fact)->checkout);
+  std::vector<NotCountersigned> out;
+  const Instant since = session.now() + -86400LL * days_to_countersign;
+  for (const db::Entry* entry : session.store().of_kind("marks")) {
+    const auto& marks = *db::as<db::SheetMarks>(entry->fact);
+    if (entry->voided || entry->at < since || said.contains(marks.checkout)) continue;
+    const db::Entry* signed_one = session.entry(marks.checkout);
+    const auto* checkout = signed_one && !signed_one->voided ? db::as<Checkout>(signed_one->fact) : nullptr;
+    if (checkout && checkout->outcome != Outcome::stopped) out.push_back({signed_one, checkout, &marks});
+  }
+  std::ranges::stable_sort(out, std::ranges::greater(),
+                           [](const NotCountersigned& one) { return one.entry->at; });
+  return out;
+}
+
+}  // namespace wm::app
