@@ -2030,19 +2030,31 @@
 <context>
     <name>TroubleWords</name>
     <message>
-        <source>%1 will not be ready then: something that it needs is missing or lapses.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The Desk says what is missing; let them do it before, or move the booking.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>no longer possible: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>This booking is no longer possible: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 will not be ready then: they are paused.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Send them to the manager, or move the booking.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 will not be ready then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 will not be ready then; missing: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let them do it before, or move the booking.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3815,6 +3827,13 @@
         <source>%1 A blank run sheet with the number %2%3.</source>
         <comment>what was printed, revision</comment>
         <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more</source>
+        <comment>things that are missing</comment>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+        </translation>
     </message>
 </context>
 <context>

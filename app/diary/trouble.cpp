@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include "app/words/need_words.h"
 #include "app/words/words.h"
 #include "core/diary/ready.h"
 
@@ -12,9 +13,25 @@ struct TroubleWords {
   Q_DECLARE_TR_FUNCTIONS(TroubleWords)
 };
 
+constexpr std::size_t most_named = 2;
+
 bool is_ready(Decider& decider, const PersonId& person, const db::Booking& b, Instant at) {
   return decider.rung(person, b.target, at) >= Rung::supervised &&
          (b.purpose != db::Purpose::check_out || ready_for_checkout(decider.standing(person, b.target, at)));
+}
+
+Problem not_ready(const StandingAnswer& then, const QString& name, bool for_checkout) {
+  const auto problem = [](const QString& what, const QString& remedy) {
+    return Problem{"person", what.toStdString(), remedy.toStdString()};
+  };
+  if (!then.suspensions.empty())
+    return problem(TroubleWords::tr("%1 will not be ready then: they are paused.").arg(name),
+                   TroubleWords::tr("Send them to the manager, or move the booking."));
+  const QString missing = missing_phrase(missing_for(then, for_checkout), most_named);
+  return problem(missing.isEmpty()
+                     ? TroubleWords::tr("%1 will not be ready then.").arg(name)
+                     : TroubleWords::tr("%1 will not be ready then; missing: %2.").arg(name, missing),
+                 TroubleWords::tr("Let them do it before, or move the booking."));
 }
 
 }  // namespace
@@ -22,15 +39,12 @@ bool is_ready(Decider& decider, const PersonId& person, const db::Booking& b, In
 std::optional<Problem> not_ready_for(Session& session, const db::Booking& b) {
   Decider& decider = session.decider(std::nullopt);
   const PersonId person = session.joined(b.person);
-  if (is_ready(decider, person, b, std::max(b.from, session.now())) && is_ready(decider, person, b, b.to - 1))
-    return std::nullopt;
-  return Problem{
-      "person",
-      TroubleWords::tr("%1 will not be ready then: something that it needs is missing or lapses.")
-          .arg(called(session, b.person))
-          .toStdString(),
-      TroubleWords::tr("The Desk says what is missing; let them do it before, or move the booking.")
-          .toStdString()};
+  // At the beginning, and at the last second, since the check-out is signed when it is over.
+  for (const Instant at : {std::max(b.from, session.now()), b.to + -1})
+    if (!is_ready(decider, person, b, at))
+      return not_ready(decider.standing(person, b.target, at), called(session, b.person),
+                       b.purpose == db::Purpose::check_out);
+  return std::nullopt;
 }
 
 std::optional<Problem> trouble_of(Session& session, const BookingLine& line) {

@@ -2,6 +2,7 @@
 
 #include <QResizeEvent>
 #include <QScrollBar>
+#include <QTimer>
 
 #include "app/emergency/block.h"
 #include "app/emergency/units_list.h"
@@ -119,8 +120,10 @@ QWidget* EmergencyPage::happened() {
   connect(form_, &IncidentForm::recorded, this, [this](const Recorded& what) {
     happened_->setCurrentWidget(follows_);
     follows_->show_of(what, shop_now(session()));
-    // From its first word, wherever the form was scrolled to.
-    scroll_->verticalScrollBar()->setValue(happened_->mapTo(scroll_->widget(), QPoint()).y() - 12);
+    // From its first word, wherever the form was scrolled to; once all above it has its size.
+    QTimer::singleShot(0, this, [this] {
+      scroll_->verticalScrollBar()->setValue(happened_->mapTo(scroll_->widget(), QPoint()).y() - 12);
+    });
   });
   connect(form_, &IncidentForm::tell_problem, this, &Page::tell_problem);
   connect(follows_, &WhatFollows::over, this, [this] {

@@ -8,8 +8,10 @@
 #include "app/desk/answer.h"
 #include "app/diary/diary_rows.h"
 #include "app/diary/trouble.h"
+#include "app/lists/answer_reader.h"
 #include "app/theme/theme.h"
 #include "app/widgets/blocks.h"
+#include "app/words/standing_words.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -94,9 +96,11 @@ QStringList WhatFollows::standings() const {
       continue;
     }
     const Rung now = decider.rung(session_.joined(shift.person), shift.target, session_.now());
-    lines << tr("%1: %2 %3 from now on.", "who, machine, only with a supervisor")
-                 .arg(person_name(session_.person(shift.person)), target_label(shift.target),
-                      standing_words(now));
+    const QString said =
+        tr("%1: %2 %3 from now on.", "who, machine, only with a supervisor")
+            .arg(person_name(session_.person(shift.person)), target_label(shift.target), standing_words(now));
+    const QStringList left_open = restricted_now(session_, shift.person, shift.target);
+    lines << (left_open.isEmpty() ? said : said + ' ' + restricted_sentence(left_open));
   }
   if (more > 0) lines << tr("And %n standings more: see the Journal.", nullptr, static_cast<int>(more));
   if (lines.isEmpty()) lines << tr("Nobody's standing changed.");

@@ -2,6 +2,7 @@
 
 #include "app/words/counted.h"
 #include "app/words/labels.h"
+#include "app/words/listing.h"
 #include "app/words/standing_words.h"
 #include "app/words/tr.h"
 
@@ -126,5 +127,18 @@ struct Phrase {
 
 QString need_label(const Reason& reason) { return std::visit(Label{reason}, reason.need.need); }
 QString need_phrase(const Reason& reason) { return std::visit(Phrase{reason}, reason.need.need); }
+
+QString missing_phrase(const std::vector<Reason>& reasons, std::size_t most) {
+  QStringList said;
+  for (const Reason& reason : reasons) {
+    if (static_cast<std::size_t>(said.size()) == most) break;
+    QStringList parts;
+    for (const Reason& part : reason.of) parts << missing_phrase({part}, 1);
+    said << (parts.isEmpty() ? need_phrase(reason) : or_list(parts));
+  }
+  if (reasons.size() > most)
+    said << Words::tr("%n more", "things that are missing", static_cast<int>(reasons.size() - most));
+  return and_list(said);
+}
 
 }  // namespace wm::app

@@ -18,17 +18,40 @@ bool holds_but_for_checkout(const Reason& reason) {
   return false;
 }
 
-}  // namespace
-
-std::vector<std::string> unmet_but_for_checkout(const StandingAnswer& answer) {
-  std::vector<std::string> out;
-  for (const GateAnswer& gate : answer.gates)
-    if (gate.state == GateState::unmet && !holds_but_for_checkout(gate.reason)) out.push_back(gate.id);
-  return out;
+template <class Holds>
+void add_missing(const Reason& reason, Holds holds, std::vector<Reason>& out) {
+  if (holds(reason)) return;
+  if (std::holds_alternative<NeedAllOf>(reason.need.need)) {
+    for (const Reason& part : reason.of) add_missing(part, holds, out);
+    return;
+  }
+  if (std::find_if(out.begin(), out.end(), [&](const Reason& other) { return other.need == reason.need; }) !=
+      out.end())
+    return;
+  out.push_back(reason);
+  std::erase_if(out.back().of, holds);
 }
 
+}  // namespace
+
 bool ready_for_checkout(const StandingAnswer& answer) {
-  return answer.standing >= Rung::supervised && unmet_but_for_checkout(answer).empty();
+  return answer.standing >= Rung::supervised &&
+         std::none_of(answer.gates.begin(), answer.gates.end(), [](const GateAnswer& gate) {
+           return gate.state == GateState::unmet && !holds_but_for_checkout(gate.reason);
+         });
+}
+
+std::vector<Reason> missing_for(const StandingAnswer& answer, bool for_checkout) {
+  std::vector<Reason> out;
+  for (const GateAnswer& gate : answer.gates) {
+    if (gate.state != GateState::unmet) continue;
+    if (gate.guards <= Rung::supervised)
+      add_missing(
+          gate.reason, [](const Reason& reason) { return reason.holds; }, out);
+    else if (for_checkout)
+      add_missing(gate.reason, holds_but_for_checkout, out);
+  }
+  return out;
 }
 
 }  // namespace wm

@@ -1,6 +1,5 @@
 #pragma once
 // Whether a check-out would be the last thing that is missing, as a decider answers.
-#include <string>
 #include <vector>
 
 #include "core/decide/decider.h"
@@ -8,11 +7,12 @@
 
 namespace wm {
 
-/// The ids of the gates that a passed check-out would leave unmet: those that do not hold although every
-/// check-out in them is taken as passed.
-std::vector<std::string> unmet_but_for_checkout(const StandingAnswer& answer);
-/// At least `supervised`, and no such gate.
+/// At least `supervised`, and every gate would be met once each check-out in it is taken as passed.
 bool ready_for_checkout(const StandingAnswer& answer);
+/// What is missing for `supervised`, and where it is for a check-out what would still be missing once every
+/// check-out is taken as passed. Of all_of the parts that are missing, of any_of and some_of the whole, with
+/// the parts that are missing.
+std::vector<Reason> missing_for(const StandingAnswer& answer, bool for_checkout);
 
 /// Fills in what a question leaves to the rules (`ready`, `able`, `in_service`), on a check-out for `target`.
 /// A slot is asked about at its beginning and at its last second, since the check-out is signed when it is

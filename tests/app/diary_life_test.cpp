@@ -260,8 +260,22 @@ class DiaryLifeTest : public QObject {
     const auto done = shop_->session->commit(
         db::EnterFact{Suspend{"tola", Everything{}, shop_->session->zone().day(evening::now)}});
     QVERIFY(done);
-    QVERIFY2(rows().join('\n').contains("no longer possible: Tola will not be ready then"),
+    QVERIFY2(rows().join('\n').contains("no longer possible: Tola will not be ready then: they are paused."),
              qPrintable(rows().join('\n')));
+  }
+
+  void what_is_missing_for_a_booking_is_said_with_it() {
+    RecordId paper;
+    for (const db::Entry* entry : shop_->session->store().of_kind("document"))
+      if (db::as<Document>(entry->fact)->person == "tola") paper = entry->id;
+    shop_->sit_down("odile", "8642");
+    shop_->enter(db::StrikeOutRecord{paper, "another's"});
+    shop_->sit_down("ines", "1357");
+    choose_row("Tola Adeyemi");
+    QVERIFY2(row().contains("no longer possible: Tola will not be ready then; missing: the paper “"),
+             qPrintable(row()));
+    QVERIFY2(text("trouble").contains("Let them do it before, or move the booking."),
+             qPrintable(text("trouble")));
   }
 
   void times_not_come_are_counted() {

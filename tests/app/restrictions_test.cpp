@@ -1,5 +1,6 @@
 // What a check-out left open stands beside the ladder wherever the person's standing on the machine is said,
 // and ends only with a new check-out of the same name that is passed.
+#include <QLabel>
 #include <QProcess>
 #include <QtTest>
 
@@ -8,6 +9,7 @@
 #include "app/desk/strip_list.h"
 #include "app/diary/diary_rows.h"
 #include "app/diary/reminder.h"
+#include "app/emergency/what_follows.h"
 #include "app/people/person_paper.h"
 #include "app/rosters/roster_grid.h"
 #include "app/rosters/roster_paper.h"
@@ -83,8 +85,15 @@ class RestrictionsTest : public QObject {
     for (const DiaryRow& each :
          diary_rows(session(), {{"tola", planing}, session().zone().day(session().now())}))
       if (each.kind == DiaryRow::Kind::booking) said["Diary, a booking"] = each.reason;
-    // These two go to people who read them now, whatever date somebody looks at.
+    // These are read now, whatever date somebody looks at.
     if (!session().known()) {
+      WhatFollows follows(session());
+      follows.show_of(
+          {{planing, "jp1", 3, {}, {}, ""}, session().now(), {{"tola", planing, session().now(), {}}}},
+          shop_now(session()));
+      QStringList lines;
+      for (const QLabel* label : follows.findChildren<QLabel*>()) lines << label->text();
+      said["what follows from an incident"] = lines.join('\n');
       const Instant now = session().now();
       for (const BookingLine& line : bookings(session(), {now, now + 86400}))
         said["reminder"] = reminder_text(session(), line);

@@ -601,6 +601,7 @@ bool draw_views(Session& session, const std::vector<View>& views,
   for (const View& view : views) {
     if (!wanted(view.name)) continue;
     MainWindow window(session);
+    window.resize(sizes[0].points);  // what it does goes by how much there is to scroll
     window.show();
     view.go(window);
     const MessageBar& bar = window.messages();

@@ -37,7 +37,36 @@ TEST_CASE("Only a check-out missing is ready; a paper missing as well is not") {
   CHECK_FALSE(ready_for_checkout(with(paper(false))));
   CHECK(ready_for_checkout(with(reason({NeedAllOf{}}, false, {paper(true), checkout(false)}))));
   CHECK_FALSE(ready_for_checkout(with(reason({NeedAllOf{}}, false, {paper(false), checkout(false)}))));
-  CHECK(unmet_but_for_checkout(with(paper(false))) == std::vector<std::string>{"g"});
+}
+
+TEST_CASE("What is missing beside the check-out is told part by part") {
+  const auto missing = [](const StandingAnswer& answer, bool for_checkout) {
+    std::vector<Requirement> out;
+    for (const Reason& each : missing_for(answer, for_checkout)) out.push_back(each.need);
+    return out;
+  };
+  using Needs = std::vector<Requirement>;
+  const Requirement a_paper{NeedDocument{}}, a_quiz{NeedQuiz{}}, a_checkout{NeedCheckout{}};
+  const Reason quiz = reason(a_quiz, false);
+  CHECK(missing(with(paper(false)), true) == Needs{a_paper});
+  CHECK(missing(with(checkout(false)), true).empty());
+  CHECK(missing(with(reason({NeedAllOf{}}, false, {paper(false), checkout(false), quiz, paper(true)})),
+                true) == Needs{a_paper, a_quiz});
+  // A paper that two gates ask for is missing once.
+  StandingAnswer twice = with(paper(false));
+  twice.gates.push_back(twice.gates.front());
+  CHECK(missing(twice, true) == Needs{a_paper});
+  // Of a choice the whole, with the parts that are missing.
+  const Reason choice = reason({NeedAnyOf{}}, false, {paper(false), quiz});
+  CHECK(missing(with(choice), true) == Needs{choice.need});
+  CHECK(missing_for(with(choice), true)[0].of == std::vector{paper(false), quiz});
+  CHECK(missing(with(reason({NeedAnyOf{}}, false, {quiz, checkout(false)})), true).empty());
+  // To work with a supervisor nothing more is asked for, but there a check-out may be missing.
+  CHECK(missing(with(paper(false)), false).empty());
+  StandingAnswer barred = with(checkout(false), Rung::barred);
+  barred.gates[0].guards = Rung::supervised;
+  CHECK(missing(barred, false) == Needs{a_checkout});
+  CHECK(missing(barred, true) == Needs{a_checkout});
 }
 
 TEST_CASE("Of some that are asked for, the check-out counts as one") {
