@@ -316,24 +316,24 @@ def mess(shop):
 def tonight(shop):
     """Wednesday 25 November 2026, up to twenty to five in the afternoon."""
     for number, clock, staff in (("0044", "15:40", True), ("0001", "15:45", True), ("0007", "15:50", True),
-                                 ("0031", "15:55", True), ("0181", "16:05", False), ("0412", "16:20", False),
-                                 ("0145", "16:12", False), ("0374", "16:25", False), ("0101", "16:31", False)):
+                                 ("0031", "15:55", True), ("0143", "16:05", False), ("0412", "16:20", False),
+                                 ("0126", "16:12", False), ("0374", "16:25", False), ("0101", "16:31", False)):
         shop.add(t("2026-11-25 " + clock), "in", number, what="staff" if staff else "")
     shop.add(t("2026-11-25 16:15"), "lesson", "0468", what="working safely", revision=2)
-    for number, what, when in (("0301", "laser cutter", "2026-11-12 17:00"), ("0325", "bandsaw", "2026-11-15 13:00"),
-                               ("0374", "jointer-planer/jointing", "2026-11-19 18:30"), ("0419", "table saw", "2026-11-22 12:30")):
+    for number, what, when in (("0301", "laser cutter", "2026-11-12 17:00"), ("0177", "bandsaw", "2026-11-15 13:00"),
+                               ("0374", "jointer-planer/jointing", "2026-11-19 18:30"), ("0193", "table saw", "2026-11-22 12:30")):
         shop.add(t(when), "waiting", number, what=what)
 
 
 BOOKINGS = [dict(zip(("date", "from", "to", "number", "by", "machine", "what", "purpose", "booked"), row)) for row in (
     ("2026-11-25", "17:00", "17:45", "0101", "0007", "table-saw-1", "table saw", "practise", "2026-11-20 16:20"),
-    ("2026-11-25", "17:30", "18:00", "0145", "0031", "drill-press-2", "drill press", "check-out", "2026-11-21 13:05"),
+    ("2026-11-25", "17:30", "18:00", "0126", "0031", "drill-press-2", "drill press", "check-out", "2026-11-21 13:05"),
     ("2026-11-25", "18:15", "19:00", "0374", "0007", "jointer-planer-2", "jointer-planer/jointing", "practise", "2026-11-22 12:40"),
-    ("2026-11-25", "19:00", "19:30", "0181", "0007", "bandsaw-1", "bandsaw", "check-out", "2026-11-24 18:10"),
+    ("2026-11-25", "19:00", "19:30", "0143", "0007", "bandsaw-1", "bandsaw", "check-out", "2026-11-24 18:10"),
     ("2026-11-26", "18:30", "19:15", "0397", "0007", "router-table-1", "router table", "practise", "2026-11-24 17:45"),
     ("2026-11-27", "16:30", "17:15", "0388", "0011", "table-saw-2", "table saw", "practise", "2026-11-21 15:00"),
-    ("2026-11-28", "10:30", "11:15", "0107", "0007", "shaper-1", "shaper", "teach", "2026-11-18 19:30"),
-    ("2026-11-28", "13:00", "14:00", "0120", "0003", "forge-1", "forge", "practise", "2026-11-19 17:15"),
+    ("2026-11-28", "10:30", "11:15", "0104", "0007", "jointer-planer-2", "jointer-planer/jointing", "practise", "2026-11-18 19:30"),
+    ("2026-11-28", "13:00", "14:00", "0156", "0003", "forge-1", "forge", "practise", "2026-11-19 17:15"),
 )]
 
 UNITS = {"hand tools": ("bench by the door", "bench by the window"), "drill press": ("unit 1", "unit 2", "unit 3"),
