@@ -11468,6 +11468,15 @@
         <comment>name, time</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1, %2, on %3: on Check-outs</source>
+        <comment>who, machine, day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Here, and have not countersigned</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::WaitingList</name>

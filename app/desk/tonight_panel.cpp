@@ -11,6 +11,7 @@
 #include "app/desk/answer.h"
 #include "app/desk/shop_lines.h"
 #include "app/diary/diary_rows.h"
+#include "app/diary/not_countersigned.h"
 #include "app/diary/trouble.h"
 #include "app/quiz/offered.h"
 #include "app/theme/theme.h"
@@ -214,6 +215,20 @@ void TonightSide::add_block(const QString& title, const QStringList& lines, cons
   column_->addSpacing(14);
 }
 
+/// Whoever is in can be asked; anybody else can't.
+QStringList TonightSide::to_countersign(const ShopNow& shop) const {
+  QStringList lines;
+  for (const NotCountersigned& each : not_countersigned(session_)) {
+    if (!shop.is_present(session_.joined(each.checkout->person))) continue;
+    const auto unit = shop.units.find(each.marks->machine);
+    lines << tr("%1, %2, on %3: on Check-outs", "who, machine, day")
+                 .arg(person_name(session_.person(each.checkout->person)),
+                      unit == shop.units.end() ? QString() : class_label(unit->second.machine_class),
+                      short_day(each.entry->at, session_.zone()));
+  }
+  return lines;
+}
+
 void TonightSide::show_shop(const ShopNow& shop) {
   empty_column(*column_);
   const auto name = [&](const PersonId& id) { return person_name(session_.person(id)); };
@@ -264,6 +279,8 @@ void TonightSide::show_shop(const ShopNow& shop) {
   add_block(tr("Out of service"), out_lines(shop, name, session_.zone()),
             tr("No machine is out of service."));
   add_block(tr("Check-outs open"), open, tr("No check-out is open."));
+  if (const QStringList missing = to_countersign(shop); !missing.isEmpty())
+    add_block(tr("Here, and have not countersigned"), missing, {});
   column_->addStretch(1);
   auto* small = new QLabel(caution());
   small->setWordWrap(true);

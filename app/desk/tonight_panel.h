@@ -50,6 +50,7 @@ class TonightSide : public QFrame {
 
  private:
   void offer_to_leave(const db::VisitorIn& visitor);
+  QStringList to_countersign(const ShopNow& shop) const;
   void add_block(const QString& title, const QStringList& lines, const QString& none);
 
   Session& session_;

@@ -14,6 +14,7 @@
 #include "app/checkouts/result_words.h"
 #include "app/checkouts/sheet_view.h"
 #include "app/desk/answer.h"
+#include "app/desk/tonight_panel.h"
 #include "app/lists/record_reader.h"
 #include "app/words/record_words.h"
 #include "core/sheet/typed.h"
@@ -941,6 +942,18 @@ void CheckoutsTest::who_did_not_countersign_is_asked_again_and_does_so_on_anothe
   QVERIFY(box->findChild<QComboBox*>("hand")->findText("not countersigned") < 0);
   QVERIFY2(desk().contains("is not countersigned yet"), qPrintable(desk()));
   evening::grab(*page_, "checkouts-not-countersigned");
+  const auto tonight = [&] {
+    TonightSide side(*shop_->session);
+    side.show_shop(shop_now(*shop_->session));
+    QStringList lines;
+    for (const QLabel* label : side.findChildren<QLabel*>()) lines << label->text();
+    return lines.join('\n');
+  };
+  const QString to_do = "Tola Adeyemi, Jointer/planer, on 26 Nov 2026: on Check-outs";
+  shop_->enter(db::EnterShopFact{db::Presence{"tola", false}});
+  QVERIFY2(!tonight().contains("have not countersigned"), qPrintable(tonight()));
+  shop_->enter(db::EnterShopFact{db::Presence{"tola", true}});
+  QVERIFY2(tonight().contains(to_do), qPrintable(tonight()));
   // On another day, at another page, whoever sits at the desk lets her do it.
   shop_->clock = shop_->clock + 3 * 86400;
   shop_->sit_down("ines", "1357");
