@@ -3,10 +3,12 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QProcess>
 #include <QScrollBar>
 #include <QScroller>
 #include <QtTest>
 
+#include "app/checkouts/blank_sheet.h"
 #include "app/checkouts/checkouts_page.h"
 #include "app/checkouts/countersign_later.h"
 #include "app/checkouts/measure_words.h"
@@ -16,6 +18,7 @@
 #include "app/desk/answer.h"
 #include "app/desk/tonight_panel.h"
 #include "app/lists/record_reader.h"
+#include "app/sheets/own_sheets.h"
 #include "app/words/record_words.h"
 #include "core/sheet/typed.h"
 #include "db/journal/subject.h"
@@ -70,6 +73,7 @@ class CheckoutsTest : public QObject {
   void who_did_not_countersign_is_asked_again_and_does_so_on_another_day();
   void a_manager_takes_in_the_paper_that_was_countersigned_later();
   void a_blank_sheet_is_printed_with_a_number_and_taken_in_from_the_paper();
+  void no_line_and_no_signature_of_a_blank_sheet_is_broken_over_pages();
   void marks_of_another_sheet_or_a_broken_file_are_not_taken_for_these();
   void a_check_out_without_a_booking_begins_from_the_desk();
   void a_machine_without_a_sheet_says_so();
@@ -1101,6 +1105,50 @@ void CheckoutsTest::a_blank_sheet_is_printed_with_a_number_and_taken_in_from_the
   QVERIFY(!entry->findChild<QCheckBox*>("paper_apart")->isChecked());
   press(Qt::Key_Escape);
   QVERIFY(!entry->isVisible());
+}
+
+/// The last words of each line stand on the page on which it begins, as a reader of PDFs finds them.
+void CheckoutsTest::no_line_and_no_signature_of_a_blank_sheet_is_broken_over_pages() {
+  QTemporaryDir folder;
+  int longest = 0;
+  for (const OwnSheet& own : own_sheets())
+    for (const PaperSize size : {PaperSize::a4, PaperSize::letter}) {
+      const BlankSheet blank = blank_sheet(*shop_->session, own.sheet, "7K2Q9X", size);
+      const QString path = folder.filePath("blank.pdf");
+      QVERIFY(write_pdf(path, blank.text, blank.laid.pages, blank.laid.draw));
+      longest = std::max(longest, blank.laid.pages);
+      const auto lines = lines_of(own.sheet);
+      int measured = 0, signatures = 0;
+      for (int page = 1; page <= blank.laid.pages; ++page) {
+        QProcess reader;
+        reader.start("pdftotext",
+                     {"-raw", "-f", QString::number(page), "-l", QString::number(page), path, "-"});
+        QVERIFY2(reader.waitForFinished(), "pdftotext is missing: install poppler-utils");
+        const QString words = QString::fromUtf8(reader.readAllStandardOutput()).simplified();
+        const auto has = [&](const std::string& text) {
+          return words.contains(QString::fromStdString(text));
+        };
+        const int to_measure = static_cast<int>(words.count("measured: __"));
+        measured += to_measure;
+        int asked = 0;
+        for (const SheetLine* line : lines) {
+          if (line->measure && has(line->text)) ++asked;
+          const auto as_here = [&](const SheetLine* other) {
+            return other->text == line->text || other->says == line->says;
+          };
+          if (!line->says.empty() && std::ranges::count_if(lines, as_here) == 1)
+            QVERIFY2(has(line->text) == has(line->says), line->text.c_str());
+        }
+        QVERIFY2(asked == to_measure, qPrintable(words));
+        const bool signs = words.contains("Result, put a ring");
+        signatures += signs ? 1 : 0;
+        QCOMPARE(words.contains("Assessor: this is what I watched"), signs);
+      }
+      QCOMPARE(signatures, 1);
+      QCOMPARE(measured, static_cast<int>(std::ranges::count_if(
+                             lines, [](const SheetLine* line) { return line->measure.has_value(); })));
+    }
+  QVERIFY(longest > 1);
 }
 
 void CheckoutsTest::marks_of_another_sheet_or_a_broken_file_are_not_taken_for_these() {
