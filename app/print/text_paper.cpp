@@ -12,6 +12,8 @@ namespace {
 
 /// Tables that take less of a page are not broken.
 constexpr double small_table = 0.35;
+/// Longer ones are broken as Qt does it: whenever a row is moved it lays all of a table out anew.
+constexpr int most_rows = 150;
 
 struct Extent {
   double top, bottom;
@@ -84,7 +86,8 @@ LaidText lay_out_text(const PaperText& text, const QString& html, double above) 
   document->setHtml(html);
   document->setPageSize(paper_body(text).adjusted(0, above, 0, 0).size());
   for (QTextFrame* frame : document->rootFrame()->childFrames())
-    if (auto* table = qobject_cast<QTextTable*>(frame)) keep_rows_whole(*document, *table);
+    if (auto* table = qobject_cast<QTextTable*>(frame); table && table->rows() <= most_rows)
+      keep_rows_whole(*document, *table);
   const DrawBody draw = [document](QPainter& painter, const QRectF& body, int page) {
     painter.save();
     painter.translate(body.topLeft() - QPointF(0, page * body.height()));
