@@ -3,6 +3,7 @@
 #include <QHBoxLayout>
 #include <QShortcut>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <cstdlib>
 
 #include "app/checkouts/result_words.h"
@@ -82,6 +83,7 @@ PaperEntry::PaperEntry(Session& session, SheetBook& book, QWidget* parent)
   across->setSpacing(18);
   across->addWidget(fields(), 3);
   across->addWidget(paper(), 7);
+  connect(form_, &QLineEdit::editingFinished, this, &PaperEntry::choose_printed);
   connect(sheet_, &QComboBox::currentIndexChanged, this, &PaperEntry::show_sheet);
   connect(lines_, &SheetView::marked, this, &PaperEntry::show_kind);
   connect(day_, &DateField::day_changed, this, &PaperEntry::show_kind);
@@ -192,6 +194,18 @@ void PaperEntry::fill_sheets() {
 const Sheet* PaperEntry::sheet() const {
   return sheet_->currentIndex() < 0 ? nullptr
                                     : sheets_[static_cast<std::size_t>(sheet_->currentData().toInt())];
+}
+
+void PaperEntry::choose_printed() {
+  for (const db::Entry* entry : session_.store().of_kind("printed")) {
+    const auto& printed = *db::as<db::Printed>(entry->fact);
+    if (printed.form != number() || printed.sheet.empty()) continue;
+    const auto found = std::ranges::find_if(sheets_, [&](const Sheet* sheet) {
+      return sheet->name == printed.sheet && sheet->revision == printed.sheet_revision;
+    });
+    if (found != sheets_.end() && *found != sheet())
+      sheet_->setCurrentIndex(sheet_->findData(static_cast<int>(found - sheets_.begin())));
+  }
 }
 
 void PaperEntry::show_sheet() {

@@ -34,6 +34,8 @@ class PaperEntry : public QWidget {
   QWidget* fields();
   QWidget* paper();
   void fill_sheets();
+  /// The sheet that was printed with the number typed.
+  void choose_printed();
   void show_sheet();
   const Sheet* sheet() const;
   void show_kind();

@@ -1035,8 +1035,7 @@ void CheckoutsTest::a_blank_sheet_is_printed_with_a_number_and_taken_in_from_the
   };
   const auto type_paper = [&](const std::string& form, const QString& assessor) {
     type_in("form", QString::fromStdString(form).toLower());
-    type_in("paper_sheet", "Joi");
-    type_in("paper_member", "tola");
+    type_in("paper_member", "tola");  // which sheet it is, its number says
     press(Qt::Key_Return);
     type_in("paper_unit", "Joi");
     type_in("paper_assessor", assessor);
