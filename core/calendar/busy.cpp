@@ -47,26 +47,27 @@ class Reader {
                     "Choose a file that begins with \"BEGIN:VCALENDAR\".");
       return;
     }
+    Zones zones(shop_, calendar, years_left_);
     for (const Component& each : calendar.components) {
-      if (each.name == "VEVENT") read_event(each);
-      if (each.name == "VFREEBUSY") read_free_busy(each);
+      if (each.name == "VEVENT") read_event(each, zones);
+      if (each.name == "VFREEBUSY") read_free_busy(each, zones);
     }
   }
 
   /// The one moment of a line.
-  std::optional<Stay> one(const ContentLine& line) {
-    const std::vector<Stay> stays = read_stays(line, shop_, mistakes_);
+  std::optional<Stay> one(const ContentLine& line, Zones& zones) {
+    const std::vector<Stay> stays = read_stays(line, zones, mistakes_);
     if (stays.size() > 1)
       mistakes_.add(line.number, quoted(line.text) + " has several times.",
                     "One stands here: leave out the others.");
     return stays.size() == 1 ? std::optional(stays.front()) : std::nullopt;
   }
-  std::optional<Moment> one_moment(const ContentLine& line) {
-    const auto stay = one(line);
+  std::optional<Moment> one_moment(const ContentLine& line, Zones& zones) {
+    const auto stay = one(line, zones);
     return stay ? std::optional(stay->from) : std::nullopt;
   }
 
-  void read_event(const Component& component) {
+  void read_event(const Component& component, Zones& zones) {
     Event event;
     event.line = component.number;
     std::set<std::string> seen;
@@ -78,7 +79,7 @@ class Reader {
                       "Leave one of them out.");
         continue;
       }
-      read_line(line, event);
+      read_line(line, event, zones);
     }
     if (!event.start) {
       if (!seen.contains("DTSTART"))
@@ -88,17 +89,17 @@ class Reader {
     events_.push_back(std::move(event));
   }
 
-  void read_line(const ContentLine& line, Event& event) {
+  void read_line(const ContentLine& line, Event& event, Zones& zones) {
     if (line.name == "UID") event.uid = line.value();
-    if (line.name == "DTSTART") event.start = one(line);
-    if (line.name == "DTEND") event.end = one_moment(line);
+    if (line.name == "DTSTART") event.start = one(line, zones);
+    if (line.name == "DTEND") event.end = one_moment(line, zones);
     if (line.name == "DURATION") event.length = read_length(line, mistakes_);
     if (line.name == "RRULE") event.rule = &line;
     if (line.name == "RDATE")
-      for (const Stay& each : read_stays(line, shop_, mistakes_)) event.more.push_back(each);
+      for (const Stay& each : read_stays(line, zones, mistakes_)) event.more.push_back(each);
     if (line.name == "EXDATE")
-      for (const Stay& each : read_stays(line, shop_, mistakes_)) event.except.push_back(each.from);
-    if (line.name == "RECURRENCE-ID") read_stands_for(line, event);
+      for (const Stay& each : read_stays(line, zones, mistakes_)) event.except.push_back(each.from);
+    if (line.name == "RECURRENCE-ID") read_stands_for(line, event, zones);
     if (line.name == "STATUS" && line.value() == "CANCELLED") event.free = true;
     if (line.name == "TRANSP" && line.value() == "TRANSPARENT") event.free = true;
     if (line.name == "EXRULE")
@@ -106,18 +107,18 @@ class Reader {
                     "Name the days as EXDATE.");
   }
 
-  void read_stands_for(const ContentLine& line, Event& event) {
+  void read_stands_for(const ContentLine& line, Event& event, Zones& zones) {
     if (line.text.find("RANGE=") < line.text.find(':'))
       mistakes_.add(line.number, "A change of this and all that follow (RANGE) is not known here.",
                     "End the first event before it, and make what follows an event of its own.");
-    event.stands_for = one_moment(line);
+    event.stands_for = one_moment(line, zones);
     if (event.stands_for) replaced_.insert({event.uid, event.stands_for->instant()});
   }
 
-  void read_free_busy(const Component& component) {
+  void read_free_busy(const Component& component, Zones& zones) {
     for (const ContentLine& line : component.lines) {
       if (line.name != "FREEBUSY" || line.text.find("FBTYPE=FREE") < line.text.find(':')) continue;
-      for (const Stay& each : read_stays(line, shop_, mistakes_)) {
+      for (const Stay& each : read_stays(line, zones, mistakes_)) {
         Event event;
         event.line = line.number;
         event.start = each;
@@ -175,7 +176,7 @@ class Reader {
   std::vector<Event> events_;
   std::set<std::pair<std::string, Instant>> replaced_;
   std::vector<Interval> busy_;
-  std::size_t left_ = most_times;
+  std::size_t left_ = most_times, years_left_ = most_zone_years;
 };
 
 }  // namespace

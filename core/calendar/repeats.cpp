@@ -81,25 +81,55 @@ bool past(const icaltimetype& until, const Moment& time) {
   return icaltime_is_utc(until) ? Zone::utc().instant(end.local) < time.instant() : end.local < time.local;
 }
 
-}  // namespace
+/// What is followed, and for how long at most.
+struct Task {
+  const Moment& first;
+  bool of_clocks = false;
+  Instant before;
+  std::size_t& left;
+  const char *too_many, *remedy;
+};
 
-std::optional<std::vector<Moment>> repeats(const ContentLine& line, const Moment& first, Instant before,
-                                           std::size_t& left, Mistakes& mistakes) {
+constexpr int last_searched = 2582;  // year; libical looks no further
+
+/// How much of what is left one step takes. A zone's rules go on for centuries, and libical takes as long for
+/// a year without a time as for one with several.
+std::size_t cost(const Task& task, int year, int next) {
+  return task.of_clocks ? static_cast<std::size_t>(std::max(1, next - year)) : 1;
+}
+
+std::optional<std::vector<Moment>> follow(const ContentLine& line, const Task& task, Mistakes& mistakes) {
+  const Moment& first = task.first;
   const Parsed parsed(line, mistakes);
   if (parsed.properties().empty()) return std::nullopt;
   icalrecurrencetype rule = icalproperty_get_rrule(parsed.properties().front());
-  if (const char* why = too_laborious(rule)) {
+  const char* why = too_laborious(rule);
+  if (why == nullptr && task.of_clocks && rule.freq != ICAL_YEARLY_RECURRENCE)
+    why = "repeats more often than by the year";
+  if (why != nullptr) {
     mistakes.add(line.number, quoted(line.text) + ": this " + why + ".",
-                 "Write it as a rule by the day, week, month or year.");
+                 task.of_clocks ? "Write it as a rule by the year, or name the days as RDATE."
+                                : "Write it as a rule by the day, week, month or year.");
     return std::nullopt;
   }
-  std::vector<Moment> out{first};
-  if (rule.count == 1 || (less_than_a_day(rule) && !ever_comes(rule, first))) return out;
+  const auto too_many = [&]() -> std::optional<std::vector<Moment>> {
+    mistakes.add(line.number, task.too_many, task.remedy);
+    task.left = 0;
+    return std::nullopt;
+  };
+  if (task.of_clocks && task.left == 0) return too_many();
+  std::vector<Moment> out;
+  if (!task.of_clocks) out.push_back(first);
+  if (rule.count == static_cast<int>(out.size()) && rule.count > 0) return out;
+  if (less_than_a_day(rule) && !ever_comes(rule, first)) return out;
   const icaltimetype until = rule.until;
   rule.until = icaltime_null_time();
   const int most = std::exchange(rule.count, 0);
   const std::unique_ptr<icalrecur_iterator, Free> times(icalrecur_iterator_new(rule, wall(first)));
+  int year = civil(first.local.day).year;
   if (!times) {
+    // libical has found out by searching through to the end.
+    if (task.of_clocks) task.left -= std::min(task.left, cost(task, year, last_searched));
     mistakes.add(line.number, quoted(line.text) + " is no rule that can be followed.",
                  "Write it as RFC 5545 has it.");
     return std::nullopt;
@@ -108,18 +138,39 @@ std::optional<std::vector<Moment>> repeats(const ContentLine& line, const Moment
   // twice.
   while (most == 0 || out.size() < static_cast<std::size_t>(most)) {
     const icaltimetype t = icalrecur_iterator_next(times.get());
-    if (icaltime_is_null_time(t) || t.year > 2999) return out;
-    const Moment time = moment_of(t, first);
-    if (time.instant() >= before || past(until, time)) return out;
-    if (left-- == 0) {
-      mistakes.add(line.number, "What repeats in this calendar does so more than 200,000 times.",
-                   "Give the rule an end (UNTIL), or a later beginning.");
-      left = 0;
-      return std::nullopt;
-    }
-    if (out.back().local < time.local) out.push_back(time);
+    const bool at_end = icaltime_is_null_time(t) || t.year > 2999;
+    const int next = at_end ? last_searched : t.year;
+    const std::size_t step = cost(task, std::exchange(year, next), next);
+    const Moment time = at_end ? first : moment_of(t, first);
+    const bool done = at_end || time.instant() >= task.before || past(until, time);
+    if (done && !task.of_clocks) return out;
+    if (step > task.left) return too_many();
+    task.left -= step;
+    if (done) return out;
+    if (out.empty() || out.back().local < time.local) out.push_back(time);
   }
   return out;
+}
+
+}  // namespace
+
+std::optional<std::vector<Moment>> repeats(const ContentLine& rule, const Moment& first, Instant before,
+                                           std::size_t& left, Mistakes& mistakes) {
+  return follow(rule,
+                {first, false, before, left, "What repeats in this calendar does so more than 200,000 times.",
+                 "Give the rule an end (UNTIL), or a later beginning."},
+                mistakes);
+}
+
+std::optional<std::vector<Moment>> changes_by_rule(const ContentLine& rule, const Moment& first,
+                                                   Instant before, std::size_t& left, Mistakes& mistakes) {
+  return follow(
+      rule,
+      {first, true, before, left,
+       "The rules of time zones go on for longer than is followed: 10,000 years in a zone, 60,000 in a "
+       "calendar.",
+       "Save the calendar with times in UTC."},
+      mistakes);
 }
 
 }  // namespace wm::calendar

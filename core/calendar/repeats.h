@@ -14,5 +14,9 @@ constexpr std::size_t most_times = 200'000;
 /// begin before `before`. `left` is how many may still be gone through. Nothing where there is a mistake.
 std::optional<std::vector<Moment>> repeats(const ContentLine& rule, const Moment& first, Instant before,
                                            std::size_t& left, Mistakes& mistakes);
+/// The same for the clocks of a zone: `first` is one of them only where the rule itself has it, since zones
+/// are often written with a first day of some year that is none of their changes.
+std::optional<std::vector<Moment>> changes_by_rule(const ContentLine& rule, const Moment& first,
+                                                   Instant before, std::size_t& left, Mistakes& mistakes);
 
 }  // namespace wm::calendar

@@ -8,8 +8,8 @@ namespace {
 
 constexpr std::int64_t longest_days = 400;
 
-bool exists(const icaltimetype& t) {
-  const bool date = t.year >= 1900 && t.year <= 2999 && t.month >= 1 && t.month <= 12 && t.day >= 1 &&
+bool exists(const icaltimetype& t, int first_year) {
+  const bool date = t.year >= first_year && t.year <= 2999 && t.month >= 1 && t.month <= 12 && t.day >= 1 &&
                     t.day <= icaltime_days_in_month(t.month, t.year);
   return date && t.hour >= 0 && t.hour <= 23 && t.minute >= 0 && t.minute <= 59 && t.second >= 0 &&
          t.second <= 60;
@@ -18,18 +18,21 @@ bool exists(const icaltimetype& t) {
 /// Reads the values of one line, all of them in one zone.
 class Reading {
  public:
-  Reading(const ContentLine& line, const Zone& shop, Mistakes& mistakes)
-      : line_(line), mistakes_(mistakes), zone_(shop), parsed_(line, mistakes) {
+  Reading(const ContentLine& line, Zones& zones, Mistakes& mistakes)
+      : line_(line),
+        mistakes_(mistakes),
+        first_year_(zones.first_year()),
+        zone_(zones.unnamed()),
+        parsed_(line, mistakes) {
     if (parsed_.properties().empty()) return;
     icalparameter* named =
         icalproperty_get_first_parameter(parsed_.properties().front(), ICAL_TZID_PARAMETER);
     if (named == nullptr) return;
-    const std::string name = icalparameter_get_tzid(named);
-    if (const auto zone = Zone::named(name)) {
+    const char* name = icalparameter_get_tzid(named);
+    if (const auto zone = zones.named(name != nullptr ? name : "", line, mistakes)) {
       zone_ = *zone;
     } else {
-      wrong("The time zone " + quoted(name) + " is unknown.",
-            "Name one of the IANA list, as \"Europe/Berlin\", or save the calendar with times in UTC.");
+      wrong_ = true;
     }
   }
 
@@ -82,8 +85,8 @@ class Reading {
   }
 
   std::optional<Moment> moment(const icaltimetype& t) {
-    if (!exists(t)) {
-      wrong(quoted(line_.text) + " is no time of the years 1900 to 2999.",
+    if (!exists(t, first_year_)) {
+      wrong(quoted(line_.text) + " is no time of the years " + std::to_string(first_year_) + " to 2999.",
             "Write a day that there is, and 0 to 23 h.");
       return std::nullopt;
     }
@@ -100,7 +103,8 @@ class Reading {
 
   const ContentLine& line_;
   Mistakes& mistakes_;
-  Zone zone_;
+  int first_year_;
+  CalendarZone zone_;
   Parsed parsed_;
   bool wrong_ = false;
 };
@@ -113,8 +117,8 @@ Instant after(const Moment& moment, const Length& length) {
   return Moment{local, moment.is_date, moment.zone}.instant() + length.seconds;
 }
 
-std::vector<Stay> read_stays(const ContentLine& line, const Zone& shop, Mistakes& mistakes) {
-  return Reading(line, shop, mistakes).stays();
+std::vector<Stay> read_stays(const ContentLine& line, Zones& zones, Mistakes& mistakes) {
+  return Reading(line, zones, mistakes).stays();
 }
 
 std::optional<Length> read_length(const ContentLine& line, Mistakes& mistakes) {

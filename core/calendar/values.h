@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/calendar/lines.h"
+#include "core/calendar/zones.h"
 #include "core/diary/slots.h"
 
 struct icalrecurrencetype;
@@ -16,7 +17,7 @@ namespace wm::calendar {
 struct Moment {
   LocalTime local;
   bool is_date = false;  // a whole day
-  Zone zone = Zone::utc();
+  CalendarZone zone = Zone::utc();
   Instant instant() const { return is_date ? zone.start(local.day) : zone.instant(local); }
 };
 
@@ -33,9 +34,9 @@ struct Stay {
   std::variant<std::monostate, Moment, Length> to;
 };
 
-/// Reads the times of one line, of one property each: DTSTART, DTEND, RECURRENCE-ID, EXDATE, RDATE, FREEBUSY.
-/// Times without a zone are the shop's. Empty where there is a mistake.
-std::vector<Stay> read_stays(const ContentLine& line, const Zone& shop, Mistakes& mistakes);
+/// Reads the times of one line, of one property each: DTSTART, DTEND, RECURRENCE-ID, EXDATE, RDATE, FREEBUSY,
+/// each in the zone that it names. Empty where there is a mistake.
+std::vector<Stay> read_stays(const ContentLine& line, Zones& zones, Mistakes& mistakes);
 std::optional<Length> read_length(const ContentLine& line, Mistakes& mistakes);
 
 }  // namespace wm::calendar

@@ -1,11 +1,12 @@
 #!/usr/bin/env python3
-"""Holds core/calendar against two readers from outside: python-dateutil for the times of random rules of RFC 5545,
-and vobject for the files that are written.
+"""Holds core/calendar against two readers from outside: python-dateutil for the times of random rules of RFC 5545
+and for those of random time zones that calendars define, and vobject for the files that are written.
 
-    calendar_judge.py ORACLE_CALENDARS [--seed N] [--rules N] [--files N]
+    calendar_judge.py ORACLE_CALENDARS [--seed N] [--rules N] [--zones N] [--files N]
 """
 import argparse
 import datetime
+import io
 import json
 import os
 import random
@@ -15,7 +16,7 @@ import tempfile
 
 try:
     import vobject
-    from dateutil import rrule
+    from dateutil import rrule, tz
 except ImportError:
     # Debian's packages are Debian's Python's, whatever other one comes first.
     if sys.executable != "/usr/bin/python3" and os.path.exists("/usr/bin/python3"):
@@ -119,6 +120,96 @@ def judge_rules(program, seed, count):
     return compared > count * 0.8 and wrong == 0
 
 
+def written_offset(minutes):
+    return f"{'-' if minutes < 0 else '+'}{abs(minutes) // 60:02}{abs(minutes) % 60:02}"
+
+
+def random_onsets(rng, month, years):
+    """How a part of a zone says when it begins, each year or in the years told: DTSTART and what follows."""
+    hour = rng.choice([0, 1, 2, 3, 23])
+    day = rng.choice([f"{rng.choice([1, 2, 3, -1, -2])}{rng.choice(DAYS)}", None])
+    rule = f"FREQ=YEARLY;BYMONTH={month};" + (f"BYDAY={day}" if day else f"BYMONTHDAY={rng.randint(1, 28)}")
+    first = datetime.datetime(years[0], 1, 1, hour)
+    times = []
+    for t in rrule.rrulestr(rule, dtstart=first):
+        if t.year > years[1]:
+            break
+        times.append(t.strftime("%Y%m%dT%H%M%S"))
+    if rng.random() < 0.2:
+        return [f"DTSTART:{times[0]}"] + [f"RDATE:{t}" for t in times[1:]]
+    how = rng.random()
+    if how < 0.2:
+        rule += f";COUNT={len(times)}"
+    elif how < 0.6:
+        # Far from any change: dateutil compares UNTIL on the wall.
+        rule += f";UNTIL={years[1]}1220T000000Z"
+    return [f"DTSTART:{times[0]}", f"RRULE:{rule}"]
+
+
+def random_zone(rng):
+    """A zone of a name of its own as lines, with its first year: the clocks stand, or change by rules that are others
+    later; or rules without end from 1601 on, on a day that is none of them."""
+    standard = 15 * rng.randint(-11 * 4, 12 * 4)
+    summer = standard + rng.choice([30, 60, 60, 60, 120])
+    kind = rng.random()
+
+    def part(name, onsets, before, after):
+        return [f"BEGIN:{name}", *onsets, f"TZOFFSETFROM:{written_offset(before)}", f"TZOFFSETTO:{written_offset(after)}",
+                f"END:{name}"]
+
+    if kind < 0.1:
+        return part("STANDARD", ["DTSTART:19700101T000000"], standard, standard), 1990
+    spring, autumn = rng.choice([(3, 10), (4, 11), (10, 3), (9, 4)])
+    if kind < 0.4:
+        begin = "DTSTART:16010101T020000"
+        return (part("STANDARD", [begin, f"RRULE:FREQ=YEARLY;BYDAY={rng.choice([1, 2, -1])}SU;BYMONTH={autumn}"], summer, standard)
+                + part("DAYLIGHT", [begin, f"RRULE:FREQ=YEARLY;BYDAY={rng.choice([1, 2, -1])}SU;BYMONTH={spring}"], standard,
+                       summer)), 1990
+    lines, year = [], rng.randint(1985, 1995)
+    while year < 2040:
+        last = min(2040, year + rng.randint(1, 25))
+        lines += part("DAYLIGHT", random_onsets(rng, spring, (year, last)), standard, summer)
+        lines += part("STANDARD", random_onsets(rng, autumn, (year, last)), summer, standard)
+        year = last + 1
+    return lines, 1997
+
+
+def judge_zones(program, seed, count):
+    rng = random.Random(seed)
+    compared = wrong = 0
+    for i in range(count):
+        parts, since = random_zone(rng)
+        name = f"Zone {i}"
+        zone = ["BEGIN:VTIMEZONE", f"TZID:{name}", *parts, "END:VTIMEZONE"]
+        theirs = tz.tzical(io.StringIO("\n".join(["BEGIN:VCALENDAR", *zone, "END:VCALENDAR"]) + "\n")).get(name)
+        lines, expected = ["BEGIN:VCALENDAR"], set()
+        first = rng.randint(since, 2036)
+        for _ in range(60):
+            t = datetime.datetime(rng.randint(first, first + 3), rng.randint(1, 12), rng.randint(2, 28), rng.randint(0, 23),
+                                  rng.randint(0, 59))
+            hours = [t + datetime.timedelta(hours=h) for h in (-3, -2, -1, 0, 1, 2, 3)]
+            # Around a change the two mean different things by a time that is left out or comes twice.
+            if len({theirs.utcoffset(h) for h in hours}) > 1:
+                continue
+            expected.add((t - theirs.utcoffset(t)).strftime("%Y-%m-%dT%H:%M:%SZ"))
+            lines += ["BEGIN:VEVENT", f"DTSTART;TZID={name}:{t.strftime('%Y%m%dT%H%M%S')}", "DURATION:PT1S", "END:VEVENT"]
+        lines += [*zone, "END:VCALENDAR"] if rng.random() < 0.5 else ["END:VCALENDAR"]
+        if lines[-2] != "END:VTIMEZONE":
+            lines[1:1] = zone  # before what names it; else after
+        with tempfile.NamedTemporaryFile("w", suffix=".ics", delete=False) as file:
+            file.write("\n".join(lines) + "\n")
+        answer = subprocess.run([program, "busy", file.name, str(first)], capture_output=True, text=True, check=True).stdout
+        os.unlink(file.name)
+        compared += len(expected)
+        if answer.split() != sorted(expected):
+            wrong += 1
+            if wrong <= 5:
+                differing = sorted(set(answer.split()) ^ expected)
+                print("DIFFERS: " + " ".join(parts) + f"\n  {answer[:100] if 'refused' in answer else differing[:6]}")
+    print(f"{compared} times in {count} time zones compared with dateutil, {wrong} zones differ")
+    return compared > count * 40 and wrong == 0
+
+
 def utc(line):
     return line.value.astimezone(datetime.timezone.utc).strftime("%Y-%m-%dT%H:%M:%SZ")
 
@@ -153,11 +244,13 @@ def main():
     parser.add_argument("program")
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--rules", type=int, default=500)
+    parser.add_argument("--zones", type=int, default=200)
     parser.add_argument("--files", type=int, default=50)
     told = parser.parse_args()
     rules = judge_rules(told.program, told.seed, told.rules)
+    zones = judge_zones(told.program, told.seed, told.zones)
     files = judge_files(told.program, told.seed, told.files)
-    sys.exit(0 if rules and files else 1)
+    sys.exit(0 if rules and zones and files else 1)
 
 
 main()

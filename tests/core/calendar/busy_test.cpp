@@ -152,7 +152,7 @@ TEST_CASE("What is wrong is told with its line, all of it") {
                     "Base:20260302T090000\nDURATION:soon\nRRULE:FREQ=SOMETIMES\nDTSTART:20260302T090000Z"));
   REQUIRE(problems.size() >= 3);
   CHECK(problems[0].where == "line 4");
-  CHECK(problems[0].what == "The time zone \"Mars/Base\" is unknown.");
+  CHECK(problems[0].what == "The time zone \"Mars/Base\" is unknown, and this calendar does not define it.");
   CHECK(problems[1].where == "line 5");
   CHECK(problems[2].where == "line 7");
   for (const Problem& each : problems) CHECK_FALSE(each.remedy.empty());
