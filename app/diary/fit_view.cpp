@@ -31,7 +31,7 @@ QListWidget* list(const char* name, const QString& spoken) {
 FitView::FitView(Session& session, QWidget* parent)
     : QWidget(parent),
       session_(session),
-      fitting_(session),
+      fitting_(session, this),
       helping_(session),
       state_(role_label("body")),
       left_heading_(role_label("body")),
@@ -120,7 +120,7 @@ void FitView::add_left_out(const LeftOut& each) {
   const Waiter& waiter = fitted_->question.waiters[each.waiter];
   left_out_->addItem(tr("%1, %2: %3", "member; machine; why")
                          .arg(name_of(session_, waiter.person), target_label(waiter.target),
-                              left_out_words(session_, *fitted_, each, days_fitted)));
+                              left_out_words(session_, *fitted_, each)));
 }
 
 void FitView::count_ticked() {

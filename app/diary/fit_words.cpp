@@ -5,8 +5,6 @@
 #include <algorithm>
 
 #include "app/diary/diary_rows.h"
-#include "app/diary/slots.h"
-#include "app/diary/why_words.h"
 #include "app/words/words.h"
 
 namespace wm::app {
@@ -100,15 +98,13 @@ QString proposal_words(const Fitted& fitted) {
   return served + ' ' + better_words(fitted.proposal);
 }
 
-QString left_out_words(Session& session, const Fitted& fitted, const LeftOut& left, int days) {
-  const Waiter& waiter = fitted.question.waiters[left.waiter];
+QString left_out_words(const Session& session, const Fitted& fitted, const LeftOut& left) {
   if (const auto* taken = std::get_if<AllTaken>(&left.why)) return taken_words(session, fitted, *taken);
   if (const auto* lapses = std::get_if<NothingBefore>(&left.why))
     return FitEveryone::tr("Something that it needs lapses on %1, before the first time there is.")
         .arg(day_heading(session.zone().day(lapses->lapses), session));
-  const Day today = session.zone().day(session.now());
-  const Wish wish{waiter.person, waiter.target};
-  return none_words(session, slot_question(session, wish, today, days), wish);
+  const auto none = fitted.none.find(left.waiter);
+  return none != fitted.none.end() ? none->second : QString();
 }
 
 }  // namespace wm::app

@@ -11,6 +11,6 @@ QString placed_words(const Session& session, const Fitted& fitted, const Placed&
 /// "4 of 6 are served, on 2 days of assessors. There is no better proposal."
 QString proposal_words(const Fitted& fitted);
 /// Why somebody is left out, in a sentence or two.
-QString left_out_words(Session& session, const Fitted& fitted, const LeftOut& left, int days);
+QString left_out_words(const Session& session, const Fitted& fitted, const LeftOut& left);
 
 }  // namespace wm::app

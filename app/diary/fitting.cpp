@@ -2,14 +2,20 @@
 
 #include <algorithm>
 #include <chrono>
+#include <utility>
 
 #include "app/diary/slots.h"
+#include "app/diary/why_words.h"
 
 namespace wm::app {
 namespace {
 
 using Clock = std::chrono::steady_clock;
-constexpr double seconds_given = 10;
+constexpr double seconds_in_all = 10, least_to_solve = 1;
+// What the solver takes beyond its time until it asks again, why each is left out, and the lists.
+constexpr double to_end = 0.5;
+
+double since(Clock::time_point then) { return std::chrono::duration<double>(Clock::now() - then).count(); }
 
 Day next_monday(Day day) { return day + (7 - ((day.number + 3) % 7)); }
 
@@ -28,16 +34,16 @@ FitQuestion whole(Session& session, Day today, int days) {
 /// Goes on until time is up for an aim, or somebody stops it. `tell` hears of every better count.
 class Patience {
  public:
-  Patience(const std::atomic<bool>& stopped, std::function<void(int)> tell)
-      : stopped_(stopped), tell_(std::move(tell)), began_(Clock::now()) {}
+  Patience(const std::atomic<bool>& stopped, double seconds, std::function<void(int)> tell)
+      : stopped_(stopped), seconds_(seconds), tell_(std::move(tell)), began_(Clock::now()) {}
   bool operator()(Aim aim, const Measures& so_far) {
     if (so_far.served != told_) tell_(static_cast<int>(told_ = so_far.served));
-    const double passed = std::chrono::duration<double>(Clock::now() - began_).count();
-    return !stopped_ && passed < seconds_given * done_by(aim);
+    return !stopped_ && since(began_) < seconds_ * done_by(aim);
   }
 
  private:
   const std::atomic<bool>& stopped_;
+  double seconds_;
   std::function<void(int)> tell_;
   Clock::time_point began_;
   std::int64_t told_ = -1;
@@ -48,7 +54,9 @@ class Patience {
 Fitting::Fitting(Session& session, QObject* parent) : QObject(parent), session_(session) {
   next_.setInterval(0);
   behind_.setMaxThreadCount(1);
+  say_.setInterval(0);
   connect(&next_, &QTimer::timeout, this, &Fitting::gather_one);
+  connect(&say_, &QTimer::timeout, this, &Fitting::say_one);
 }
 
 Fitting::~Fitting() {
@@ -60,6 +68,7 @@ void Fitting::begin(int days) {
   if (going_on_) return;
   going_on_ = true;
   stopped_ = false;
+  began_ = Clock::now();
   days_ = days;
   taken_ = 0;
   lines_ = waiting(session_);
@@ -98,21 +107,51 @@ void Fitting::gather_one() {
 }
 
 void Fitting::solve() {
-  auto fitted = std::make_shared<Fitted>();
-  fitted->question = std::move(*gathering_).done();
-  fitted->lines = lines_;
-  behind_.start([this, fitted] {
-    Patience patience(stopped_, [this](int served) { emit found(served); });
+  fitted_ = std::make_shared<Fitted>();
+  fitted_->question = std::move(*gathering_).done();
+  fitted_->lines = lines_;
+  said_ = 0;
+  solved_ = false;
+  say_.start();
+  const double seconds = std::max(least_to_solve, seconds_in_all - to_end - since(began_));
+  behind_.start([this, seconds, fitted = fitted_] {
+    Patience patience(stopped_, seconds, [this](int served) { emit found(served); });
     fitted->proposal = fit_everyone(fitted->question, std::ref(patience));
     fitted->left = left_out(fitted->question, fitted->proposal.placed);
     QMetaObject::invokeMethod(
         this,
-        [this, fitted] {
-          going_on_ = false;
-          emit done(fitted);
+        [this] {
+          solved_ = true;
+          end_if_done();
         },
         Qt::QueuedConnection);
   });
+}
+
+/// Whom nothing fits is left out whatever is proposed, so the search for why need not wait for that. It asks
+/// the session, which is the window's thread's alone.
+void Fitting::say_one() {
+  const std::vector<Waiter>& waiters = fitted_->question.waiters;
+  const auto some_fit = [&](const Waiter& who) {
+    return std::any_of(who.fits.begin(), who.fits.end(), [&](OpeningIndex each) {
+      return !fitted_->question.openings[each].assesses(who.person);
+    });
+  };
+  while (said_ < waiters.size() && some_fit(waiters[said_])) ++said_;
+  if (said_ == waiters.size()) {
+    say_.stop();
+    return end_if_done();
+  }
+  const Wish wish{waiters[said_].person, waiters[said_].target};
+  const Day today = session_.zone().day(session_.now());
+  fitted_->none[said_] = none_words(session_, slot_question(session_, wish, today, days_), wish);
+  ++said_;
+}
+
+void Fitting::end_if_done() {
+  if (!solved_ || say_.isActive()) return;
+  going_on_ = false;
+  emit done(std::exchange(fitted_, nullptr));
 }
 
 }  // namespace wm::app

@@ -1,10 +1,14 @@
 #pragma once
 // Everyone who waits, fitted: gathered a person at a time between other events, worked out on a thread of its
-// own.
+// own, while the window's finds the words for those whom nothing fits. Gathering and working out share ten
+// seconds; working out has one of its own at least.
 #include <QObject>
+#include <QString>
 #include <QThreadPool>
 #include <QTimer>
 #include <atomic>
+#include <chrono>
+#include <map>
 #include <memory>
 
 #include "app/diary/bookings.h"
@@ -18,6 +22,8 @@ struct Fitted {
   std::vector<WaitingLine> lines;  // as the question's waiters
   Proposal proposal;
   std::vector<LeftOut> left;
+  /// Why nothing fits a waiter even by themselves, as sentences.
+  std::map<std::size_t, QString> none;
 };
 
 class Fitting : public QObject {
@@ -40,9 +46,11 @@ class Fitting : public QObject {
   void leave_out_booked();
   void gather_one();
   void solve();
+  void say_one();
+  void end_if_done();
 
   Session& session_;
-  QTimer next_;
+  QTimer next_, say_;
   QThreadPool behind_;
   std::atomic<bool> stopped_ = false;
   bool going_on_ = false;
@@ -50,6 +58,10 @@ class Fitting : public QObject {
   std::vector<WaitingLine> lines_;
   std::size_t taken_ = 0;
   std::unique_ptr<Gathering> gathering_;
+  std::chrono::steady_clock::time_point began_;
+  std::shared_ptr<Fitted> fitted_;
+  std::size_t said_ = 0;  // waiters for whom words were found, or need not be
+  bool solved_ = false;
 };
 
 }  // namespace wm::app
