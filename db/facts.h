@@ -69,6 +69,11 @@ struct Booking {
 inline bool given_up(const Booking& booking, bool confirmed, Instant at) {
   return booking.held_through && !confirmed && *booking.held_through <= at;
 }
+/// Whether somebody was expected at a time that is given up only because it has begun: it was held until
+/// then. Whoever comes while it lasts still has it, where nobody else has taken it since.
+inline bool may_still_come(const Booking& booking, bool confirmed, Instant at) {
+  return given_up(booking, confirmed, at) && *booking.held_through == booking.from && at < booking.to;
+}
 /// A booking that was held is for certain.
 struct Confirmed {
   RecordId booking;

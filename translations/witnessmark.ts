@@ -11359,6 +11359,10 @@
         <source>What was marked of %1 is taken back.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>held, begun, still free</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>wm::app::TonightSide</name>

@@ -50,8 +50,14 @@ class Reader {
 
   void finish() {
     std::erase_if(shop_.due, [&](const Due& due) {
-      return over_.contains(due.id) || db::given_up(due.booking, confirmed_.contains(due.id), now_);
+      const bool confirmed = confirmed_.contains(due.id);
+      return over_.contains(due.id) || (db::given_up(due.booking, confirmed, now_) &&
+                                        !db::may_still_come(due.booking, confirmed, now_));
     });
+    std::set<RecordId> lost;
+    for (const Due& due : shop_.due)
+      if (given_up(due) && given_to_another(due)) lost.insert(due.id);
+    std::erase_if(shop_.due, [&](const Due& due) { return lost.contains(due.id); });
     std::sort(shop_.due.begin(), shop_.due.end(), [](const Due& a, const Due& b) {
       return std::tie(a.booking.from, a.id) < std::tie(b.booking.from, b.id);
     });
@@ -59,6 +65,28 @@ class Reader {
          bookings(session_, {session_.zone().start(today_), session_.zone().start(today_ + 2)}))
       if (line.signed_as) signed_.insert(line.id);
     for (Due& due : shop_.due) finish(due);
+  }
+
+  bool given_up(const Due& due) const { return db::given_up(due.booking, confirmed_.contains(due.id), now_); }
+
+  /// Whether the time of what was held until it began has gone to somebody else since.
+  bool given_to_another(const Due& due) const {
+    const auto who = [&](const db::Booking& b) {
+      std::set<PersonId> out{session_.joined(b.person), session_.joined(b.assessor)};
+      if (!b.second.empty()) out.insert(session_.joined(b.second));
+      return out;
+    };
+    const std::set<PersonId> theirs = who(due.booking);
+    return std::ranges::any_of(shop_.due, [&](const Due& other) {
+      const auto turnout = turnout_.find(other.id);
+      const bool stayed_away = turnout != turnout_.end() && turnout->second.first == db::Turnout::not_come;
+      if (given_up(other) || stayed_away ||
+          !overlap({other.booking.from, other.booking.to}, {due.booking.from, due.booking.to}))
+        return false;
+      return other.booking.machine == due.booking.machine ||
+             std::ranges::any_of(who(other.booking),
+                                 [&](const PersonId& each) { return theirs.contains(each); });
+    });
   }
 
   void finish(Due& due) {

@@ -16,7 +16,7 @@ struct Due {
   std::optional<db::Turnout> turnout;
   RecordId marked;                // the record that says so
   bool check_out_signed = false;  // or nothing to sign
-  bool held = false;              // and not yet for certain
+  bool held = false;              // and not yet for certain; once begun, theirs if they come
 };
 
 struct ShopNow : db::Floor {

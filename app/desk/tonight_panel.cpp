@@ -78,7 +78,8 @@ TonightPanel::TonightPanel(Session& session, QWidget* parent)
 QString TonightPanel::state(const Due& due) const {
   if (!due.turnout) {
     const auto minutes = (due.booking.from.seconds - session_.now().seconds) / 60;
-    if (due.held) return tr("held, not for certain");
+    if (due.held)
+      return due.booking.from > session_.now() ? tr("held, not for certain") : tr("held, begun, still free");
     if (minutes < 0 || minutes >= 100) return tr("due");
     return tr("due in %1 min").arg(minutes);
   }

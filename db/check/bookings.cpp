@@ -292,6 +292,11 @@ Expected<void> check_revived(const Case& c, const StrikeOut& f) {
   return revived ? check_free(c, *revived, f.record) : Expected<void>{};
 }
 
+Expected<void> check_still_free(const Case& c, const RecordId& booking) {
+  const auto again = moved_to_itself(c, booking);
+  return again ? check_free(c, *again) : Expected<void>{};
+}
+
 Expected<void> check_attendance(const Case& c, const Attendance& f) {
   const Entry* before = c.memory.about<Attendance>(f.booking);
   const Day day = c.zone.day(c.memory.live<Booking>(f.booking)->from);

@@ -19,6 +19,8 @@ Expected<void> check_booking(const Case& c, const Booking& booking);
 Expected<void> check_stands(const Case& c, const RecordId& booking);
 /// That a booking has its time free still, where a strike-out brings it back.
 Expected<void> check_revived(const Case& c, const StrikeOut& strike_out);
+/// The same of one that was held until it began, for whoever comes to it: nobody is at the machine either.
+Expected<void> check_still_free(const Case& c, const RecordId& booking);
 /// The same where somebody who did not come is said to have come after all.
 Expected<void> check_attendance(const Case& c, const Attendance& attendance);
 /// Hours and how the shop books: ranges, and what can be so.

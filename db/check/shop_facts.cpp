@@ -77,7 +77,16 @@ struct CheckShopFact {
   Expected<void> operator()(const Upkeep& f) const { return check_diary(f); }
   Expected<void> operator()(const Busy& f) const { return check_diary(f); }
   Expected<void> operator()(const Attendance& f) const {
-    return check_not_given_up(c, f.booking).and_then([&] { return check_attendance(c, f); });
+    return check_open_booking(c, f.booking)
+        .and_then([&] {
+          return comes_to_held(f) ? check_still_free(c, f.booking) : check_not_given_up(c, f.booking);
+        })
+        .and_then([&] { return check_attendance(c, f); });
+  }
+  bool comes_to_held(const Attendance& f) const {
+    const bool confirmed = c.memory.about<Confirmed>(f.booking) != nullptr;
+    return f.turnout != Turnout::not_come &&
+           may_still_come(*c.memory.live<Booking>(f.booking), confirmed, c.now);
   }
   Expected<void> operator()(const Presence&) const { return {}; }
   Expected<void> operator()(const Waiting& f) const {

@@ -204,6 +204,42 @@ class DeskTest : public QObject {
     QVERIFY2(text("next_step").startsWith("Booked:"), qPrintable(text("next_step")));
   }
 
+  void whoever_comes_to_what_was_held_until_it_began_has_it() {
+    Session& session = *shop_->session;
+    const Instant from = SmallShop::at("2026-11-26T00:30:00Z");
+    db::Booking held{"jonas", "mara", "j1", "jointer-planer/jointing", from, from + std::int64_t{3600}};
+    held.held_through = from;
+    QVERIFY(session.commit(db::EnterShopFact{held}));
+    auto* due = window_->findChild<QTableWidget*>("due");
+    const auto row = [&](const QString& state) {
+      key(Qt::Key_F2);
+      for (int i = 0; i < due->rowCount(); ++i)
+        if (due->item(i, 4)->text() == state) return i;
+      return -1;
+    };
+    shop_->now = held.to;
+    emit session.changed();
+    QCOMPARE(row("held, begun, still free"), -1);
+    shop_->now = from + 300;
+    emit session.changed();
+    QVERIFY(row("held, begun, still free") >= 0);
+    // Somebody else has it, and then has not.
+    db::Booking other = held;
+    other.person = "lucja";
+    other.from = from + 900;
+    other.purpose = db::Purpose::teach;
+    other.held_through.reset();
+    const auto taken = session.commit(db::EnterShopFact{other});
+    QVERIFY2(taken, taken ? "" : taken.error().what.c_str());
+    QCOMPARE(row("held, begun, still free"), -1);
+    QVERIFY(session.commit(db::EnterShopFact{db::Cancel{taken->entries.front().id, "ill"}}));
+    due->setCurrentCell(row("held, begun, still free"), 0);
+    due->setFocus();
+    QTest::keyClick(due, Qt::Key_L);
+    QCOMPARE(facts<db::Confirmed>().size(), std::size_t{1});
+    QVERIFY(row("came late, check-out open") >= 0);
+  }
+
   void visitors_stand_beside_who_is_here_and_a_host_who_left_is_told() {
     const auto here = [this] {
       QCoreApplication::processEvents();

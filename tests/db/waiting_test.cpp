@@ -169,3 +169,54 @@ TEST_CASE("A booking entered once more under its id changes nothing on the list"
   other.action = own(Cancel{booked.id, "away"});
   refused(shop.store().commit(other), "Something else has been entered");
 }
+
+TEST_CASE("Whoever comes to a time that was held until it began has it while it lasts, if nobody took it") {
+  TestShop shop = with_kim_waiting();
+  const RecordId id = shop.enter("dee", own(held_at(that_noon, that_noon)));
+  const auto comes = [&](Instant at, Turnout how = Turnout::arrived) {
+    shop.set_now(at);
+    return shop.commit("dee", own(Attendance{id, how}));
+  };
+  SECTION("in the minute in which it begins, or late") {
+    const bool late = GENERATE(false, true);
+    REQUIRE((late ? comes(that_noon + hour - 60, Turnout::late) : comes(that_noon)));
+    CHECK(waiting(shop).empty());
+    CHECK(shop.store().booked({that_noon, that_noon + 1}).size() == 1);
+    refused(shop.commit("dee", own(Booking{"lou", "mia", "b1", "bandsaw", that_noon, that_noon + hour})),
+            "booked already");
+  }
+  SECTION("not when it is over, nor without coming") {
+    shop.set_now(that_noon);
+    refused(shop.commit("dee", own(Confirmed{id})), "given up since");
+    refused(comes(that_noon, Turnout::not_come), "given up since");
+    refused(comes(that_noon + hour), "given up since");
+    CHECK(waiting(shop) == long_since);
+  }
+  SECTION("not where it was booked again, for its unit, its assessor or whoever comes") {
+    shop.set_now(that_noon + 600);
+    const Instant rest = that_noon + 1800, end = that_noon + hour;
+    const Booking other = GENERATE_COPY(Booking{"lou", "mia", "b1", "bandsaw", rest, end, Purpose::teach},
+                                        Booking{"lou", "ivo", "b2", "bandsaw", rest, end, Purpose::teach},
+                                        Booking{"kim", "mia", "b2", "bandsaw", rest, end, Purpose::teach});
+    const RecordId second = shop.enter("dee", own(other));
+    refused(comes(that_noon + 900), "booked already");
+    shop.enter("dee", own(Cancel{second, "not needed"}));
+    CHECK(comes(that_noon + 960));
+  }
+  SECTION("nor where whoever assesses is at a machine") {
+    shop.set_now(that_noon + 60);
+    const RecordId started = shop.enter("dee", own(Started{"ivo", "s1", "sander", ""}));
+    refused(comes(that_noon + 120), "is at");
+    shop.enter("dee", LeaveMachine{started});
+    CHECK(comes(that_noon + 180));
+  }
+  shop.close();
+  if (!on_test_server()) CHECK(verify::look_through(shop.path(), {}).value().findings.empty());
+}
+
+TEST_CASE("What was held for less than until it begins is booked anew") {
+  TestShop shop = with_kim_waiting();
+  const RecordId id = shop.enter("dee", own(held_at(that_noon, that_noon - 60)));
+  shop.set_now(that_noon);
+  refused(shop.commit("dee", own(Attendance{id, Turnout::arrived})), "given up since");
+}
