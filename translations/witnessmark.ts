@@ -714,6 +714,14 @@
         <comment>two assessors</comment>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 is not ready for a check-out on %2 in these days; missing: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 may not yet work on %2 with a supervisor in these days; missing: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Effects</name>

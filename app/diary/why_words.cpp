@@ -5,7 +5,9 @@
 #include <algorithm>
 
 #include "app/diary/bookings.h"
+#include "app/words/need_words.h"
 #include "app/words/words.h"
+#include "core/diary/ready.h"
 
 namespace wm::app {
 namespace {
@@ -52,7 +54,12 @@ class NoneWords {
         target_(target_label(wish.target)),
         member_(called(session, question.person)),
         able_(able_ones(session, question, wish)),
-        able_names_(names(session, able_)) {}
+        able_names_(names(session, able_)) {
+    const StandingAnswer first =
+        session.decider(std::nullopt).standing(question.person, wish.target, question.from);
+    if (first.suspensions.empty())
+      missing_ = missing_phrase(missing_for(first, is_check_out()), most_missing);
+  }
 
   /// Ends the search where nothing else can matter.
   QString hopeless() const {
@@ -74,6 +81,11 @@ class NoneWords {
   QString obstacle(Fit fit) const {
     switch (fit) {
       case Fit::member_ready:
+        if (says_missing())
+          return (is_check_out()
+                      ? Diary::tr("%1 is not ready for a check-out on %2 in these days; missing: %3.")
+                      : Diary::tr("%1 may not yet work on %2 with a supervisor in these days; missing: %3."))
+              .arg(member_, target_, missing_);
         return (is_check_out()
                     ? Diary::tr("%1 is not ready for a check-out on %2 in these days: the Desk says what is "
                                 "missing.")
@@ -141,13 +153,18 @@ class NoneWords {
     return {};
   }
 
+  /// What it is that the member still needs, when the days begin.
+  bool says_missing() const { return !missing_.isEmpty(); }
+
  private:
+  static constexpr std::size_t most_missing = 3;
+
   bool practises() const { return purpose_ == db::Purpose::practise; }
   bool is_check_out() const { return purpose_ == db::Purpose::check_out; }
 
   const SlotQuestion& question_;
   db::Purpose purpose_;
-  QString target_, member_;
+  QString target_, member_, missing_;
   std::vector<PersonId> able_;
   QString able_names_;
 };
@@ -170,9 +187,13 @@ QString none_words(Session& session, const SlotQuestion& question, const Wish& w
   const WhyNone why = why_none(question);
   QStringList sentences, helps;
   for (Fit fit : why.never) sentences << words.obstacle(fit);
-  for (Fit fit : why.would_help) helps << words.help(fit);
+  const bool named =
+      words.says_missing() && std::ranges::find(why.never, Fit::member_ready) != why.never.end();
+  for (Fit fit : why.would_help)
+    if (!named || fit != Fit::member_ready) helps << words.help(fit);
   if (sentences.isEmpty())
     sentences << Diary::tr("Member, assessor and unit are never free at the same time.");
+  if (helps.isEmpty() && named) return sentences.join(' ');
   if (helps.isEmpty())
     sentences
         << Diary::tr(

@@ -92,10 +92,13 @@ struct Task {
 
 constexpr int last_searched = 2582;  // year; libical looks no further
 
-/// How much of what is left one step takes. A zone's rules go on for centuries, and libical takes as long for
-/// a year without a time as for one with several.
+/// How much of what is left one step takes: libical takes as long for a year without a time as for one with
+/// several. A zone's rules go on for centuries; an event's that comes to nothing more is a mistake, or meant
+/// to keep a reader searching.
 std::size_t cost(const Task& task, int year, int next) {
-  return task.of_clocks ? static_cast<std::size_t>(std::max(1, next - year)) : 1;
+  constexpr std::size_t in_vain = 10'000;
+  if (next == last_searched && !task.of_clocks) return in_vain;
+  return static_cast<std::size_t>(std::max(1, next - year));
 }
 
 std::optional<std::vector<Moment>> follow(const ContentLine& line, const Task& task, Mistakes& mistakes) {
@@ -117,7 +120,7 @@ std::optional<std::vector<Moment>> follow(const ContentLine& line, const Task& t
     task.left = 0;
     return std::nullopt;
   };
-  if (task.of_clocks && task.left == 0) return too_many();
+  if (task.left == 0) return too_many();
   std::vector<Moment> out;
   if (!task.of_clocks) out.push_back(first);
   if (rule.count == static_cast<int>(out.size()) && rule.count > 0) return out;
@@ -129,7 +132,7 @@ std::optional<std::vector<Moment>> follow(const ContentLine& line, const Task& t
   int year = civil(first.local.day).year;
   if (!times) {
     // libical has found out by searching through to the end.
-    if (task.of_clocks) task.left -= std::min(task.left, cost(task, year, last_searched));
+    task.left -= std::min(task.left, cost(task, year, last_searched));
     mistakes.add(line.number, quoted(line.text) + " is no rule that can be followed.",
                  "Write it as RFC 5545 has it.");
     return std::nullopt;
@@ -143,7 +146,7 @@ std::optional<std::vector<Moment>> follow(const ContentLine& line, const Task& t
     const std::size_t step = cost(task, std::exchange(year, next), next);
     const Moment time = at_end ? first : moment_of(t, first);
     const bool done = at_end || time.instant() >= task.before || past(until, time);
-    if (done && !task.of_clocks) return out;
+    if (done && !at_end && !task.of_clocks) return out;
     if (step > task.left) return too_many();
     task.left -= step;
     if (done) return out;
@@ -156,10 +159,13 @@ std::optional<std::vector<Moment>> follow(const ContentLine& line, const Task& t
 
 std::optional<std::vector<Moment>> repeats(const ContentLine& rule, const Moment& first, Instant before,
                                            std::size_t& left, Mistakes& mistakes) {
-  return follow(rule,
-                {first, false, before, left, "What repeats in this calendar does so more than 200,000 times.",
-                 "Give the rule an end (UNTIL), or a later beginning."},
-                mistakes);
+  return follow(
+      rule,
+      {first, false, before, left,
+       "What repeats in this calendar does so more than 200,000 times, or has too many rules that never "
+       "come to a time.",
+       "Give the rule an end (UNTIL), or a later beginning."},
+      mistakes);
 }
 
 std::optional<std::vector<Moment>> changes_by_rule(const ContentLine& rule, const Moment& first,

