@@ -13,7 +13,7 @@ namespace {
 using Clock = std::chrono::steady_clock;
 constexpr double seconds_in_all = 10, least_to_solve = 1;
 // What the solver takes beyond its time until it asks again, why each is left out, and the lists.
-constexpr double to_end = 0.5;
+constexpr double to_end = 0.8;
 
 double since(Clock::time_point then) { return std::chrono::duration<double>(Clock::now() - then).count(); }
 

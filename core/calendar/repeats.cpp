@@ -96,7 +96,7 @@ constexpr int last_searched = 2582;  // year; libical looks no further
 /// several. A zone's rules go on for centuries; an event's that comes to nothing more is a mistake, or meant
 /// to keep a reader searching.
 std::size_t cost(const Task& task, int year, int next) {
-  constexpr std::size_t in_vain = 10'000;
+  constexpr std::size_t in_vain = 20'000;
   if (next == last_searched && !task.of_clocks) return in_vain;
   return static_cast<std::size_t>(std::max(1, next - year));
 }

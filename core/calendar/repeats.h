@@ -8,7 +8,7 @@
 namespace wm::calendar {
 
 /// So many times are gone through in one file before it is refused; a year without one counts as one, and a
-/// rule that comes to nothing more as 10,000.
+/// rule that comes to nothing more as 20,000.
 constexpr std::size_t most_times = 200'000;
 
 /// The rule's times on the wall from `first` on, which is the first of them in any case, as long as they
