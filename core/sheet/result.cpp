@@ -73,6 +73,19 @@ SheetResult result_of(const Sheet& sheet, std::span<const Mark> marks, std::span
   });
 }
 
+std::vector<Mark> first_seen(const Sheet& sheet, std::span<const Mark> marks,
+                             std::span<const MaybeMeasured> measured) {
+  std::vector<Mark> out;
+  for (const SheetLine* line : lines_of(sheet)) {
+    const std::size_t at = out.size();
+    Seen seen{at_line(marks, at), Mark::none};
+    const bool by_measure = line->measure && seen.first == Mark::none;
+    if (by_measure) take_measure(seen, *line->measure, at_line(measured, at));
+    out.push_back(by_measure && seen.out_of_tolerance ? Mark::not_shown : seen.first);
+  }
+  return out;
+}
+
 bool may_sign(const SheetResult& result, Outcome outcome) {
   switch (outcome) {
     case Outcome::passed:

@@ -35,6 +35,11 @@ SheetResult result_of(const Sheet& sheet, std::span<const Mark> marks, std::span
 /// By the marks alone, for whoever keeps no measures: a line that asks for one goes by its mark.
 SheetResult result_of(const Sheet& sheet, std::span<const Mark> marks, std::span<const Mark> again);
 
+/// What was seen at the first showing of each line of the sheet: its mark, or where it has none what its
+/// measure says by itself, within tolerance or not.
+std::vector<Mark> first_seen(const Sheet& sheet, std::span<const Mark> marks,
+                             std::span<const MaybeMeasured> measured);
+
 /// Whether an assessor may sign this outcome for such a sheet: after a critical miss only `failed`; `passed`
 /// only where it is suggested.
 bool may_sign(const SheetResult& result, Outcome outcome);

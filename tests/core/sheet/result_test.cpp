@@ -131,6 +131,15 @@ TEST_CASE("What a line measures counts beside its mark as the rule says, for eve
     CHECK(suggested(out) == (seen.critical ? Suggested::failed : Suggested::passed));
     CHECK(suggested(within) == (seen.first == Mark::none ? Suggested::passed : by_mark));
     CHECK(result_of(sheet, std::vector{seen.first}, std::vector{seen.second}).suggested == by_mark);
+    // What was seen is the mark; without one a measure tells, where the instrument can.
+    const auto first = [&](const MaybeMeasured& measured) {
+      return first_seen(sheet, std::vector{seen.first}, std::vector{measured});
+    };
+    const bool marked = seen.first != Mark::none;
+    CHECK(first(within) == std::vector{marked ? seen.first : Mark::shown});
+    CHECK(first(out) == std::vector{marked ? seen.first : Mark::not_shown});
+    for (const MaybeMeasured& measured : {none, coarse, coarse_and_out})
+      CHECK(first(measured) == std::vector{seen.first});
   });
 }
 
