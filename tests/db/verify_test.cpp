@@ -395,14 +395,24 @@ TEST_CASE("check-outs are held to their signatures", "[verify]") {
   }
 }
 
-TEST_CASE("a member's countersignature is held to their own key", "[verify]") {
-  TestShop shop;
+namespace {
+
+/// Kim's check-out by Ivo, ready to be signed; Kim's PIN is 7777.
+SignCheckout kims(TestShop& shop) {
   shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
   shop.enter("dee", ChoosePin{"kim", "7777"});
   shop.wait(60);
   SignCheckout sign;
   sign.checkout = {"kim", "bandsaw", 0, wm::Outcome::passed, "ivo"};
   sign.pin = "2222";
+  return sign;
+}
+
+}  // namespace
+
+TEST_CASE("a member's countersignature is held to their own key", "[verify]") {
+  TestShop shop;
+  SignCheckout sign = kims(shop);
   sign.countersign = Countersign{Hand::pin, "7777"};
   REQUIRE(shop.commit("ivo", sign));
   shop.close();
@@ -450,13 +460,7 @@ TEST_CASE("a member's countersignature is held to their own key", "[verify]") {
 
 TEST_CASE("a signature of who countersigned later is held to their own key", "[verify]") {
   TestShop shop;
-  shop.enter("dee", fact(Lesson{"kim", "guards", 1}));
-  shop.enter("dee", ChoosePin{"kim", "7777"});
-  shop.wait(60);
-  SignCheckout sign;
-  sign.checkout = {"kim", "bandsaw", 0, wm::Outcome::passed, "ivo"};
-  sign.pin = "2222";
-  const auto done = shop.commit("ivo", sign);
+  const auto done = shop.commit("ivo", kims(shop));
   REQUIRE(done);
   shop.wait(60);
   shop.enter("dee", CountersignCheckout{done->entries[0].id, {Hand::pin, "7777"}});
