@@ -71,6 +71,7 @@ class CheckoutsTest : public QObject {
   void the_members_card_countersigns_and_anybody_elses_does_not();
   void a_printed_sheet_countersigns_by_its_number();
   void who_did_not_countersign_is_asked_again_and_does_so_on_another_day();
+  void what_was_stopped_asks_for_no_countersignature();
   void a_manager_takes_in_the_paper_that_was_countersigned_later();
   void a_blank_sheet_is_printed_with_a_number_and_taken_in_from_the_paper();
   void no_line_and_no_signature_of_a_blank_sheet_is_broken_over_pages();
@@ -988,6 +989,16 @@ void CheckoutsTest::who_did_not_countersign_is_asked_again_and_does_so_on_anothe
   for (int i = 0; i < list->count(); ++i)
     QVERIFY(!list->item(i)->data(Qt::UserRole).toString().contains("not countersigned"));
   QVERIFY2(!desk().contains("countersigned"), qPrintable(desk()));
+}
+
+void CheckoutsTest::what_was_stopped_asks_for_no_countersignature() {
+  mark("11");
+  outcome()->setFocus();
+  press(Qt::Key_S);
+  sign("2468");
+  QCOMPARE(signed_ones().size(), std::size_t{1});
+  QVERIFY(signed_ones()[0].outcome == Outcome::stopped);
+  QVERIFY(!page_->findChild<CountersignLater*>()->isVisible());
 }
 
 void CheckoutsTest::a_manager_takes_in_the_paper_that_was_countersigned_later() {
