@@ -4717,11 +4717,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1, %2</source>
-        <comment>a time, how far it is</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>No one-on-one tonight</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5022,8 +5017,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>not countersigned · %1</source>
-        <comment>a unit</comment>
+        <source>not countersigned</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5268,12 +5262,12 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1. Without a supervisor on %2 machines, only with one on %3.</source>
-        <comment>number, count, count</comment>
+        <source>Desk</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Desk</source>
+        <source>%1. Machines without a supervisor: %2; only with one: %3.</source>
+        <comment>number, count, count</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

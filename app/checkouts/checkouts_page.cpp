@@ -134,16 +134,17 @@ void CheckoutsPage::fill_list() {
                           : one.open && one.open->put_by        ? tr("put by")
                           : one.open || drafts_.find(one.key()) ? tr("begun")
                                                                 : QString();
-    const QString right = state.isEmpty() ? time
-                          : one.when      ? tr("%1, %2", "a time, how far it is").arg(time, state)
-                                          : state;  // a name needs the room
-    const QString unit = unit_label(shop_units, one.machine);
-    const QString below = one.not_countersigned ? tr("not countersigned · %1", "a unit").arg(unit) : unit;
+    // What is longer than a time stands below: a name needs the room.
+    QStringList below_it;
+    if (!state.isEmpty()) below_it << state;
+    if (one.not_countersigned) below_it << tr("not countersigned");
+    below_it << unit_label(shop_units, one.machine);
+    const QString below = below_it.join(QStringLiteral(" · "));
     auto* item = new QListWidgetItem(name_of(session(), one.person), list_);
     item->setData(Qt::UserRole, below);
-    item->setData(Qt::UserRole + 1, right);
+    item->setData(Qt::UserRole + 1, time);
     item->setData(key_role, QString::fromStdString(one.key()));
-    item->setData(Qt::AccessibleTextRole, QStringList{item->text(), right, below}.join(", "));
+    item->setData(Qt::AccessibleTextRole, QStringList{item->text(), time, below}.join(", "));
     if (one.key() == current_) list_->setCurrentItem(item);
   }
   filling_ = false;

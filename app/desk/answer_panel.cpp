@@ -134,16 +134,16 @@ QLayout* AnswerPanel::buttons() {
                   2, 1);
   presence_ = button("presence", tr("Came in"), Qt::CTRL | Qt::Key_I, &AnswerPanel::toggle_presence);
   grid->addWidget(presence_, 3, 0);
-  duty_ = button("duty", {}, Qt::CTRL | Qt::SHIFT | Qt::Key_I, &AnswerPanel::toggle_duty);
-  grid->addWidget(duty_, 6, 0);
-  session_button_ = button("session", tr("Past session…"), Qt::CTRL | Qt::Key_O, &AnswerPanel::enter_session);
-  grid->addWidget(session_button_, 6, 1);
   grid->addWidget(button("print", tr("Print this"), Qt::CTRL | Qt::Key_P, &AnswerPanel::print), 3, 1);
   grid->addWidget(button("blank", tr("Blank this"), Qt::CTRL | Qt::Key_B, &AnswerPanel::toggle_blank), 4, 0);
   quiz_ = button("quiz", tr("Paper quiz"), Qt::CTRL | Qt::Key_M, &AnswerPanel::enter_quiz);
   grid->addWidget(quiz_, 4, 1);
   start_ = button("start", tr("Starts the machine…"), Qt::CTRL | Qt::Key_G, &AnswerPanel::start_or_leave);
   grid->addWidget(start_, 5, 0, 1, 2);
+  session_button_ = button("session", tr("Past session…"), Qt::CTRL | Qt::Key_O, &AnswerPanel::enter_session);
+  grid->addWidget(session_button_, 6, 0);
+  duty_ = button("duty", {}, Qt::CTRL | Qt::SHIFT | Qt::Key_I, &AnswerPanel::toggle_duty);
+  grid->addWidget(duty_, 6, 1);
   return grid;
 }
 

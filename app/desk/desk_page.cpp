@@ -174,11 +174,10 @@ void DeskPage::show_person(const PersonId& id, const TargetName& target) {
   strips_->show_person(id);
   const Strips& strips = strips_->strips();
   name_->setText(person_name(person));
-  summary_->setText(
-      tr("%1. Without a supervisor on %2 machines, only with one on %3.", "number, count, count")
-          .arg(QString::fromStdString(person->number))
-          .arg(strips.independent)
-          .arg(strips.supervised));
+  summary_->setText(tr("%1. Machines without a supervisor: %2; only with one: %3.", "number, count, count")
+                        .arg(QString::fromStdString(person->number))
+                        .arg(strips.independent)
+                        .arg(strips.supervised));
   if (search_->text() != person_name(person)) search_->setText(person_name(person));
   middle_->setCurrentIndex(person_side_index);
   right_->setCurrentWidget(answer_);
