@@ -126,13 +126,14 @@ void CheckoutsPage::fill_list() {
   const Day today = session().zone().day(session().now());
   for (const OneOnOne& one : all_) {
     const bool tonight = one.when && session().zone().day(one.when->from) == today;
-    const QString time = !one.when ? tr("no booking")
+    const QString time = !one.when ? QString()
                          : tonight ? clock_time(one.when->from, session().zone())
                                    : short_day(one.when->from, session().zone());
     const QString state = one.signed_as                         ? outcome_words(one.signed_as->outcome)
                           : signed_.contains(one.key())         ? tr("signed")
                           : one.open && one.open->put_by        ? tr("put by")
                           : one.open || drafts_.find(one.key()) ? tr("begun")
+                          : !one.when                           ? tr("no booking")
                                                                 : QString();
     // What is longer than a time stands below: a name needs the room.
     QStringList below_it;
