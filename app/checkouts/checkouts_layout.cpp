@@ -283,6 +283,7 @@ QWidget* CheckoutsPage::make_foot() {
   of_the_first_ = {restricted, restrictions_, never, result, outcome_, notes, note_};
   add_countersign(grid, 4);
   auto* below = new QHBoxLayout;
+  below->setSpacing(16);
   below->addWidget(never, 1);
   below->addWidget(member_pin_);
   grid->addLayout(below, 5, 0, 1, 4);
