@@ -69,6 +69,8 @@ struct Booking {
 inline bool given_up(const Booking& booking, bool confirmed, Instant at) {
   return booking.held_through && !confirmed && *booking.held_through <= at;
 }
+/// Member, assessor, and the second where there are two.
+std::vector<PersonId> everybody_in(const Booking& booking);
 /// Whether somebody was expected at a time that is given up only because it has begun: it was held until
 /// then. Whoever comes while it lasts still has it, where nobody else has taken it since.
 inline bool may_still_come(const Booking& booking, bool confirmed, Instant at) {

@@ -729,6 +729,7 @@ void CheckoutsPage::choose_member_pin() {
     views_->removeWidget(box);
     box->deleteLater();
     countersign_->set_member({});
+    later_->show_missing({});
     show_current();
     if (later_->isVisible())
       later_->take_cursor();

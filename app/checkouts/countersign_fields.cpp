@@ -2,6 +2,7 @@
 
 #include <QHBoxLayout>
 #include <algorithm>
+#include <tuple>
 
 #include "app/lists/answer_reader.h"
 
@@ -17,16 +18,14 @@ bool has_card(const Session& session, const PersonId& person,
 
 }  // namespace
 
-CountersignFields::CountersignFields(Session& session, When when, QWidget* parent)
-    : QWidget(parent), session_(session) {
+CountersignFields::CountersignFields(Session& session, QWidget* parent) : QWidget(parent), session_(session) {
   hand_ = new QComboBox;
   hand_->setObjectName("hand");
   hand_->setAccessibleName(tr("How the member countersigns"));
   hand_->addItem(tr("choose"), choose);
   hand_->addItem(tr("with their PIN"), by_pin);
   hand_->addItem(tr("with their card"), by_card);
-  hand_->addItem(tr("on the printed sheet"), on_paper);
-  if (when == When::at_signing) hand_->addItem(tr("not countersigned"), not_at_all);
+  offer({});
   pin_ = new QLineEdit;
   pin_->setObjectName("member_pin");
   pin_->setEchoMode(QLineEdit::Password);
@@ -56,13 +55,14 @@ CountersignFields::CountersignFields(Session& session, When when, QWidget* paren
   show_choice();
 }
 
-void CountersignFields::offer_paper(bool offered) {
-  const int at = hand_->findData(on_paper);
-  if (offered == (at >= 0)) return;
-  if (offered)
-    hand_->insertItem(hand_->findData(by_card) + 1, tr("on the printed sheet"), on_paper);
-  else
-    hand_->removeItem(at);
+void CountersignFields::offer(Offers offers) {
+  for (const auto& [choice, words, offered] :
+       {std::tuple(on_paper, tr("on the printed sheet"), offers.paper),
+        std::tuple(not_at_all, tr("not countersigned"), offers.not_at_all)}) {
+    const int at = hand_->findData(choice);
+    if (offered && at < 0) hand_->addItem(words, choice);
+    if (!offered && at >= 0) hand_->removeItem(at);
+  }
 }
 
 void CountersignFields::set_member(const PersonId& person) {

@@ -15,11 +15,12 @@ namespace wm::app {
 class CountersignFields : public QWidget {
   Q_OBJECT
  public:
-  /// Later nobody chooses that they don't.
-  enum class When { at_signing, later };
-  explicit CountersignFields(Session& session, When when = When::at_signing, QWidget* parent = nullptr);
-  /// Whether they may have signed a printed sheet; at first they may.
-  void offer_paper(bool offered);
+  explicit CountersignFields(Session& session, QWidget* parent = nullptr);
+  /// Beside PIN and card: that they signed a printed sheet, and that they don't countersign. At first both.
+  struct Offers {
+    bool paper = true, not_at_all = true;
+  };
+  void offer(Offers offers);
 
   /// Another member begins anew; the same one keeps what they have done.
   void set_member(const PersonId& person);

@@ -12,10 +12,7 @@
 namespace wm::app {
 
 CountersignLater::CountersignLater(Session& session, QWidget* parent)
-    : QWidget(parent),
-      session_(session),
-      missing_(new QLabel),
-      fields_(new CountersignFields(session, CountersignFields::When::later)) {
+    : QWidget(parent), session_(session), missing_(new QLabel), fields_(new CountersignFields(session)) {
   auto* down = new QVBoxLayout(this);
   down->setContentsMargins(0, 2, 0, 2);
   down->setSpacing(4);
@@ -52,19 +49,14 @@ void CountersignLater::show_missing(const RecordId& checkout) {
   missing_->setText(
       tr("%1 has not countersigned it: nothing says that they were shown this machine's cautions.")
           .arg(name_of(session_, member_)));
-  fields_->offer_paper(session_.role() == db::Role::manager);
+  fields_->offer({.paper = session_.role() == db::Role::manager, .not_at_all = false});
   fields_->set_member(member_);
   pin_->setVisible(!session_.store().has_pin(member_));
 }
 
 bool CountersignLater::take_card(const QString& card) { return isVisible() && fields_->take_card(card); }
 
-void CountersignLater::take_cursor() {
-  fields_->set_member({});
-  fields_->set_member(member_);
-  pin_->setVisible(!session_.store().has_pin(member_));
-  fields_->take_cursor();
-}
+void CountersignLater::take_cursor() { fields_->take_cursor(); }
 
 void CountersignLater::enter() {
   if (const auto missing = fields_->missing()) {

@@ -15,11 +15,12 @@ class CountersignLater : public QWidget {
  public:
   explicit CountersignLater(Session& session, QWidget* parent = nullptr);
 
-  /// Hides itself where nothing is missing. `checkout` may be empty.
+  /// Hides itself where nothing is missing, and where `checkout` is empty. The same check-out keeps what its
+  /// member has done.
   void show_missing(const RecordId& checkout);
   /// Whether the card is the member's, and takes it for their word.
   bool take_card(const QString& card);
-  /// The cursor to where the member gives it, once they have chosen a PIN.
+  /// The cursor to where the member gives it.
   void take_cursor();
 
  signals:

@@ -29,12 +29,6 @@ void add_in_hand(const Session& session, std::vector<OneOnOne>& all) {
   }
 }
 
-TargetName class_of_unit(const Session& session, const MachineId& id) {
-  for (const Unit& unit : units(session))
-    if (unit.id == id) return unit.machine_class;
-  return {};
-}
-
 /// Each with the one that it is for, or by itself.
 void add_not_countersigned(const Session& session, std::vector<OneOnOne>& all) {
   for (const NotCountersigned& missing : not_countersigned(session)) {
@@ -49,7 +43,7 @@ void add_not_countersigned(const Session& session, std::vector<OneOnOne>& all) {
     alone.person = missing.checkout->person;
     alone.assessor = missing.checkout->assessor;
     alone.machine = missing.marks->machine;
-    alone.target = class_of_unit(session, alone.machine);
+    alone.target = missing.machine_class;
     alone.signed_as = *missing.checkout;
     alone.signed_sheet = *missing.marks;
     alone.not_countersigned = true;

@@ -59,8 +59,7 @@ class Answering {
   QString to_countersign() const {
     if (session_.asked_at() || !session_.seated()) return {};
     for (const NotCountersigned& missing : not_countersigned(session_)) {
-      const auto unit = shop_.units.find(missing.marks->machine);
-      if (unit == shop_.units.end() || unit->second.machine_class != class_of(target_) ||
+      if (missing.machine_class != class_of(target_) ||
           session_.joined(missing.checkout->person) != session_.joined(person_))
         continue;
       return DeskWords::tr("The check-out of %1 is not countersigned yet; %2 can still do so, on Check-outs.")

@@ -50,9 +50,8 @@ class Reader {
 
   void finish() {
     std::erase_if(shop_.due, [&](const Due& due) {
-      const bool confirmed = confirmed_.contains(due.id);
-      return over_.contains(due.id) || (db::given_up(due.booking, confirmed, now_) &&
-                                        !db::may_still_come(due.booking, confirmed, now_));
+      return over_.contains(due.id) ||
+             (given_up(due) && !db::may_still_come(due.booking, confirmed_.contains(due.id), now_));
     });
     std::set<RecordId> lost;
     for (const Due& due : shop_.due)
@@ -71,12 +70,8 @@ class Reader {
 
   /// Whether the time of what was held until it began has gone to somebody else since.
   bool given_to_another(const Due& due) const {
-    const auto who = [&](const db::Booking& b) {
-      std::set<PersonId> out{session_.joined(b.person), session_.joined(b.assessor)};
-      if (!b.second.empty()) out.insert(session_.joined(b.second));
-      return out;
-    };
-    const std::set<PersonId> theirs = who(due.booking);
+    std::set<PersonId> theirs;
+    for (const PersonId& each : db::everybody_in(due.booking)) theirs.insert(session_.joined(each));
     return std::ranges::any_of(shop_.due, [&](const Due& other) {
       const auto turnout = turnout_.find(other.id);
       const bool stayed_away = turnout != turnout_.end() && turnout->second.first == db::Turnout::not_come;
@@ -84,8 +79,9 @@ class Reader {
           !overlap({other.booking.from, other.booking.to}, {due.booking.from, due.booking.to}))
         return false;
       return other.booking.machine == due.booking.machine ||
-             std::ranges::any_of(who(other.booking),
-                                 [&](const PersonId& each) { return theirs.contains(each); });
+             std::ranges::any_of(db::everybody_in(other.booking), [&](const PersonId& each) {
+               return theirs.contains(session_.joined(each));
+             });
     });
   }
 

@@ -221,10 +221,8 @@ QStringList TonightSide::to_countersign(const ShopNow& shop) const {
   QStringList lines;
   for (const NotCountersigned& each : not_countersigned(session_)) {
     if (!shop.is_present(session_.joined(each.checkout->person))) continue;
-    const auto unit = shop.units.find(each.marks->machine);
     lines << tr("%1, %2, on %3: on Check-outs", "who, machine, day")
-                 .arg(person_name(session_.person(each.checkout->person)),
-                      unit == shop.units.end() ? QString() : class_label(unit->second.machine_class),
+                 .arg(person_name(session_.person(each.checkout->person)), class_label(each.machine_class),
                       short_day(each.entry->at, session_.zone()));
   }
   return lines;

@@ -117,6 +117,12 @@ std::vector<Unit> units(const Session& session) {
   return out;
 }
 
+std::string class_of_unit(const Session& session, const MachineId& id) {
+  for (const Unit& unit : units(session))
+    if (unit.id == id) return unit.machine_class;
+  return {};
+}
+
 QString unit_label(const std::vector<Unit>& units, const MachineId& id) {
   for (const Unit& unit : units) {
     if (unit.id != id) continue;

@@ -48,6 +48,8 @@ struct Unit {
 };
 /// In order of class, then label.
 std::vector<Unit> units(const Session& session);
+/// Empty where the shop has no such unit.
+std::string class_of_unit(const Session& session, const MachineId& id);
 /// "Jointer/planer, unit 2"
 QString unit_label(const std::vector<Unit>& units, const MachineId& id);
 

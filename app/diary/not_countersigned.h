@@ -13,6 +13,7 @@ struct NotCountersigned {
   const db::Entry* entry;
   const Checkout* checkout;
   const db::SheetMarks* marks;
+  std::string machine_class;  // of the unit that it was shown on; empty where none is named
 };
 /// Those of the last thirty days that were signed with a run sheet, not stopped, and not countersigned: the
 /// latest first. None where what was known earlier is shown. Good until the next commit.

@@ -115,10 +115,10 @@ QStringList WhatFollows::bookings() const {
   int more = 0;
   for (const Trouble& each : troubles(session_, session_.now())) {
     const db::Booking& b = each.line.booking;
-    const bool theirs = changed.contains(session_.joined(b.person)) ||
-                        changed.contains(session_.joined(b.assessor)) ||
-                        (!b.second.empty() && changed.contains(session_.joined(b.second))) ||
-                        b.machine == what_.incident.machine;
+    const bool theirs = b.machine == what_.incident.machine ||
+                        std::ranges::any_of(db::everybody_in(b), [&](const PersonId& one) {
+                          return changed.contains(session_.joined(one));
+                        });
     if (!theirs) continue;
     if (static_cast<std::size_t>(lines.size()) == most_told) {
       ++more;

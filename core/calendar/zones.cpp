@@ -3,7 +3,6 @@
 #include <unicode/timezone.h>
 
 #include <algorithm>
-#include <set>
 
 #include "core/calendar/ical.h"
 #include "core/calendar/repeats.h"

@@ -34,8 +34,6 @@ std::optional<Instant> turns_18(const Memory& memory, const Zone& zone, const Pe
 bool another_checks_out(const Rulebook* rulebook, const TargetName& target);
 /// Whether in the target's tier two assessors witness a check-out.
 bool two_check_out(const Rulebook* rulebook, const TargetName& target);
-/// Member, assessor, and the second where there are two.
-std::vector<PersonId> everybody_in(const Booking& booking);
 /// When the first one-on-one begins, past or to come, in which an assessor teaches somebody on the target's
 /// machine class; nothing where there is none.
 std::optional<Instant> first_taught(const Memory& memory, const PersonId& assessor, const PersonId& person,

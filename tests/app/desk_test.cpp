@@ -28,6 +28,13 @@ class DeskTest : public QObject {
   }
   void type(const QString& words) const { QTest::keyClicks(QApplication::focusWidget(), words); }
 
+  static db::Booking held_until_it_begins() {
+    const Instant from = SmallShop::at("2026-11-26T00:30:00Z");
+    db::Booking held{"jonas", "mara", "j1", "jointer-planer/jointing", from, from + std::int64_t{3600}};
+    held.held_through = from;
+    return held;
+  }
+
   template <class T>
   std::vector<T> facts() const {
     std::vector<T> found;
@@ -186,11 +193,7 @@ class DeskTest : public QObject {
   }
 
   void what_is_held_says_so_and_is_made_certain_here() {
-    Session& session = *shop_->session;
-    const Instant from = SmallShop::at("2026-11-26T00:30:00Z");
-    db::Booking held{"jonas", "mara", "j1", "jointer-planer/jointing", from, from + std::int64_t{3600}};
-    held.held_through = from;
-    QVERIFY(session.commit(db::EnterShopFact{held}));
+    QVERIFY(shop_->session->commit(db::EnterShopFact{held_until_it_begins()}));
     const auto* due = window_->findChild<QTableWidget*>("due");
     QStringList states;
     for (int row = 0; row < due->rowCount(); ++row) states << due->item(row, 4)->text();
@@ -206,9 +209,7 @@ class DeskTest : public QObject {
 
   void whoever_comes_to_what_was_held_until_it_began_has_it() {
     Session& session = *shop_->session;
-    const Instant from = SmallShop::at("2026-11-26T00:30:00Z");
-    db::Booking held{"jonas", "mara", "j1", "jointer-planer/jointing", from, from + std::int64_t{3600}};
-    held.held_through = from;
+    const db::Booking held = held_until_it_begins();
     QVERIFY(session.commit(db::EnterShopFact{held}));
     auto* due = window_->findChild<QTableWidget*>("due");
     const auto row = [&](const QString& state) {
@@ -220,13 +221,13 @@ class DeskTest : public QObject {
     shop_->now = held.to;
     emit session.changed();
     QCOMPARE(row("held, begun, still free"), -1);
-    shop_->now = from + 300;
+    shop_->now = held.from + 300;
     emit session.changed();
     QVERIFY(row("held, begun, still free") >= 0);
     // Somebody else has it, and then has not.
     db::Booking other = held;
     other.person = "lucja";
-    other.from = from + 900;
+    other.from = held.from + 900;
     other.purpose = db::Purpose::teach;
     other.held_through.reset();
     const auto taken = session.commit(db::EnterShopFact{other});
